@@ -1,0 +1,9 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.picture;
+
+/** One thing in a picture. Later elements are painted over earlier ones. */
+public sealed interface Element permits Line, Path, Rect, Ellipse, Text, Group {
+}

@@ -1,0 +1,37 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.picture;
+
+import java.util.List;
+
+/**
+ * One drawing or page.
+ *
+ * @param widthMm width of the paper, greater than 0
+ * @param heightMm height of the paper, greater than 0
+ * @param title what it shows, in a few words; may be empty
+ * @param description what it shows, for those who cannot see it; may be empty
+ * @param elements what is drawn, in the order of painting
+ */
+public record Picture(double widthMm, double heightMm, String title, String description, List<Element> elements) {
+
+    public Picture {
+        Check.positive("width", widthMm);
+        Check.positive("height", heightMm);
+        Check.printable("Title", title);
+        Check.printableLines("Description", description);
+        elements = List.copyOf(elements);
+    }
+
+    /** The whole paper. */
+    public Box paper() {
+        return new Box(0, 0, widthMm, heightMm);
+    }
+
+    /** This picture with another description. */
+    public Picture described(String words) {
+        return new Picture(widthMm, heightMm, title, words, elements);
+    }
+}
