@@ -1,0 +1,122 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.fit.authority;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+import org.ferrule.fit.device.Claim;
+import org.ferrule.fit.device.Device;
+import org.ferrule.fit.device.DeviceKind;
+import org.ferrule.fit.device.Phase;
+import org.ferrule.fit.device.SourceRef;
+import org.ferrule.fit.passage.Direction;
+import org.ferrule.fit.passage.FitQuestion;
+import org.ferrule.fit.verdict.Reason;
+import org.ferrule.fit.verdict.ReasonCode;
+import org.ferrule.quantity.Dimension;
+import org.ferrule.quantity.Length;
+
+/**
+ * Reads what the papers of both devices claim of the pair. Label is compared with label, without tolerances. A "yes"
+ * holds only where everything that the claim states matches; a "no" holds for every harder condition too.
+ */
+final class ClaimReader {
+    private final FitQuestion question;
+    private final Phase phase;
+    private final List<Statement> statements = new ArrayList<>();
+
+    private ClaimReader(FitQuestion question, Phase phase) {
+        this.question = question;
+        this.phase = phase;
+    }
+
+    static Statements read(FitQuestion question, Phase phase) {
+        ClaimReader reader = new ClaimReader(question, phase);
+        reader.readAll();
+        return new Statements(reader.statements);
+    }
+
+    private void readAll() {
+        Device outer = question.outer().device();
+        Device inner = question.inner().device();
+        inner.claims().forEach(claim -> read(claim, inner, outer));
+        outer.claims().forEach(claim -> read(claim, outer, inner));
+        takenWire(outer).ifPresent(claim -> read(claim, outer, inner));
+    }
+
+    /** "Takes a 0.014 in wire" is a claim of the outer device about the wire inside it. */
+    private Optional<Claim> takenWire(Device outer) {
+        boolean aboutWire = question.inner().device().kind() == DeviceKind.GUIDEWIRE
+                && outer.wireLumen().filter(question.lumen()::equals).isPresent();
+        return aboutWire ? outer.takesWire().map(size -> new Claim(Claim.Type.LARGEST_DEVICE, Optional.of(size),
+                Set.of(DeviceKind.GUIDEWIRE), List.of(), List.of(), Optional.empty(), Set.of(Phase.IN),
+                SourceRef.NONE)) : Optional.empty();
+    }
+
+    private void read(Claim claim, Device claimant, Device partner) {
+        if (!claim.covers().contains(phase) || !speaksOf(claim, partner)) {
+            return;
+        }
+        answer(claim, claimant, partner).filter(s -> holds(claim, s.yes())).ifPresent(statements::add);
+    }
+
+    private static boolean speaksOf(Claim claim, Device partner) {
+        if (claim.devices().contains(partner.id())) {
+            return true;
+        }
+        boolean kindMatches = claim.kinds().isEmpty() || claim.kinds().contains(partner.kind());
+        boolean sizeMatches = claim.sizes().isEmpty() || claim.sizes().contains(partner.size());
+        return claim.devices().isEmpty() && kindMatches && sizeMatches;
+    }
+
+    private boolean holds(Claim claim, boolean yes) {
+        if (yes && !claim.isScoped()) {
+            return false;
+        }
+        Optional<Length> claimedWire = claim.wire().filter(Dimension::readable).map(Dimension::label);
+        if (claimedWire.isEmpty()) {
+            return true;
+        }
+        Optional<Length> wire = question.inner().wire().label();
+        return wire.isPresent() && (yes ? wire.get().compareTo(claimedWire.get()) <= 0
+                : wire.get().compareTo(claimedWire.get()) >= 0);
+    }
+
+    private Optional<Statement> answer(Claim claim, Device claimant, Device partner) {
+        return switch (claim.type()) {
+            case COMPATIBLE -> Optional.of(named(claim, claimant, true));
+            case NOT_COMPATIBLE -> Optional.of(named(claim, claimant, false));
+            case MINIMUM_LUMEN -> claimant == question.inner().device()
+                    ? Labels.ofLumen(question.lumen()).flatMap(label -> compared(claim, claimant, label, label))
+                    : Optional.empty();
+            case LARGEST_DEVICE -> claimant == question.outer().device()
+                    ? Labels.ofShaft(partner).flatMap(label -> compared(claim, claimant, label, label.negated()))
+                    : Optional.empty();
+        };
+    }
+
+    /** Says yes when the signed label is at least the signed value: larger for lumens, smaller for devices. */
+    private static Optional<Statement> compared(Claim claim, Device claimant, Length label, Length signedLabel) {
+        Dimension value = claim.value().orElseThrow();
+        if (!value.readable()) {
+            return Optional.empty();
+        }
+        Length signedValue = claim.type() == Claim.Type.MINIMUM_LUMEN ? value.label() : value.label().negated();
+        boolean yes = signedLabel.compareTo(signedValue) >= 0;
+        return Optional.of(new Statement(yes,
+                Reason.of(yes ? ReasonCode.CLAIM_SAYS_YES : ReasonCode.CLAIM_SAYS_NO, Reason.name(claimant.id()),
+                        Reason.diameter(label), Reason.name(value.text()), Reason.source(claim.source())),
+                claim.source()));
+    }
+
+    private static Statement named(Claim claim, Device claimant, boolean yes) {
+        ReasonCode code = yes ? ReasonCode.CLAIM_NAMES_PARTNER : ReasonCode.CLAIM_EXCLUDES_PARTNER;
+        return new Statement(yes, Reason.of(code, Reason.name(claimant.id()), Reason.source(claim.source())),
+                claim.source());
+    }
+}

@@ -1,0 +1,39 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.fit.check;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.ferrule.fit.device.Lumen;
+import org.ferrule.fit.device.Phase;
+import org.ferrule.fit.passage.Direction;
+import org.ferrule.fit.passage.FitQuestion;
+import org.ferrule.fit.verdict.Reason;
+import org.ferrule.fit.verdict.ReasonCode;
+import org.ferrule.fit.verdict.Verdict;
+
+/** Steps on the way: the collar of a guide extension going in, an open distal edge coming out. Cautions only. */
+public final class EdgeCheck implements FitCheck {
+
+    @Override
+    public Finding check(FitQuestion question, Phase phase) {
+        List<Reason> reasons = new ArrayList<>();
+        if (question.direction() == Direction.TIP_FIRST) {
+            addSteps(reasons, question, phase);
+        }
+        return Finding.of(Verdict.FITS, reasons);
+    }
+
+    private static void addSteps(List<Reason> reasons, FitQuestion question, Phase phase) {
+        if (phase == Phase.IN && question.lumen().opening() == Lumen.Opening.COLLAR) {
+            reasons.add(Reason.of(ReasonCode.COLLAR_STEP));
+        }
+        boolean leavesLumen = question.travel().filter(t -> t.compareTo(question.lumen().length()) > 0).isPresent();
+        if (phase == Phase.OUT && leavesLumen && question.inner().device().deploys()) {
+            reasons.add(Reason.of(ReasonCode.OPEN_EDGE));
+        }
+    }
+}

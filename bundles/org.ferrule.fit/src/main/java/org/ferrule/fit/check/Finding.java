@@ -1,0 +1,38 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.fit.check;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+import org.ferrule.fit.passage.Limiting;
+import org.ferrule.fit.verdict.Clearance;
+import org.ferrule.fit.verdict.Reason;
+import org.ferrule.fit.verdict.Verdict;
+import org.ferrule.quantity.Length;
+
+/**
+ * What one check found.
+ *
+ * @param verdict of this check alone
+ * @param clearance at the limiting place, when it is about clearance
+ * @param limiting the place that decides, when there is one
+ * @param reach how far the device comes, when this check knows
+ * @param reasons decisive ones first
+ */
+public record Finding(Verdict verdict, Optional<Clearance> clearance, Optional<Limiting> limiting,
+        Optional<Length> reach, List<Reason> reasons) {
+
+    public Finding {
+        Objects.requireNonNull(verdict, "verdict");
+        reasons = List.copyOf(reasons);
+    }
+
+    /** A finding without a place. */
+    public static Finding of(Verdict verdict, List<Reason> reasons) {
+        return new Finding(verdict, Optional.empty(), Optional.empty(), Optional.empty(), reasons);
+    }
+}

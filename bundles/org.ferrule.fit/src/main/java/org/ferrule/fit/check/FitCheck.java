@@ -1,0 +1,26 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.fit.check;
+
+import org.ferrule.fit.device.Phase;
+import org.ferrule.fit.passage.FitQuestion;
+
+/**
+ * One check of the solver's pipeline. Implementations have no state and are safe to call from many threads. A plug-in
+ * adds its own through the extension point for checks; the built-in ones use the same point.
+ */
+public interface FitCheck {
+
+    /** Checks a question in one phase. "Does not fit" is a finding; broken input is an exception. */
+    Finding check(FitQuestion question, Phase phase);
+
+    /**
+     * Whether a claim or a bench result about the pair speaks of what this check computes, and so outranks it. True for
+     * clearances; false for what no compatibility statement covers, such as whether a device is long enough.
+     */
+    default boolean yieldsToStatements() {
+        return false;
+    }
+}

@@ -1,0 +1,103 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.fit.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.ferrule.fit.device.Phase;
+import org.ferrule.fit.passage.Contact;
+import org.ferrule.fit.passage.FitQuestion;
+import org.ferrule.fit.passage.Limiting;
+import org.ferrule.fit.passage.Route;
+import org.ferrule.fit.passage.Transit;
+import org.ferrule.fit.verdict.Reason;
+import org.ferrule.fit.verdict.ReasonCode;
+import org.ferrule.fit.verdict.Verdict;
+import org.ferrule.quantity.Length;
+
+/** The geometry of a passage: room at every station for every part that must pass it. */
+public final class PassageCheck implements FitCheck {
+
+    @Override
+    public boolean yieldsToStatements() {
+        return true;
+    }
+
+    @Override
+    public Finding check(FitQuestion question, Phase phase) {
+        Route route = Route.of(question, phase);
+        Transit transit = route.transit();
+        Optional<Contact> stop = phase == Phase.IN ? transit.firstOverlap() : transit.lastOverlap();
+        if (stop.isPresent()) {
+            return stopped(question, phase, route, stop.get());
+        }
+        if (transit.unknown().isPresent()) {
+            return unknown(route, transit);
+        }
+        return transit.tightest().map(contact -> passed(question, route, contact))
+                .orElseGet(() -> new Finding(Verdict.FITS, Optional.empty(), Optional.empty(),
+                        Optional.of(route.reachAtEnd()), List.of()));
+    }
+
+    private static Finding stopped(FitQuestion question, Phase phase, Route route, Contact stop) {
+        boolean proved = stop.lumen().proved() && stop.device().proved();
+        Limiting limiting = route.limiting(stop);
+        List<Reason> reasons = new ArrayList<>();
+        if (phase == Phase.IN) {
+            reasons.add(place(ReasonCode.STOPS_SHORT, route.travel().minus(stop.travel()), limiting));
+        } else {
+            reasons.add(place(ReasonCode.CAUGHT_ON_WITHDRAWAL, route.reachAt(stop), limiting));
+        }
+        if (!proved) {
+            reasons.add(Reason.of(ReasonCode.NOT_PROVED, Reason.clearance(stop.clearance().nominal())));
+        }
+        addNotes(reasons, stop);
+        Length reach = phase == Phase.IN ? route.reachAt(stop) : route.reachAtEnd();
+        return new Finding(proved ? Verdict.BLOCKED : Verdict.TIGHT, Optional.of(stop.clearance()),
+                Optional.of(limiting), Optional.of(reach), reasons);
+    }
+
+    private static Reason place(ReasonCode code, Length distance, Limiting limiting) {
+        return Reason.of(code, Reason.distance(distance), Reason.name(limiting.deviceSection()),
+                Reason.diameter(limiting.deviceDiameter().centre()), Reason.name(limiting.lumenSection()),
+                Reason.diameter(limiting.lumenDiameter().centre()));
+    }
+
+    private static Finding unknown(Route route, Transit transit) {
+        Transit.Missing missing = transit.unknown().orElseThrow();
+        List<Reason> reasons = new ArrayList<>();
+        addWhyUnknown(reasons, missing.lumen().diameter().isEmpty(), missing.lumen().notes());
+        addWhyUnknown(reasons, missing.device().diameter().isEmpty(), missing.device().notes());
+        return new Finding(Verdict.UNKNOWN, transit.tightest().map(Contact::clearance),
+                transit.tightest().map(route::limiting), Optional.empty(), reasons);
+    }
+
+    private static void addWhyUnknown(List<Reason> reasons, boolean isUnknown, List<Reason> why) {
+        if (isUnknown) {
+            reasons.addAll(why);
+        }
+    }
+
+    private static Finding passed(FitQuestion question, Route route, Contact tightest) {
+        Length required = question.requiredClearance();
+        Length worst = tightest.clearance().worst();
+        boolean enough = worst.compareTo(required) >= 0;
+        Limiting limiting = route.limiting(tightest);
+        List<Reason> reasons = new ArrayList<>();
+        reasons.add(Reason.of(enough ? ReasonCode.ENOUGH_CLEARANCE : ReasonCode.LESS_THAN_REQUIRED,
+                Reason.clearance(worst), Reason.clearance(required), Reason.name(limiting.deviceSection()),
+                Reason.name(limiting.lumenSection())));
+        addNotes(reasons, tightest);
+        return new Finding(enough ? Verdict.FITS : Verdict.TIGHT, Optional.of(tightest.clearance()),
+                Optional.of(limiting), Optional.of(route.reachAtEnd()), reasons);
+    }
+
+    private static void addNotes(List<Reason> reasons, Contact contact) {
+        reasons.addAll(contact.device().notes());
+        reasons.addAll(contact.lumen().notes());
+    }
+}

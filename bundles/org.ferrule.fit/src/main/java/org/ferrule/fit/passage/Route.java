@@ -1,0 +1,96 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.fit.passage;
+
+import java.util.List;
+
+import org.ferrule.fit.device.Phase;
+import org.ferrule.fit.device.SourceRef;
+import org.ferrule.quantity.Length;
+
+/**
+ * A question laid out for the solver: the lumen from the end that is entered, the moving device from the end that leads,
+ * and how far it goes; and the way back from there to stations that people use.
+ */
+public final class Route {
+    private final FitQuestion question;
+    private final List<Stretch> lumen;
+    private final List<Stretch> device;
+    private final Length deviceLength;
+    private final Length travel;
+
+    private Route(FitQuestion question, List<Stretch> lumen, List<Stretch> device, Length deviceLength,
+            Length travel) {
+        this.question = question;
+        this.lumen = lumen;
+        this.device = device;
+        this.deviceLength = deviceLength;
+        this.travel = travel;
+    }
+
+    /** Lays out a question. A length that is not stated is taken as the lumen's, so that what is known still counts. */
+    public static Route of(FitQuestion question, Phase phase) {
+        List<Stretch> bore = question.outer().bore(question.lumen());
+        List<Stretch> outline = question.inner().outline(phase);
+        Length boreLength = question.lumen().length();
+        Length travel = question.travel().orElse(boreLength);
+        Length deviceLength = question.inner().device().insertableLength().orElse(travel);
+        if (outline.isEmpty()) {
+            outline = List.of(notDescribed(question, travel));
+        }
+        if (question.direction() == Direction.OVER_WIRE_TAIL) {
+            bore = Stretch.reversed(bore, boreLength);
+            outline = Stretch.reversed(outline, deviceLength);
+        }
+        return new Route(question, bore, outline, deviceLength, travel);
+    }
+
+    private static Stretch notDescribed(FitQuestion question, Length length) {
+        return Stretch.unknown("", Length.ZERO, length,
+                MissingFigures.missing(question.inner().device(), OutlineReader.figureOf(question.inner().device()),
+                        ""),
+                SourceRef.NONE);
+    }
+
+    /** How far the leading end is asked to go from the end of the lumen that it enters. */
+    public Length travel() {
+        return travel;
+    }
+
+    /** What happens on the way. */
+    public Transit transit() {
+        return Transit.of(lumen, device, travel);
+    }
+
+    /** How far the inner tip is beyond the outer tip when everything asked for has been done; see {@link #reachAt}. */
+    public Length reachAtEnd() {
+        return reachAfter(travel);
+    }
+
+    /**
+     * Tip first: how far the inner tip is beyond the outer tip at that contact, negative when it is still inside. Over a
+     * wire: how much wire is left beyond the outer tip.
+     */
+    public Length reachAt(Contact contact) {
+        return reachAfter(contact.travel());
+    }
+
+    private Length reachAfter(Length travelled) {
+        if (question.direction() == Direction.OVER_WIRE_TAIL) {
+            return deviceLength.minus(travelled);
+        }
+        return travelled.minus(question.lumen().length()).minus(question.lumen().distalAt());
+    }
+
+    /** A contact in stations that people use: along the lumen from its proximal entry, along the device from its tip. */
+    public Limiting limiting(Contact contact) {
+        boolean reversed = question.direction() == Direction.OVER_WIRE_TAIL;
+        Length lumenStation = reversed ? question.lumen().length().minus(contact.lumenStation())
+                : contact.lumenStation();
+        Length deviceStation = reversed ? deviceLength.minus(contact.deviceStation()) : contact.deviceStation();
+        return new Limiting(contact.lumen().name(), lumenStation, contact.lumenFigure(), contact.lumen().source(),
+                contact.device().name(), deviceStation, contact.deviceFigure(), contact.device().source());
+    }
+}

@@ -1,0 +1,50 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.fit.passage;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+import org.ferrule.fit.device.SourceRef;
+import org.ferrule.fit.verdict.Reason;
+import org.ferrule.quantity.Length;
+
+/**
+ * A stretch of a lumen, or of a device that moves through it, with its diameter. Stations count from the end that is
+ * entered (lumen) or that leads (device).
+ *
+ * @param name of the section it comes from
+ * @param from the nearer station
+ * @param to the farther station
+ * @param diameter absent when it is unknown; then {@code notes} say why
+ * @param proved whether the diameter is exact, and not only an upper bound of what several outlines need
+ * @param notes what was assumed, or why the diameter is unknown
+ * @param source where the figures were read
+ */
+public record Stretch(String name, Length from, Length to, Optional<Taper> diameter, boolean proved,
+        List<Reason> notes, SourceRef source) {
+
+    public Stretch {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(diameter, "diameter");
+        Objects.requireNonNull(source, "source");
+        notes = List.copyOf(notes);
+    }
+
+    /** A stretch of which nobody knows the diameter. */
+    public static Stretch unknown(String name, Length from, Length to, Reason why, SourceRef source) {
+        return new Stretch(name, from, to, Optional.empty(), true, List.of(why), source);
+    }
+
+    Stretch reversed(Length whole) {
+        return new Stretch(name, whole.minus(to), whole.minus(from), diameter.map(Taper::reversed), proved, notes,
+                source);
+    }
+
+    static List<Stretch> reversed(List<Stretch> stretches, Length whole) {
+        return stretches.stream().map(s -> s.reversed(whole)).toList();
+    }
+}

@@ -1,0 +1,35 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.fit.passage;
+
+import org.ferrule.fit.figure.Figure;
+
+/**
+ * A diameter that runs linearly from one figure to another.
+ *
+ * @param start at the leading end of its stretch
+ * @param end at the trailing end of its stretch
+ */
+public record Taper(Figure start, Figure end) {
+
+    /** The same figure all along. */
+    public static Taper constant(Figure figure) {
+        return new Taper(figure, figure);
+    }
+
+    /** Whether it is the same all along. */
+    public boolean isConstant() {
+        return start.equals(end);
+    }
+
+    /** Whether the label leaves a centre to be assumed anywhere. */
+    public boolean centreAssumed() {
+        return start.centreAssumed() || end.centreAssumed();
+    }
+
+    Taper reversed() {
+        return new Taper(end, start);
+    }
+}
