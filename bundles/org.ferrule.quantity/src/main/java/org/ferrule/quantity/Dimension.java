@@ -127,8 +127,8 @@ public final class Dimension {
         List<QuantityWarning> warnings = new ArrayList<>();
         if (readable()) {
             Plausibility.check(statement(), kind).forEach(warnings::add);
-            result.passages().stream().skip(1).filter(other -> !Agreement.holds(main(), other)).map(this::disagreement)
-                    .forEach(warnings::add);
+            result.passages().stream().skip(1).filter(other -> !statement().agreesWith(other.statement()))
+                    .map(this::disagreement).forEach(warnings::add);
         }
         return List.copyOf(warnings);
     }

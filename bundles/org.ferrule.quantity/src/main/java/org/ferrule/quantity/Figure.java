@@ -12,18 +12,16 @@ import java.math.BigDecimal;
  * @param number the token of the number
  * @param unit the unit, or null while it is not known yet
  */
-record Figure(Token number, LengthUnit unit) {
+record Figure(Token number, LengthUnit unit) implements Printed {
 
-    int start() {
-        return number.start();
+    @Override
+    public BigDecimal unitSize() {
+        return BigDecimal.valueOf(unit.thirdNanometres());
     }
 
-    int end() {
-        return number.end();
-    }
-
-    BigDecimal value() {
-        return new BigDecimal(number.text());
+    @Override
+    public String unitSymbol() {
+        return unit.symbol();
     }
 
     Length length() {
@@ -33,20 +31,5 @@ record Figure(Token number, LengthUnit unit) {
     /** Returns this figure, with the given unit if it has none of its own. */
     Figure orIn(LengthUnit other) {
         return unit == null ? new Figure(number, other) : this;
-    }
-
-    boolean hasDecimals() {
-        return value().scale() > 0;
-    }
-
-    /** Returns half a unit of the last printed digit: as much as rounding may have changed the figure. */
-    Length halfLastPlace() {
-        return Length.of(BigDecimal.ONE.movePointLeft(value().scale()), unit).dividedBy(2);
-    }
-
-    /** Returns number as typed and unit symbol. */
-    @Override
-    public String toString() {
-        return number.text() + " " + unit.symbol();
     }
 }

@@ -25,14 +25,14 @@ final class Plausibility {
         }
         boolean small = length.compareTo(kind.least()) < 0;
         Length bound = small ? kind.least() : kind.most();
-        List<String> arguments = List.of(figure.toString(), bound.toString(), likelier(figure, kind));
+        List<String> arguments = List.of(figure.label(), bound.toString(), likelier(figure, kind));
         return Optional.of(new QuantityWarning(small ? Code.IMPLAUSIBLY_SMALL : Code.IMPLAUSIBLY_LARGE,
                 figure.start(), figure.end(), arguments));
     }
 
     private static String likelier(Figure figure, FigureKind kind) {
         return LIKELY_UNITS.stream().map(unit -> new Figure(figure.number(), unit))
-                .filter(other -> kind.isPlausible(other.length())).map(Figure::toString).findFirst().orElse("");
+                .filter(other -> kind.isPlausible(other.length())).map(Figure::label).findFirst().orElse("");
     }
 
     /** Returns the warnings for all ends and centres that a statement prints. */

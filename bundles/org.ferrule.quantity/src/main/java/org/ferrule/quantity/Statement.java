@@ -7,6 +7,7 @@ package org.ferrule.quantity;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /**
  * What one statement of a dimension says: the figures as printed, every one with its unit, and the ends and centre
@@ -34,6 +35,14 @@ sealed interface Statement {
     /** Returns the sample, if this is one. */
     default Optional<Sample> sample() {
         return Optional.empty();
+    }
+
+    /** Tells whether another statement says the same within its rounding. */
+    default boolean agreesWith(Statement second) {
+        List<Figure> own = figures();
+        List<Figure> others = second.figures();
+        return own.size() == others.size()
+                && IntStream.range(0, own.size()).allMatch(i -> own.get(i).agreesWith(others.get(i)));
     }
 
     /** Tells whether the word may stand beside such figures. */

@@ -1,0 +1,36 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.internal;
+
+import org.eclipse.ui.IFolderLayout;
+import org.eclipse.ui.IPageLayout;
+import org.eclipse.ui.IPerspectiveFactory;
+import org.eclipse.ui.navigator.resources.ProjectExplorer;
+
+/** The explorer on the left, editors in the middle, problems and properties below. */
+public class FitPerspective implements IPerspectiveFactory {
+
+    private static final float EXPLORER_SHARE = 0.22f;
+    private static final float EDITOR_SHARE = 0.72f;
+
+    @Override
+    public void createInitialLayout(IPageLayout layout) {
+        layout.addView(ProjectExplorer.VIEW_ID, IPageLayout.LEFT, EXPLORER_SHARE, IPageLayout.ID_EDITOR_AREA);
+        IFolderLayout below = layout.createFolder("org.ferrule.ui.below", IPageLayout.BOTTOM, EDITOR_SHARE,
+                IPageLayout.ID_EDITOR_AREA);
+        below.addView(IPageLayout.ID_PROBLEM_VIEW);
+        below.addView(IPageLayout.ID_PROP_SHEET);
+        addShortcuts(layout);
+    }
+
+    private static void addShortcuts(IPageLayout layout) {
+        layout.addShowViewShortcut(ProjectExplorer.VIEW_ID);
+        layout.addShowViewShortcut(IPageLayout.ID_PROBLEM_VIEW);
+        layout.addShowViewShortcut(IPageLayout.ID_PROP_SHEET);
+        layout.addNewWizardShortcut("org.eclipse.ui.wizards.new.folder");
+        layout.addNewWizardShortcut("org.eclipse.ui.wizards.new.file");
+    }
+}
