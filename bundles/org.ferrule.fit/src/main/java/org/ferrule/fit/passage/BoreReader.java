@@ -66,8 +66,8 @@ final class BoreReader {
         ReadFigure proximal = read(section.proximal().orElseThrow());
         ReadFigure distal = read(section.distal().orElseThrow());
         return new Stretch(name, section.from(), section.to(),
-                Optional.of(new Taper(proximal.figure(), distal.figure())), true, Assumptions.of(device, name, proximal,
-                        distal), section.source());
+                Optional.of(new Taper(proximal.figure(), distal.figure())), true, Assumptions.of(device, name,
+                        List.of(proximal, distal)), section.source());
     }
 
     private ReadFigure read(Dimension printed) {

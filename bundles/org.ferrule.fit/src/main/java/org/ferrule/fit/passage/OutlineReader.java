@@ -9,7 +9,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-import org.ferrule.fit.device.Contour;
 import org.ferrule.fit.device.Device;
 import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.fit.device.Lumen;
@@ -17,6 +16,7 @@ import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.device.ShaftSection;
 import org.ferrule.fit.device.ShaftSection.AfterUse;
 import org.ferrule.fit.device.SourceRef;
+import org.ferrule.fit.figure.Figure;
 import org.ferrule.fit.figure.FigureReader;
 import org.ferrule.fit.rules.AfterUseRule;
 import org.ferrule.fit.rules.FigureClass;
@@ -78,23 +78,26 @@ final class OutlineReader {
     }
 
     private void addSection(List<Stretch> stretches, ShaftSection section, Phase phase) {
-        Stretch alone = alone(section, phase);
         Length port = exitPort.orElse(section.to());
         if (port.compareTo(section.to()) >= 0) {
-            stretches.add(alone);
+            stretches.add(alone(section, phase));
         } else if (port.compareTo(section.from()) <= 0) {
-            stretches.add(besideWire(alone, section, phase));
+            stretches.add(besideWire(section, phase));
         } else {
-            stretches.add(cut(alone, section.from(), port));
-            stretches.add(besideWire(cut(alone, port, section.to()), section, phase));
+            stretches.add(cut(alone(section, phase), section.from(), port));
+            stretches.add(cut(besideWire(section, phase), port, section.to()));
         }
     }
 
     private Stretch alone(ShaftSection section, Phase phase) {
+        Stretch read = read(section, phase, Optional.empty());
+        return phase == Phase.OUT && section.afterUse() == AfterUse.GROWS ? grown(read) : read;
+    }
+
+    private Stretch read(ShaftSection section, Phase phase, Optional<Figure> beside) {
         boolean after = phase == Phase.OUT;
-        Stretch read = contours.read(section, after ? section.distalAfter() : section.distal(),
-                after ? section.proximalAfter() : section.proximal());
-        return after && section.afterUse() == AfterUse.GROWS ? grown(read) : read;
+        return contours.read(section, after ? section.distalAfter() : section.distal(),
+                after ? section.proximalAfter() : section.proximal(), beside);
     }
 
     private Stretch grown(Stretch folded) {
@@ -118,15 +121,14 @@ final class OutlineReader {
         return new Stretch(whole.name(), from, to, part, whole.proved(), whole.notes(), whole.source());
     }
 
-    private Stretch besideWire(Stretch shaft, ShaftSection section, Phase phase) {
-        if (shaft.diameter().isEmpty()) {
-            return shaft;
-        }
+    private Stretch besideWire(ShaftSection section, Phase phase) {
         if (wire.diameter().isEmpty()) {
             Reason why = Reason.of(ReasonCode.OWN_WIRE_NOT_STATED, Reason.name(device.id()));
-            return Stretch.unknown(shaft.name(), shaft.from(), shaft.to(), why, shaft.source());
+            return Stretch.unknown(section.name(), section.from(), section.to(), why, section.source());
         }
-        Contour contour = phase == Phase.OUT ? section.distalAfter() : section.distal();
-        return contours.beside(shaft, contour, wire.diameter().get());
+        Stretch both = read(section, phase, wire.diameter());
+        return both.diameter().isEmpty() ? both
+                : both.noting(Reason.of(ReasonCode.OWN_WIRE_BESIDE, Reason.name(device.id()),
+                        Reason.diameter(wire.diameter().get().centre())));
     }
 }

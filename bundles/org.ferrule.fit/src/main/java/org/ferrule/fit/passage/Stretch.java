@@ -4,6 +4,7 @@
  */
 package org.ferrule.fit.passage;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -37,6 +38,12 @@ public record Stretch(String name, Length from, Length to, Optional<Taper> diame
     /** A stretch of which nobody knows the diameter. */
     public static Stretch unknown(String name, Length from, Length to, Reason why, SourceRef source) {
         return new Stretch(name, from, to, Optional.empty(), true, List.of(why), source);
+    }
+
+    Stretch noting(Reason note) {
+        List<Reason> more = new ArrayList<>(notes);
+        more.add(note);
+        return new Stretch(name, from, to, diameter, proved, more, source);
     }
 
     Stretch reversed(Length whole) {
