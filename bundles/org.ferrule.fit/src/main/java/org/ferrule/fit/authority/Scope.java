@@ -7,6 +7,7 @@ package org.ferrule.fit.authority;
 import java.util.Optional;
 import java.util.Set;
 
+import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.passage.FitQuestion;
 import org.ferrule.quantity.Dimension;
@@ -35,11 +36,18 @@ final class Scope {
     }
 
     private static boolean holdsForWire(boolean yes, Dimension stated, FitQuestion question) {
-        Optional<Length> wire = question.inner().wire().label();
+        Optional<Length> wire = wireOf(question);
         if (wire.isEmpty() || !stated.readable()) {
             return !yes;
         }
         int order = wire.get().compareTo(stated.label());
         return yes ? order <= 0 : order >= 0;
+    }
+
+    /** The wire in the question: the inner device itself, or the one that it runs over. */
+    private static Optional<Length> wireOf(FitQuestion question) {
+        boolean isWire = question.inner().device().kind() == DeviceKind.GUIDEWIRE;
+        return isWire ? Labels.ofWhatEnters(question).filter(Labels.Label::complete).map(Labels.Label::extreme)
+                : question.inner().wire().label();
     }
 }

@@ -201,6 +201,14 @@ class ClaimTest {
     }
 
     @Test
+    void wireInsideIsItselfTheWireThatAClaimSpeaksOf() {
+        SampleDevice micro = rod("m", MICROCATHETER, "135 cm", "0.9 mm").overTheWire("135 cm", "0.016 in")
+                .claim(compatible().kinds(GUIDEWIRE).wire("0.014 in"));
+        assertAnswer(FITS, CLAIM, passage(wire("0.014 in"), micro).overTail().in());
+        assertAnswer(TIGHT, GEOMETRY, passage(wire("0.0155 in"), micro).overTail().in());
+    }
+
+    @Test
     void yesGoingInSaysNothingOfComingOut() {
         SampleDevice claimed = balloon().claim(compatible().kinds(GUIDE_CATHETER));
         assertAnswer(FITS, CLAIM, passage(claimed, sixFrench()).in());
