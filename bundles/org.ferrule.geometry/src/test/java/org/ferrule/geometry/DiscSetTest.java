@@ -1,0 +1,169 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.geometry;
+
+import static org.ferrule.geometry.Discs.DIAMETERS;
+import static org.ferrule.geometry.Discs.disc;
+import static org.ferrule.geometry.Discs.mm;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.quicktheories.QuickTheory.qt;
+import static org.quicktheories.generators.SourceDSL.doubles;
+import static org.quicktheories.generators.SourceDSL.longs;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.ferrule.quantity.Length;
+import org.junit.jupiter.api.Test;
+import org.quicktheories.core.Gen;
+
+/** Rigid sets of discs, alone and with a free disc. */
+class DiscSetTest {
+    private static final Gen<List<DiscSet.Disc>> SETS = Discs.sets(5);
+
+    @Test
+    void oneDiscNeedsItself() {
+        Enclosure enclosure = new DiscSet(List.of(disc("-0.2", "7", "1.1"))).enclosure();
+        assertTrue(enclosure.isExact());
+        assertEquals(mm("1.1"), enclosure.upperDiameter());
+    }
+
+    @Test
+    void twoApartNeedGapAndHalvesExactly() {
+        Enclosure enclosure = new DiscSet(List.of(disc("-0.2", "0", "0.4"), disc("0.1", "0.4", "0.6"))).enclosure();
+        assertTrue(enclosure.isExact());
+        assertEquals(mm("1"), enclosure.upperDiameter());
+    }
+
+    @Test
+    void discWithinAnotherNeedsNothing() {
+        Enclosure enclosure = new DiscSet(List.of(disc("0", "0", "2"), disc("0.3", "0", "1"))).enclosure();
+        assertTrue(enclosure.isExact());
+        assertEquals(mm("2"), enclosure.upperDiameter());
+    }
+
+    @Test
+    void threeInLineAreExact() {
+        Enclosure enclosure = new DiscSet(
+                List.of(disc("0", "0", "0.5"), disc("-0.6", "0", "0.5"), disc("0.6", "0", "0.5"))).enclosure();
+        assertTrue(enclosure.isExact());
+        assertEquals(mm("1.7"), enclosure.upperDiameter());
+    }
+
+    @Test
+    void refusesEmptySetAndNegativeDiameters() {
+        assertThrows(IllegalArgumentException.class, () -> new DiscSet(List.of()));
+        assertThrows(IllegalArgumentException.class, () -> disc("0", "0", "-1"));
+        DiscSet set = new DiscSet(List.of(disc("0", "0", "1")));
+        assertThrows(IllegalArgumentException.class, () -> set.with(mm("-1")));
+    }
+
+    @Test
+    void agreesWithPlainMinimisation() {
+        qt().withExamples(300).forAll(SETS).check(discs -> {
+            Enclosure enclosure = new DiscSet(discs).enclosure();
+            double radius = Discs.enclosingRadius(enclosure.discs());
+            return enclosure.lowerDiameter().mm() / 2 <= radius + 1e-9 && enclosure.gap().thirdNanometres() <= 3
+                    && Discs.isInside(enclosure);
+        });
+    }
+
+    @Test
+    void frameOfTheSetDoesNotMatter() {
+        qt().forAll(SETS, longs().between(-1_000_000_000L, 1_000_000_000L)).check((discs, shift) -> {
+            List<DiscSet.Disc> shifted = discs.stream().map(disc -> new DiscSet.Disc(
+                    disc.x().plus(new Length(shift)), disc.y().minus(new Length(shift)), disc.diameter())).toList();
+            return new DiscSet(shifted).enclosure().upperDiameter()
+                    .equals(new DiscSet(discs).enclosure().upperDiameter());
+        });
+    }
+
+    @Test
+    void largerDiscNeverNeedsLess() {
+        qt().forAll(SETS, longs().between(1, 1_000_000)).check((discs, more) -> {
+            List<DiscSet.Disc> larger = new ArrayList<>(discs);
+            DiscSet.Disc first = discs.get(0);
+            larger.set(0, new DiscSet.Disc(first.x(), first.y(), first.diameter().plus(new Length(more))));
+            return isPossible(new DiscSet(discs).enclosure(), new DiscSet(larger).enclosure());
+        });
+    }
+
+    /** Tells whether the smaller one is not proved to need more than the larger one was found to need. */
+    private static boolean isPossible(Enclosure smaller, Enclosure larger) {
+        return smaller.lowerDiameter().compareTo(larger.upperDiameter()) <= 0;
+    }
+
+    @Test
+    void touchingPairWithFreeDiscNeedsAsMuchAsThreeFreeDiscs() {
+        qt().withExamples(200).forAll(DIAMETERS, DIAMETERS, DIAMETERS).check((a, b, free) -> {
+            // An even sum, so that the discs touch exactly.
+            Length other = b.plus(new Length((a.thirdNanometres() + b.thirdNanometres()) % 2));
+            DiscSet pair = new DiscSet(List.of(new DiscSet.Disc(Length.ZERO, Length.ZERO, a),
+                    new DiscSet.Disc(a.plus(other).dividedBy(2), Length.ZERO, other)));
+            Enclosure expected = EnclosingCircle.discs(a, other, free);
+            Enclosure actual = pair.with(free);
+            return isPossible(expected, actual) && isPossible(actual, expected)
+                    && actual.gap().thirdNanometres() <= 6;
+        });
+    }
+
+    @Test
+    void wireThatHidesInAPocketNeedsNothingMore() {
+        Enclosure enclosure = new DiscSet(List.of(disc("-0.5", "0", "1"), disc("0.5", "0", "1"))).with(mm("0.6"));
+        assertTrue(enclosure.isExact());
+        assertEquals(mm("2"), enclosure.upperDiameter());
+    }
+
+    @Test
+    void freeDiscLiesInsideAndOverlapsNothing() {
+        qt().withExamples(100).forAll(SETS, DIAMETERS).check((discs, free) -> {
+            Enclosure enclosure = new DiscSet(discs).with(free);
+            return Discs.isInside(enclosure) && Discs.isFree(enclosure, discs.size())
+                    && enclosure.gap().thirdNanometres() <= 6;
+        });
+    }
+
+    @Test
+    void noOtherPlaceOfTheFreeDiscNeedsLess() {
+        Gen<Double> angles = doubles().between(0.0, 2 * Math.PI);
+        qt().withExamples(100).forAll(SETS, DIAMETERS, angles).check((discs, free, angle) -> {
+            Length lower = new DiscSet(discs).with(free).lowerDiameter();
+            return discs.stream().map(disc -> touching(disc, free, angle)).filter(disc -> isFree(disc, discs))
+                    .allMatch(disc -> needs(discs, disc).compareTo(lower) >= 0);
+        });
+    }
+
+    private static DiscSet.Disc touching(DiscSet.Disc disc, Length free, double angle) {
+        double distance = disc.diameter().plus(free).mm() / 2;
+        return new DiscSet.Disc(disc.x().plus(Length.ofMm(distance * Math.cos(angle))),
+                disc.y().plus(Length.ofMm(distance * Math.sin(angle))), free);
+    }
+
+    private static boolean isFree(DiscSet.Disc free, List<DiscSet.Disc> discs) {
+        return discs.stream().allMatch(disc -> Math.hypot(free.x().minus(disc.x()).mm(), free.y().minus(disc.y()).mm())
+                - disc.diameter().plus(free.diameter()).mm() / 2 > -1e-9);
+    }
+
+    private static Length needs(List<DiscSet.Disc> discs, DiscSet.Disc free) {
+        List<DiscSet.Disc> all = new ArrayList<>(discs);
+        all.add(free);
+        return new DiscSet(all).enclosure().upperDiameter().plus(new Length(6));
+    }
+
+    @Test
+    void largerFreeDiscNeverNeedsLess() {
+        qt().withExamples(100).forAll(SETS, DIAMETERS, longs().between(1, 1_000_000)).check((discs, free, more) -> {
+            DiscSet set = new DiscSet(discs);
+            return isPossible(set.with(free), set.with(free.plus(new Length(more))));
+        });
+    }
+
+    @Test
+    void freeDiscNeverHelps() {
+        qt().withExamples(100).forAll(SETS, DIAMETERS).check((discs, free) -> isPossible(
+                new DiscSet(discs).enclosure(), new DiscSet(discs).with(free)));
+    }
+}
