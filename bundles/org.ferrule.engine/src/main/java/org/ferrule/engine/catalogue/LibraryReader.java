@@ -37,6 +37,11 @@ public final class LibraryReader {
         this.library = library;
     }
 
+    /** The library itself. */
+    public DeviceLibrary library() {
+        return library;
+    }
+
     /** The devices, in the order of the library. */
     public List<CataloguedDevice> devices() {
         DeviceTranslator translator = new DeviceTranslator(library);
@@ -65,7 +70,7 @@ public final class LibraryReader {
     }
 
     private CataloguedDevice read(DeviceTranslator translator, Device device) {
-        DeviceParts parts = DeviceResolution.of(device).resolved();
+        DeviceParts parts = DeviceResolution.resolve(device).device();
         return new CataloguedDevice(path, translator.translate(device), text(parts.getMaker()), text(device.getLine()),
                 text(parts.getModel()));
     }

@@ -32,7 +32,7 @@ public final class DeviceTranslator {
 
     /** The record of a device, with everything that it inherits from its line. */
     public Device translate(org.ferrule.model.Device device) {
-        DeviceParts parts = DeviceResolution.of(device).resolved();
+        DeviceParts parts = DeviceResolution.resolve(device).device();
         Optional<Dimension> effectiveLength = Optional.ofNullable(parts.getEffectiveLength());
         List<ShaftSection> sections = new SectionTranslator(parts, sources).translate();
         Length wholeLength = wholeLength(effectiveLength, sections);
