@@ -52,7 +52,7 @@ public final class Extensions {
                 addDescription(registry, description, key);
             }
             return new Extensions(registry);
-        } catch (CoreException | IOException e) {
+        } catch (IOException e) {
             throw new ExtensionException("the plug-ins on the class path cannot be read: " + e.getMessage(), e);
         }
     }

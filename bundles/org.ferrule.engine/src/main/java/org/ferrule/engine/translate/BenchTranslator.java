@@ -29,7 +29,7 @@ public final class BenchTranslator {
     private static BenchResult result(org.ferrule.model.BenchResult result, SourceIndex sources) {
         int samples = result.getSamples() == null ? 0 : result.getSamples();
         return new BenchResult(result.getOuter(), DeviceTranslator.text(result.getLumen()), result.getInner(),
-                Optional.ofNullable(result.getWire()), result.getResult() == BenchOutcome.PASSED,
+                Optional.ofNullable(result.getWire()).map(org.ferrule.quantity.Dimension::lenient), result.getResult() == BenchOutcome.PASSED,
                 Words.phases(result.getCovers()), samples, sources.of(result));
     }
 }

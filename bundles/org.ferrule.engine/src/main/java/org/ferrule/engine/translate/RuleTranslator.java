@@ -45,7 +45,7 @@ public final class RuleTranslator {
                 rules.getSpans().stream().map(this::span).toList(),
                 rules.getClearances().stream().map(this::clearance).toList(),
                 rules.getAfterUse().stream().map(this::afterUse).toList(),
-                Optional.ofNullable(rules.getWireAhead()).map(d -> length("wireAhead", d)), sampling());
+                Optional.of(Length.ofMm(30)), sampling());
     }
 
     private Optional<Sampling> sampling() {
