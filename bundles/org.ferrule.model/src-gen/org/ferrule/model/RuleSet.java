@@ -91,7 +91,7 @@ public interface RuleSet extends Document
 	 * @return the value of the '<em>Confidence</em>' attribute.
 	 * @see #setConfidence(BigDecimal)
 	 * @see org.ferrule.model.ModelPackage#getRuleSet_Confidence()
-	 * @model
+	 * @model annotation="https://ferrule.invalid/annotation/1 above='0' below='1'"
 	 * @generated
 	 */
 	BigDecimal getConfidence();
@@ -116,7 +116,7 @@ public interface RuleSet extends Document
 	 * @return the value of the '<em>Coverage</em>' attribute.
 	 * @see #setCoverage(BigDecimal)
 	 * @see org.ferrule.model.ModelPackage#getRuleSet_Coverage()
-	 * @model
+	 * @model annotation="https://ferrule.invalid/annotation/1 above='0' below='1'"
 	 * @generated
 	 */
 	BigDecimal getCoverage();
