@@ -2021,6 +2021,17 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 	 * @generated
 	 */
 	@Override
+	public EAttribute getRuleSet_WireAhead()
+	{
+		return (EAttribute)ruleSetEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getSpan()
 	{
 		return spanEClass;
@@ -3041,6 +3052,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		createEReference(ruleSetEClass, RULE_SET__AFTER_USE);
 		createEAttribute(ruleSetEClass, RULE_SET__CONFIDENCE);
 		createEAttribute(ruleSetEClass, RULE_SET__COVERAGE);
+		createEAttribute(ruleSetEClass, RULE_SET__WIRE_AHEAD);
 
 		spanEClass = createEClass(SPAN);
 		createEAttribute(spanEClass, SPAN__FIGURE);
@@ -3355,6 +3367,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		initEReference(getRuleSet_AfterUse(), this.getAfterUseRule(), null, "afterUse", null, 0, -1, RuleSet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getRuleSet_Confidence(), ecorePackage.getEBigDecimal(), "confidence", null, 0, 1, RuleSet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getRuleSet_Coverage(), ecorePackage.getEBigDecimal(), "coverage", null, 0, 1, RuleSet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRuleSet_WireAhead(), this.getDimension(), "wireAhead", null, 0, 1, RuleSet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(spanEClass, Span.class, "Span", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getSpan_Figure(), this.getFigureClass(), "figure", null, 1, 1, Span.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -4110,6 +4123,14 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		   {
 			   "above", "0",
 			   "below", "1"
+		   });
+		addAnnotation
+		  (getRuleSet_WireAhead(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "LENGTH",
+			   "label", "Wire ahead"
 		   });
 		addAnnotation
 		  (getSpan_Figure(),
