@@ -44,7 +44,7 @@ public final class Catalogue {
             devices.addAll(library.devices());
             bench.addAll(library.bench());
         }
-        return new Catalogue(devices, bench);
+        return new Catalogue(devices, new BenchWires(devices).resolve(bench));
     }
 
     public List<CataloguedDevice> devices() {

@@ -10,8 +10,12 @@ import java.util.Optional;
 import org.ferrule.fit.device.BenchResult;
 import org.ferrule.model.BenchOutcome;
 import org.ferrule.model.DeviceLibrary;
+import org.ferrule.quantity.Dimension;
 
-/** Copies the bench results of a library. Results that do not name a pair or an outcome are left to validation. */
+/**
+ * Copies the bench results of a library. Results that do not name a pair or an outcome are left to validation; the wire
+ * is still the id of a device, which the catalogue replaces by its diameter.
+ */
 public final class BenchTranslator {
     private BenchTranslator() {
     }
@@ -29,7 +33,7 @@ public final class BenchTranslator {
     private static BenchResult result(org.ferrule.model.BenchResult result, SourceIndex sources) {
         int samples = result.getSamples() == null ? 0 : result.getSamples();
         return new BenchResult(result.getOuter(), DeviceTranslator.text(result.getLumen()), result.getInner(),
-                Optional.ofNullable(result.getWire()).map(org.ferrule.quantity.Dimension::lenient), result.getResult() == BenchOutcome.PASSED,
+                Optional.ofNullable(result.getWire()).map(Dimension::lenient), result.getResult() == BenchOutcome.PASSED,
                 Words.phases(result.getCovers()), samples, sources.of(result));
     }
 }

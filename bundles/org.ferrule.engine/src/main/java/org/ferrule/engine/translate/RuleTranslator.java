@@ -45,7 +45,7 @@ public final class RuleTranslator {
                 rules.getSpans().stream().map(this::span).toList(),
                 rules.getClearances().stream().map(this::clearance).toList(),
                 rules.getAfterUse().stream().map(this::afterUse).toList(),
-                Optional.of(Length.ofMm(30)), sampling());
+                Optional.ofNullable(rules.getWireAhead()).map(d -> length("wireAhead", d)), sampling());
     }
 
     private Optional<Sampling> sampling() {

@@ -4,6 +4,7 @@
  */
 package org.ferrule.fit.passage;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -84,8 +85,8 @@ final class OutlineReader {
         } else if (port.compareTo(section.from()) <= 0) {
             stretches.add(besideWire(section, phase));
         } else {
-            stretches.add(cut(alone(section, phase), section.from(), port));
-            stretches.add(cut(besideWire(section, phase), port, section.to()));
+            stretches.add(alone(section, phase).between(section.from(), port, RoundingMode.CEILING));
+            stretches.add(besideWire(section, phase).between(port, section.to(), RoundingMode.CEILING));
         }
     }
 
@@ -111,14 +112,6 @@ final class OutlineReader {
                 Reason.diameter(grown.start().high()), Reason.source(rule.source()));
         return new Stretch(folded.name(), folded.from(), folded.to(), Optional.of(grown), folded.proved(),
                 List.of(note), folded.source());
-    }
-
-    private Stretch cut(Stretch whole, Length from, Length to) {
-        double length = whole.to().minus(whole.from()).thirdNanometres();
-        Optional<Taper> part = whole.diameter().map(t -> new Taper(
-                t.start().towards(t.end(), from.minus(whole.from()).thirdNanometres() / length),
-                t.start().towards(t.end(), to.minus(whole.from()).thirdNanometres() / length)));
-        return new Stretch(whole.name(), from, to, part, whole.proved(), whole.notes(), whole.source());
     }
 
     private Stretch besideWire(ShaftSection section, Phase phase) {
