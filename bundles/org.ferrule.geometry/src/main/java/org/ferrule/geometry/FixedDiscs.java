@@ -56,11 +56,15 @@ final class FixedDiscs {
     }
 
     double distance(int i, int j) {
-        return Math.hypot(x[j] - x[i], y[j] - y[i]);
+        return distance(i, x[j], y[j]);
+    }
+
+    double distance(int i, double fromX, double fromY) {
+        return Math.hypot(x[i] - fromX, y[i] - fromY);
     }
 
     /** Returns how far disc i reaches from a point. */
     double reach(int i, double fromX, double fromY) {
-        return Math.hypot(x[i] - fromX, y[i] - fromY) + radius[i];
+        return distance(i, fromX, fromY) + radius[i];
     }
 }

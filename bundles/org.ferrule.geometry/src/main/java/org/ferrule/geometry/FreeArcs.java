@@ -12,8 +12,8 @@ import java.util.stream.IntStream;
 
 /** Where the centre of a free disc may lie while it touches a rigid set and overlaps none of its discs. */
 final class FreeArcs {
-    /** Overlap that counts as touching, as part of the radius: the rounding of a crossing's coordinates. */
-    private static final double TOUCH = 1e-13;
+    /** Overlap that counts as touching, as part of radius and coordinates: less than the margin of {@link Bounds}. */
+    private static final double TOUCH = 1e-14;
 
     private final FixedDiscs rigid;
     private final double free;
@@ -38,8 +38,9 @@ final class FreeArcs {
 
     /** Tells whether the free disc may have its centre here. */
     boolean isFree(double x, double y) {
+        double rounding = TOUCH * (Math.abs(x) + Math.abs(y));
         return IntStream.range(0, rigid.size())
-                .allMatch(i -> rigid.reach(i, x, y) - rigid.radius(i) >= radius(i) * (1 - TOUCH));
+                .allMatch(i -> rigid.distance(i, x, y) >= radius(i) * (1 - TOUCH) - rounding);
     }
 
     private double radius(int i) {
@@ -63,6 +64,10 @@ final class FreeArcs {
         }
         double towards = Math.atan2(rigid.y(j) - rigid.y(i), rigid.x(j) - rigid.x(i));
         double half = Math.acos(cosine);
-        return new double[] {towards - half, towards + half};
+        return new double[] {oneTurn(towards - half), oneTurn(towards + half)};
+    }
+
+    private static double oneTurn(double angle) {
+        return Math.IEEEremainder(angle, 2 * Math.PI);
     }
 }

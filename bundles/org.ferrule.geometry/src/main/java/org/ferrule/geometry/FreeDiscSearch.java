@@ -20,6 +20,8 @@ import java.util.PriorityQueue;
 final class FreeDiscSearch {
     /** In thirds of a nanometre of diameter. */
     private static final double TOLERANCE = 3;
+    /** More than the radius may change over the bit of an arc that the rounding of its ends leaves out. */
+    private static final double SLIVER = 1;
     private static final int MOST_PLACES = 20_000;
 
     private final FixedDiscs rigid;
@@ -43,8 +45,9 @@ final class FreeDiscSearch {
      * @param discs all discs, the free one last
      * @param rim the smallest circle round them
      * @param lower the radius that every place needs
+     * @param places how many places were tried
      */
-    record Result(FixedDiscs discs, RimSearch.Result rim, double lower) {
+    record Result(FixedDiscs discs, RimSearch.Result rim, double lower, int places) {
     }
 
     private FreeDiscSearch(FixedDiscs rigid, double radius) {
@@ -70,8 +73,8 @@ final class FreeDiscSearch {
             branch(arc.firstHalf());
             branch(arc.secondHalf());
         }
-        double lower = lower();
-        return new Result(all, place(bestX, bestY), lower);
+        double lower = lower() - SLIVER;
+        return new Result(all, place(bestX, bestY), lower, places);
     }
 
     /** The circle round the set alone, and the disc beside each disc of it, are bounds whatever the place. */
@@ -81,9 +84,7 @@ final class FreeDiscSearch {
         for (int i = 0; i < rigid.size(); i++) {
             least = Math.max(least, rigid.radius(i) + all.radius(freeDisc));
         }
-        if (free.isFree(alone.best().x(), alone.best().y())) {
-            place(alone.best().x(), alone.best().y());
-        }
+        place(alone.best().x(), alone.best().y());
     }
 
     private double lower() {
@@ -102,11 +103,12 @@ final class FreeDiscSearch {
         }
     }
 
+    /** Puts the disc there and keeps the place if it is allowed and the best so far. */
     private RimSearch.Result place(double x, double y) {
         all.move(freeDisc, x, y);
         RimSearch.Result rim = RimSearch.search(all);
         places++;
-        if (rim.reach() < bestReach) {
+        if (rim.reach() < bestReach && free.isFree(x, y)) {
             bestReach = rim.reach();
             bestX = x;
             bestY = y;

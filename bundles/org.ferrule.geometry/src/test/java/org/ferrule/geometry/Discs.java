@@ -5,6 +5,7 @@
 package org.ferrule.geometry;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.quicktheories.QuickTheory.qt;
 import static org.quicktheories.generators.SourceDSL.lists;
 import static org.quicktheories.generators.SourceDSL.longs;
 
@@ -12,6 +13,7 @@ import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.ferrule.quantity.Length;
 import org.ferrule.quantity.LengthUnit;
+import org.quicktheories.QuickTheory;
 import org.quicktheories.core.Gen;
 
 /** What the tests of this package share: generators, checks of the evidence and a slow second opinion. */
@@ -22,6 +24,11 @@ final class Discs {
     private static final int HALVINGS = 70;
 
     private Discs() {
+    }
+
+    /** Returns the theories, with examples that are the same every time unless QT_SEED says otherwise. */
+    static QuickTheory laws() {
+        return System.getProperty("QT_SEED") == null ? qt().withFixedSeed(20261125) : qt();
     }
 
     static Length mm(String decimal) {

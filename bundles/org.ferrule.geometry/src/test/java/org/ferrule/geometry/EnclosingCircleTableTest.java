@@ -39,9 +39,10 @@ class EnclosingCircleTableTest {
             Length diameter = Length.of(expected.multiply(BigDecimal.valueOf(2)), LengthUnit.MILLIMETRE);
             assertEquals(List.of(diameter, diameter), List.of(enclosure.lowerDiameter(), enclosure.upperDiameter()));
         }
-        double lastPlace = Math.pow(10, -expected.scale());
-        assertEquals(expected.doubleValue(), enclosure.lowerDiameter().mm() / 2, lastPlace / 2 + 2e-6);
-        assertEquals(expected.doubleValue(), enclosure.upperDiameter().mm() / 2, lastPlace / 2 + 2e-6);
+        // Bounds are rounded to 0.3 nm; the discs of a ring, which are placed to 0.3 nm, add a little to that.
+        double tolerance = Math.pow(10, -expected.scale()) / 2 + (row.get("arrangement").equals("free") ? 2e-7 : 1e-6);
+        assertEquals(expected.doubleValue(), enclosure.lowerDiameter().mm() / 2, tolerance);
+        assertEquals(expected.doubleValue(), enclosure.upperDiameter().mm() / 2, tolerance);
     }
 
     /** Returns the diameter in mm of a radius such as 0.5 or 2/3. */

@@ -5,11 +5,11 @@
 package org.ferrule.geometry;
 
 import static org.ferrule.geometry.Discs.DIAMETERS;
+import static org.ferrule.geometry.Discs.laws;
 import static org.ferrule.geometry.Discs.mm;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.quicktheories.QuickTheory.qt;
 import static org.quicktheories.generators.SourceDSL.doubles;
 import static org.quicktheories.generators.SourceDSL.lists;
 import static org.quicktheories.generators.SourceDSL.longs;
@@ -71,12 +71,12 @@ class EnclosingCircleTest {
 
     @Test
     void boundsAreAtMostOneRoundingApart() {
-        qt().forAll(FEW).check(discs -> EnclosingCircle.discs(discs).gap().thirdNanometres() <= 1);
+        laws().forAll(FEW).check(discs -> EnclosingCircle.discs(discs).gap().thirdNanometres() <= 1);
     }
 
     @Test
     void discsLieInsideAndDoNotOverlap() {
-        qt().forAll(FEW).check(diameters -> {
+        laws().forAll(FEW).check(diameters -> {
             Enclosure enclosure = EnclosingCircle.discs(diameters);
             return Discs.isInside(enclosure) && Discs.isFree(enclosure, diameters.size() - 1)
                     && (diameters.size() < 3 || Discs.isFree(enclosure, 1))
@@ -86,7 +86,7 @@ class EnclosingCircleTest {
 
     @Test
     void largerDiscNeverNeedsLess() {
-        qt().forAll(FEW, longs().between(1, 1_000_000)).check((diameters, more) -> {
+        laws().forAll(FEW, longs().between(1, 1_000_000)).check((diameters, more) -> {
             List<Length> larger = new ArrayList<>(diameters);
             larger.set(0, larger.get(0).plus(new Length(more)));
             return isNotLess(EnclosingCircle.discs(larger), EnclosingCircle.discs(diameters));
@@ -95,7 +95,7 @@ class EnclosingCircleTest {
 
     @Test
     void oneDiscMoreNeverNeedsLess() {
-        qt().forAll(THREE).check(three -> isNotLess(EnclosingCircle.discs(three),
+        laws().forAll(THREE).check(three -> isNotLess(EnclosingCircle.discs(three),
                 EnclosingCircle.discs(three.subList(0, 2))));
     }
 
@@ -106,7 +106,7 @@ class EnclosingCircleTest {
 
     @Test
     void orderOfDiscsDoesNotMatter() {
-        qt().forAll(FEW, longs().all()).check((diameters, seed) -> {
+        laws().forAll(FEW, longs().all()).check((diameters, seed) -> {
             List<Length> shuffled = new ArrayList<>(diameters);
             Collections.shuffle(shuffled, new Random(seed));
             Enclosure one = EnclosingCircle.discs(diameters);
@@ -119,9 +119,10 @@ class EnclosingCircleTest {
     @Test
     void noOtherArrangementOfThreeNeedsLess() {
         Gen<Double> angles = doubles().between(0.0, 2 * Math.PI);
-        qt().withExamples(300).forAll(THREE, angles).check((diameters, angle) -> {
+        laws().withExamples(300).forAll(THREE, angles).check((diameters, angle) -> {
             List<PlacedDisc> anyhow = List.of(new PlacedDisc(0, 0, diameters.get(0)),
-                    touching(diameters.get(0), diameters.get(1), 0), touching(diameters.get(0), diameters.get(2), angle));
+                    touching(diameters.get(0), diameters.get(1), 0),
+                    touching(diameters.get(0), diameters.get(2), angle));
             double lower = EnclosingCircle.discs(diameters).lowerDiameter().mm() / 2;
             return anyhow.get(1).gapMm(anyhow.get(2)) < 0 || Discs.enclosingRadius(anyhow) >= lower - 1e-9;
         });

@@ -5,11 +5,11 @@
 package org.ferrule.geometry;
 
 import static org.ferrule.geometry.Discs.DIAMETERS;
+import static org.ferrule.geometry.Discs.laws;
 import static org.ferrule.geometry.Discs.mm;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.quicktheories.QuickTheory.qt;
 import static org.quicktheories.generators.SourceDSL.doubles;
 import static org.quicktheories.generators.SourceDSL.longs;
 
@@ -56,7 +56,7 @@ class StadiumTest {
 
     @Test
     void discLiesInsideAndBesideTheFlat() {
-        qt().forAll(STADIA, DIAMETERS).check((stadium, disc) -> {
+        laws().forAll(STADIA, DIAMETERS).check((stadium, disc) -> {
             Enclosure enclosure = stadium.with(disc);
             PlacedDisc end = enclosure.discs().get(0);
             PlacedDisc free = enclosure.discs().get(2);
@@ -67,7 +67,7 @@ class StadiumTest {
 
     @Test
     void noOtherPlaceOfTheDiscNeedsLess() {
-        qt().withExamples(300).forAll(STADIA, DIAMETERS, doubles().between(0.0, 1.0)).check((stadium, disc, place) -> {
+        laws().withExamples(300).forAll(STADIA, DIAMETERS, doubles().between(0.0, 1.0)).check((stadium, disc, place) -> {
             double half = stadium.width().minus(stadium.height()).mm() / 2;
             List<PlacedDisc> discs = List.of(new PlacedDisc(-half, 0, stadium.height()),
                     new PlacedDisc(half, 0, stadium.height()), beside(stadium, half, disc, place));
@@ -88,7 +88,7 @@ class StadiumTest {
 
     @Test
     void largerDiscNeverNeedsLess() {
-        qt().forAll(STADIA, DIAMETERS, longs().between(1, 1_000_000)).check((stadium, disc, more) -> stadium
+        laws().forAll(STADIA, DIAMETERS, longs().between(1, 1_000_000)).check((stadium, disc, more) -> stadium
                 .with(disc.plus(new Length(more))).upperDiameter().compareTo(stadium.with(disc).upperDiameter()) >= 0);
     }
 

@@ -1,0 +1,306 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.model;
+
+import org.eclipse.emf.ecore.EFactory;
+
+/**
+ * <!-- begin-user-doc -->
+ * The <b>Factory</b> for the model.
+ * It provides a create method for each non-abstract class of the model.
+ * <!-- end-user-doc -->
+ * @see org.ferrule.model.ModelPackage
+ * @generated
+ */
+public interface ModelFactory extends EFactory
+{
+	/**
+	 * The singleton instance of the factory.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	ModelFactory eINSTANCE = org.ferrule.model.impl.ModelFactoryImpl.init();
+
+	/**
+	 * Returns a new object of class '<em>Extra Key</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Extra Key</em>'.
+	 * @generated
+	 */
+	ExtraKey createExtraKey();
+
+	/**
+	 * Returns a new object of class '<em>Source</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Source</em>'.
+	 * @generated
+	 */
+	Source createSource();
+
+	/**
+	 * Returns a new object of class '<em>Device Library</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Device Library</em>'.
+	 * @generated
+	 */
+	DeviceLibrary createDeviceLibrary();
+
+	/**
+	 * Returns a new object of class '<em>Device Line</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Device Line</em>'.
+	 * @generated
+	 */
+	DeviceLine createDeviceLine();
+
+	/**
+	 * Returns a new object of class '<em>Device</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Device</em>'.
+	 * @generated
+	 */
+	Device createDevice();
+
+	/**
+	 * Returns a new object of class '<em>Shaft Section</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Shaft Section</em>'.
+	 * @generated
+	 */
+	ShaftSection createShaftSection();
+
+	/**
+	 * Returns a new object of class '<em>Oval</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Oval</em>'.
+	 * @generated
+	 */
+	Oval createOval();
+
+	/**
+	 * Returns a new object of class '<em>Disc</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Disc</em>'.
+	 * @generated
+	 */
+	Disc createDisc();
+
+	/**
+	 * Returns a new object of class '<em>Lumen</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Lumen</em>'.
+	 * @generated
+	 */
+	Lumen createLumen();
+
+	/**
+	 * Returns a new object of class '<em>Lumen Section</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Lumen Section</em>'.
+	 * @generated
+	 */
+	LumenSection createLumenSection();
+
+	/**
+	 * Returns a new object of class '<em>Marker</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Marker</em>'.
+	 * @generated
+	 */
+	Marker createMarker();
+
+	/**
+	 * Returns a new object of class '<em>Balloon</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Balloon</em>'.
+	 * @generated
+	 */
+	Balloon createBalloon();
+
+	/**
+	 * Returns a new object of class '<em>Compliance Row</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Compliance Row</em>'.
+	 * @generated
+	 */
+	ComplianceRow createComplianceRow();
+
+	/**
+	 * Returns a new object of class '<em>Stent</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Stent</em>'.
+	 * @generated
+	 */
+	Stent createStent();
+
+	/**
+	 * Returns a new object of class '<em>Cutter</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Cutter</em>'.
+	 * @generated
+	 */
+	Cutter createCutter();
+
+	/**
+	 * Returns a new object of class '<em>Transducer</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Transducer</em>'.
+	 * @generated
+	 */
+	Transducer createTransducer();
+
+	/**
+	 * Returns a new object of class '<em>Wire Traits</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Wire Traits</em>'.
+	 * @generated
+	 */
+	WireTraits createWireTraits();
+
+	/**
+	 * Returns a new object of class '<em>Claim</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Claim</em>'.
+	 * @generated
+	 */
+	Claim createClaim();
+
+	/**
+	 * Returns a new object of class '<em>Bench Result</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Bench Result</em>'.
+	 * @generated
+	 */
+	BenchResult createBenchResult();
+
+	/**
+	 * Returns a new object of class '<em>Rule Set</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Rule Set</em>'.
+	 * @generated
+	 */
+	RuleSet createRuleSet();
+
+	/**
+	 * Returns a new object of class '<em>Span</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Span</em>'.
+	 * @generated
+	 */
+	Span createSpan();
+
+	/**
+	 * Returns a new object of class '<em>Clearance Rule</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Clearance Rule</em>'.
+	 * @generated
+	 */
+	ClearanceRule createClearanceRule();
+
+	/**
+	 * Returns a new object of class '<em>After Use Rule</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>After Use Rule</em>'.
+	 * @generated
+	 */
+	AfterUseRule createAfterUseRule();
+
+	/**
+	 * Returns a new object of class '<em>Fit Chart</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Fit Chart</em>'.
+	 * @generated
+	 */
+	FitChart createFitChart();
+
+	/**
+	 * Returns a new object of class '<em>Axis</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Axis</em>'.
+	 * @generated
+	 */
+	Axis createAxis();
+
+	/**
+	 * Returns a new object of class '<em>Conditions</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Conditions</em>'.
+	 * @generated
+	 */
+	Conditions createConditions();
+
+	/**
+	 * Returns a new object of class '<em>Vessel Path</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Vessel Path</em>'.
+	 * @generated
+	 */
+	VesselPath createVesselPath();
+
+	/**
+	 * Returns a new object of class '<em>Vessel Segment</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Vessel Segment</em>'.
+	 * @generated
+	 */
+	VesselSegment createVesselSegment();
+
+	/**
+	 * Returns a new object of class '<em>Lesion</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Lesion</em>'.
+	 * @generated
+	 */
+	Lesion createLesion();
+
+	/**
+	 * Returns a new object of class '<em>Paper</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Paper</em>'.
+	 * @generated
+	 */
+	Paper createPaper();
+
+	/**
+	 * Returns the package supported by this factory.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the package supported by this factory.
+	 * @generated
+	 */
+	ModelPackage getModelPackage();
+
+} //ModelFactory

@@ -1,0 +1,4343 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.model.impl;
+
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EDataType;
+import org.eclipse.emf.ecore.EEnum;
+import org.eclipse.emf.ecore.EPackage;
+import org.eclipse.emf.ecore.EReference;
+
+import org.eclipse.emf.ecore.impl.EPackageImpl;
+
+import org.ferrule.model.AfterUseRule;
+import org.ferrule.model.Axis;
+import org.ferrule.model.Balloon;
+import org.ferrule.model.BenchOutcome;
+import org.ferrule.model.BenchResult;
+import org.ferrule.model.Claim;
+import org.ferrule.model.ClaimType;
+import org.ferrule.model.ClearanceRule;
+import org.ferrule.model.ComplianceRow;
+import org.ferrule.model.Conditions;
+import org.ferrule.model.Cutter;
+import org.ferrule.model.CutterType;
+import org.ferrule.model.Device;
+import org.ferrule.model.DeviceKind;
+import org.ferrule.model.DeviceLibrary;
+import org.ferrule.model.DeviceLine;
+import org.ferrule.model.DeviceParts;
+import org.ferrule.model.Direction;
+import org.ferrule.model.Disc;
+import org.ferrule.model.Document;
+import org.ferrule.model.Element;
+import org.ferrule.model.ExtraKey;
+import org.ferrule.model.FigureClass;
+import org.ferrule.model.FitChart;
+import org.ferrule.model.Grouping;
+import org.ferrule.model.Lesion;
+import org.ferrule.model.Lumen;
+import org.ferrule.model.LumenOpening;
+import org.ferrule.model.LumenSection;
+import org.ferrule.model.LumenUse;
+import org.ferrule.model.Marker;
+import org.ferrule.model.ModelFactory;
+import org.ferrule.model.ModelPackage;
+import org.ferrule.model.Orientation;
+import org.ferrule.model.Oval;
+import org.ferrule.model.Paper;
+import org.ferrule.model.PaperSize;
+import org.ferrule.model.Phase;
+import org.ferrule.model.PrimaryUnit;
+import org.ferrule.model.RuleSet;
+import org.ferrule.model.ShaftSection;
+import org.ferrule.model.ShownNumbers;
+import org.ferrule.model.Sorting;
+import org.ferrule.model.Source;
+import org.ferrule.model.SourceKind;
+import org.ferrule.model.Sourced;
+import org.ferrule.model.Span;
+import org.ferrule.model.Stent;
+import org.ferrule.model.Transducer;
+import org.ferrule.model.TransducerType;
+import org.ferrule.model.VesselPath;
+import org.ferrule.model.VesselSegment;
+import org.ferrule.model.WireTraits;
+
+import org.ferrule.quantity.Dimension;
+import org.ferrule.quantity.Offset;
+import org.ferrule.quantity.Pressure;
+
+/**
+ * <!-- begin-user-doc -->
+ * An implementation of the model <b>Package</b>.
+ * <!-- end-user-doc -->
+ * @generated
+ */
+public class ModelPackageImpl extends EPackageImpl implements ModelPackage
+{
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass extraKeyEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass elementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass sourcedEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass documentEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass sourceEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass deviceLibraryEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass devicePartsEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass deviceLineEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass deviceEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass shaftSectionEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass ovalEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass discEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass lumenEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass lumenSectionEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass markerEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass balloonEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass complianceRowEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass stentEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass cutterEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass transducerEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass wireTraitsEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass claimEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass benchResultEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass ruleSetEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass spanEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass clearanceRuleEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass afterUseRuleEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass fitChartEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass axisEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass conditionsEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass vesselPathEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass vesselSegmentEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass lesionEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass paperEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum sourceKindEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum deviceKindEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum lumenUseEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum lumenOpeningEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum cutterTypeEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum transducerTypeEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum claimTypeEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum phaseEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum benchOutcomeEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum figureClassEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum groupingEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum sortingEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum directionEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum paperSizeEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum orientationEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum primaryUnitEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum shownNumbersEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType dimensionEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType pressureEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType offsetEDataType = null;
+
+	/**
+	 * Creates an instance of the model <b>Package</b>, registered with
+	 * {@link org.eclipse.emf.ecore.EPackage.Registry EPackage.Registry} by the package
+	 * package URI value.
+	 * <p>Note: the correct way to create the package is via the static
+	 * factory method {@link #init init()}, which also performs
+	 * initialization of the package, or returns the registered package,
+	 * if one already exists.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.eclipse.emf.ecore.EPackage.Registry
+	 * @see org.ferrule.model.ModelPackage#eNS_URI
+	 * @see #init()
+	 * @generated
+	 */
+	private ModelPackageImpl()
+	{
+		super(eNS_URI, ModelFactory.eINSTANCE);
+	}
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private static boolean isInited = false;
+
+	/**
+	 * Creates, registers, and initializes the <b>Package</b> for this model, and for any others upon which it depends.
+	 *
+	 * <p>This method is used to initialize {@link ModelPackage#eINSTANCE} when that field is accessed.
+	 * Clients should not invoke it directly. Instead, they should simply access that field to obtain the package.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #eNS_URI
+	 * @see #createPackageContents()
+	 * @see #initializePackageContents()
+	 * @generated
+	 */
+	public static ModelPackage init()
+	{
+		if (isInited) return (ModelPackage)EPackage.Registry.INSTANCE.getEPackage(ModelPackage.eNS_URI);
+
+		// Obtain or create and register package
+		Object registeredModelPackage = EPackage.Registry.INSTANCE.get(eNS_URI);
+		ModelPackageImpl theModelPackage = registeredModelPackage instanceof ModelPackageImpl ? (ModelPackageImpl)registeredModelPackage : new ModelPackageImpl();
+
+		isInited = true;
+
+		// Create package meta-data objects
+		theModelPackage.createPackageContents();
+
+		// Initialize created meta-data
+		theModelPackage.initializePackageContents();
+
+		// Mark meta-data to indicate it can't be changed
+		theModelPackage.freeze();
+
+		// Update the registry and return the package
+		EPackage.Registry.INSTANCE.put(ModelPackage.eNS_URI, theModelPackage);
+		return theModelPackage;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getExtraKey()
+	{
+		return extraKeyEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getExtraKey_Key()
+	{
+		return (EAttribute)extraKeyEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getExtraKey_Json()
+	{
+		return (EAttribute)extraKeyEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getElement()
+	{
+		return elementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getElement_Extras()
+	{
+		return (EReference)elementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getSourced()
+	{
+		return sourcedEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSourced_Source()
+	{
+		return (EAttribute)sourcedEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSourced_Page()
+	{
+		return (EAttribute)sourcedEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSourced_Note()
+	{
+		return (EAttribute)sourcedEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getDocument()
+	{
+		return documentEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getDocument_Format()
+	{
+		return (EAttribute)documentEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getDocument_Version()
+	{
+		return (EAttribute)documentEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getDocument_Title()
+	{
+		return (EAttribute)documentEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getDocument_Revision()
+	{
+		return (EAttribute)documentEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getDocument_Date()
+	{
+		return (EAttribute)documentEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getDocument_Sources()
+	{
+		return (EReference)documentEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getSource()
+	{
+		return sourceEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSource_Id()
+	{
+		return (EAttribute)sourceEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSource_Title()
+	{
+		return (EAttribute)sourceEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSource_Kind()
+	{
+		return (EAttribute)sourceEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSource_Revision()
+	{
+		return (EAttribute)sourceEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSource_Date()
+	{
+		return (EAttribute)sourceEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSource_Reviewer()
+	{
+		return (EAttribute)sourceEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSource_Reviewed()
+	{
+		return (EAttribute)sourceEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getDeviceLibrary()
+	{
+		return deviceLibraryEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getDeviceLibrary_Lines()
+	{
+		return (EReference)deviceLibraryEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getDeviceLibrary_Devices()
+	{
+		return (EReference)deviceLibraryEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getDeviceLibrary_Bench()
+	{
+		return (EReference)deviceLibraryEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getDeviceParts()
+	{
+		return devicePartsEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getDeviceParts_Id()
+	{
+		return (EAttribute)devicePartsEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getDeviceParts_Name()
+	{
+		return (EAttribute)devicePartsEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getDeviceParts_Kind()
+	{
+		return (EAttribute)devicePartsEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getDeviceParts_Maker()
+	{
+		return (EAttribute)devicePartsEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getDeviceParts_Model()
+	{
+		return (EAttribute)devicePartsEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getDeviceParts_Size()
+	{
+		return (EAttribute)devicePartsEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getDeviceParts_EffectiveLength()
+	{
+		return (EAttribute)devicePartsEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getDeviceParts_TakesWire()
+	{
+		return (EAttribute)devicePartsEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getDeviceParts_Sections()
+	{
+		return (EReference)devicePartsEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getDeviceParts_Lumens()
+	{
+		return (EReference)devicePartsEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getDeviceParts_Markers()
+	{
+		return (EReference)devicePartsEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getDeviceParts_Balloon()
+	{
+		return (EReference)devicePartsEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getDeviceParts_Stent()
+	{
+		return (EReference)devicePartsEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getDeviceParts_Cutter()
+	{
+		return (EReference)devicePartsEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getDeviceParts_Transducer()
+	{
+		return (EReference)devicePartsEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getDeviceParts_Wire()
+	{
+		return (EReference)devicePartsEClass.getEStructuralFeatures().get(15);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getDeviceParts_Claims()
+	{
+		return (EReference)devicePartsEClass.getEStructuralFeatures().get(16);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getDeviceLine()
+	{
+		return deviceLineEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getDevice()
+	{
+		return deviceEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getDevice_Line()
+	{
+		return (EAttribute)deviceEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getShaftSection()
+	{
+		return shaftSectionEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getShaftSection_Name()
+	{
+		return (EAttribute)shaftSectionEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getShaftSection_From()
+	{
+		return (EAttribute)shaftSectionEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getShaftSection_To()
+	{
+		return (EAttribute)shaftSectionEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getShaftSection_Od()
+	{
+		return (EAttribute)shaftSectionEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getShaftSection_OdProximal()
+	{
+		return (EAttribute)shaftSectionEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getShaftSection_OdAfter()
+	{
+		return (EAttribute)shaftSectionEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getShaftSection_OdAfterProximal()
+	{
+		return (EAttribute)shaftSectionEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getShaftSection_Oval()
+	{
+		return (EReference)shaftSectionEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getShaftSection_Discs()
+	{
+		return (EReference)shaftSectionEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getShaftSection_Rigid()
+	{
+		return (EAttribute)shaftSectionEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getShaftSection_Stiffness()
+	{
+		return (EAttribute)shaftSectionEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getOval()
+	{
+		return ovalEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOval_Width()
+	{
+		return (EAttribute)ovalEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOval_Height()
+	{
+		return (EAttribute)ovalEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getDisc()
+	{
+		return discEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getDisc_X()
+	{
+		return (EAttribute)discEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getDisc_Y()
+	{
+		return (EAttribute)discEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getDisc_Diameter()
+	{
+		return (EAttribute)discEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getLumen()
+	{
+		return lumenEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLumen_Name()
+	{
+		return (EAttribute)lumenEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLumen_Use()
+	{
+		return (EAttribute)lumenEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLumen_DistalAt()
+	{
+		return (EAttribute)lumenEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLumen_ProximalAt()
+	{
+		return (EAttribute)lumenEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLumen_Opens()
+	{
+		return (EAttribute)lumenEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getLumen_Sections()
+	{
+		return (EReference)lumenEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getLumenSection()
+	{
+		return lumenSectionEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLumenSection_Name()
+	{
+		return (EAttribute)lumenSectionEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLumenSection_From()
+	{
+		return (EAttribute)lumenSectionEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLumenSection_To()
+	{
+		return (EAttribute)lumenSectionEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLumenSection_Id()
+	{
+		return (EAttribute)lumenSectionEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLumenSection_IdDistal()
+	{
+		return (EAttribute)lumenSectionEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getMarker()
+	{
+		return markerEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMarker_At()
+	{
+		return (EAttribute)markerEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMarker_Width()
+	{
+		return (EAttribute)markerEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getBalloon()
+	{
+		return balloonEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBalloon_Section()
+	{
+		return (EAttribute)balloonEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBalloon_Diameter()
+	{
+		return (EAttribute)balloonEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBalloon_Length()
+	{
+		return (EAttribute)balloonEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBalloon_NominalPressure()
+	{
+		return (EAttribute)balloonEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBalloon_RatedBurstPressure()
+	{
+		return (EAttribute)balloonEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getBalloon_Compliance()
+	{
+		return (EReference)balloonEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getComplianceRow()
+	{
+		return complianceRowEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getComplianceRow_Pressure()
+	{
+		return (EAttribute)complianceRowEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getComplianceRow_Diameter()
+	{
+		return (EAttribute)complianceRowEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getStent()
+	{
+		return stentEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStent_Section()
+	{
+		return (EAttribute)stentEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStent_Diameter()
+	{
+		return (EAttribute)stentEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStent_Length()
+	{
+		return (EAttribute)stentEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStent_MaximumDiameter()
+	{
+		return (EAttribute)stentEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStent_Material()
+	{
+		return (EAttribute)stentEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStent_StrutThickness()
+	{
+		return (EAttribute)stentEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getCutter()
+	{
+		return cutterEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCutter_Section()
+	{
+		return (EAttribute)cutterEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCutter_Type()
+	{
+		return (EAttribute)cutterEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCutter_Diameter()
+	{
+		return (EAttribute)cutterEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getTransducer()
+	{
+		return transducerEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getTransducer_Type()
+	{
+		return (EAttribute)transducerEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getTransducer_At()
+	{
+		return (EAttribute)transducerEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getWireTraits()
+	{
+		return wireTraitsEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getWireTraits_TipLoad()
+	{
+		return (EAttribute)wireTraitsEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getWireTraits_TipShape()
+	{
+		return (EAttribute)wireTraitsEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getWireTraits_Extendable()
+	{
+		return (EAttribute)wireTraitsEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getWireTraits_Coating()
+	{
+		return (EAttribute)wireTraitsEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getClaim()
+	{
+		return claimEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getClaim_Type()
+	{
+		return (EAttribute)claimEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getClaim_Value()
+	{
+		return (EAttribute)claimEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getClaim_Kinds()
+	{
+		return (EAttribute)claimEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getClaim_Sizes()
+	{
+		return (EAttribute)claimEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getClaim_Devices()
+	{
+		return (EAttribute)claimEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getClaim_Wire()
+	{
+		return (EAttribute)claimEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getClaim_Alone()
+	{
+		return (EAttribute)claimEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getClaim_Covers()
+	{
+		return (EAttribute)claimEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getBenchResult()
+	{
+		return benchResultEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBenchResult_Outer()
+	{
+		return (EAttribute)benchResultEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBenchResult_Lumen()
+	{
+		return (EAttribute)benchResultEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBenchResult_Inner()
+	{
+		return (EAttribute)benchResultEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBenchResult_Wire()
+	{
+		return (EAttribute)benchResultEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBenchResult_Result()
+	{
+		return (EAttribute)benchResultEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBenchResult_Covers()
+	{
+		return (EAttribute)benchResultEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBenchResult_Samples()
+	{
+		return (EAttribute)benchResultEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getRuleSet()
+	{
+		return ruleSetEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getRuleSet_Spans()
+	{
+		return (EReference)ruleSetEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getRuleSet_Clearances()
+	{
+		return (EReference)ruleSetEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getRuleSet_AfterUse()
+	{
+		return (EReference)ruleSetEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRuleSet_Confidence()
+	{
+		return (EAttribute)ruleSetEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRuleSet_Coverage()
+	{
+		return (EAttribute)ruleSetEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRuleSet_WireAhead()
+	{
+		return (EAttribute)ruleSetEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getSpan()
+	{
+		return spanEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSpan_Figure()
+	{
+		return (EAttribute)spanEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSpan_Kinds()
+	{
+		return (EAttribute)spanEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSpan_Below()
+	{
+		return (EAttribute)spanEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSpan_Above()
+	{
+		return (EAttribute)spanEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getClearanceRule()
+	{
+		return clearanceRuleEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getClearanceRule_Outer()
+	{
+		return (EAttribute)clearanceRuleEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getClearanceRule_Inner()
+	{
+		return (EAttribute)clearanceRuleEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getClearanceRule_Required()
+	{
+		return (EAttribute)clearanceRuleEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getAfterUseRule()
+	{
+		return afterUseRuleEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAfterUseRule_Kinds()
+	{
+		return (EAttribute)afterUseRuleEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAfterUseRule_GrowthLow()
+	{
+		return (EAttribute)afterUseRuleEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAfterUseRule_GrowthCentre()
+	{
+		return (EAttribute)afterUseRuleEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAfterUseRule_GrowthHigh()
+	{
+		return (EAttribute)afterUseRuleEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getFitChart()
+	{
+		return fitChartEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFitChart_Audience()
+	{
+		return (EAttribute)fitChartEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFitChart_Author()
+	{
+		return (EAttribute)fitChartEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFitChart_Libraries()
+	{
+		return (EAttribute)fitChartEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFitChart_Rules()
+	{
+		return (EAttribute)fitChartEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getFitChart_Outer()
+	{
+		return (EReference)fitChartEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getFitChart_Inner()
+	{
+		return (EReference)fitChartEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getFitChart_Conditions()
+	{
+		return (EReference)fitChartEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getFitChart_Path()
+	{
+		return (EReference)fitChartEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getFitChart_Lesion()
+	{
+		return (EReference)fitChartEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getFitChart_Paper()
+	{
+		return (EReference)fitChartEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFitChart_Footnotes()
+	{
+		return (EAttribute)fitChartEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getAxis()
+	{
+		return axisEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAxis_Kinds()
+	{
+		return (EAttribute)axisEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAxis_Devices()
+	{
+		return (EAttribute)axisEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAxis_Hidden()
+	{
+		return (EAttribute)axisEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAxis_GroupBy()
+	{
+		return (EAttribute)axisEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAxis_SortBy()
+	{
+		return (EAttribute)axisEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getConditions()
+	{
+		return conditionsEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getConditions_Direction()
+	{
+		return (EAttribute)conditionsEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getConditions_Wire()
+	{
+		return (EAttribute)conditionsEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getConditions_Reach()
+	{
+		return (EAttribute)conditionsEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getVesselPath()
+	{
+		return vesselPathEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getVesselPath_Name()
+	{
+		return (EAttribute)vesselPathEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getVesselPath_Segments()
+	{
+		return (EReference)vesselPathEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getVesselSegment()
+	{
+		return vesselSegmentEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getVesselSegment_Name()
+	{
+		return (EAttribute)vesselSegmentEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getVesselSegment_Length()
+	{
+		return (EAttribute)vesselSegmentEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getVesselSegment_Diameter()
+	{
+		return (EAttribute)vesselSegmentEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getVesselSegment_BendRadius()
+	{
+		return (EAttribute)vesselSegmentEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getVesselSegment_BendAngleDegrees()
+	{
+		return (EAttribute)vesselSegmentEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getLesion()
+	{
+		return lesionEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLesion_Name()
+	{
+		return (EAttribute)lesionEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLesion_At()
+	{
+		return (EAttribute)lesionEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLesion_Length()
+	{
+		return (EAttribute)lesionEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLesion_Diameter()
+	{
+		return (EAttribute)lesionEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLesion_Reference()
+	{
+		return (EAttribute)lesionEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getPaper()
+	{
+		return paperEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPaper_Size()
+	{
+		return (EAttribute)paperEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPaper_Orientation()
+	{
+		return (EAttribute)paperEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPaper_PrimaryUnit()
+	{
+		return (EAttribute)paperEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPaper_ShowNumbers()
+	{
+		return (EAttribute)paperEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getSourceKind()
+	{
+		return sourceKindEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getDeviceKind()
+	{
+		return deviceKindEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getLumenUse()
+	{
+		return lumenUseEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getLumenOpening()
+	{
+		return lumenOpeningEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getCutterType()
+	{
+		return cutterTypeEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getTransducerType()
+	{
+		return transducerTypeEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getClaimType()
+	{
+		return claimTypeEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getPhase()
+	{
+		return phaseEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getBenchOutcome()
+	{
+		return benchOutcomeEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getFigureClass()
+	{
+		return figureClassEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getGrouping()
+	{
+		return groupingEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getSorting()
+	{
+		return sortingEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getDirection()
+	{
+		return directionEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getPaperSize()
+	{
+		return paperSizeEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getOrientation()
+	{
+		return orientationEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getPrimaryUnit()
+	{
+		return primaryUnitEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getShownNumbers()
+	{
+		return shownNumbersEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getDimension()
+	{
+		return dimensionEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getPressure()
+	{
+		return pressureEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getOffset()
+	{
+		return offsetEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public ModelFactory getModelFactory()
+	{
+		return (ModelFactory)getEFactoryInstance();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private boolean isCreated = false;
+
+	/**
+	 * Creates the meta-model objects for the package.  This method is
+	 * guarded to have no affect on any invocation but its first.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public void createPackageContents()
+	{
+		if (isCreated) return;
+		isCreated = true;
+
+		// Create classes and their features
+		extraKeyEClass = createEClass(EXTRA_KEY);
+		createEAttribute(extraKeyEClass, EXTRA_KEY__KEY);
+		createEAttribute(extraKeyEClass, EXTRA_KEY__JSON);
+
+		elementEClass = createEClass(ELEMENT);
+		createEReference(elementEClass, ELEMENT__EXTRAS);
+
+		sourcedEClass = createEClass(SOURCED);
+		createEAttribute(sourcedEClass, SOURCED__SOURCE);
+		createEAttribute(sourcedEClass, SOURCED__PAGE);
+		createEAttribute(sourcedEClass, SOURCED__NOTE);
+
+		documentEClass = createEClass(DOCUMENT);
+		createEAttribute(documentEClass, DOCUMENT__FORMAT);
+		createEAttribute(documentEClass, DOCUMENT__VERSION);
+		createEAttribute(documentEClass, DOCUMENT__TITLE);
+		createEAttribute(documentEClass, DOCUMENT__REVISION);
+		createEAttribute(documentEClass, DOCUMENT__DATE);
+		createEReference(documentEClass, DOCUMENT__SOURCES);
+
+		sourceEClass = createEClass(SOURCE);
+		createEAttribute(sourceEClass, SOURCE__ID);
+		createEAttribute(sourceEClass, SOURCE__TITLE);
+		createEAttribute(sourceEClass, SOURCE__KIND);
+		createEAttribute(sourceEClass, SOURCE__REVISION);
+		createEAttribute(sourceEClass, SOURCE__DATE);
+		createEAttribute(sourceEClass, SOURCE__REVIEWER);
+		createEAttribute(sourceEClass, SOURCE__REVIEWED);
+
+		deviceLibraryEClass = createEClass(DEVICE_LIBRARY);
+		createEReference(deviceLibraryEClass, DEVICE_LIBRARY__LINES);
+		createEReference(deviceLibraryEClass, DEVICE_LIBRARY__DEVICES);
+		createEReference(deviceLibraryEClass, DEVICE_LIBRARY__BENCH);
+
+		devicePartsEClass = createEClass(DEVICE_PARTS);
+		createEAttribute(devicePartsEClass, DEVICE_PARTS__ID);
+		createEAttribute(devicePartsEClass, DEVICE_PARTS__NAME);
+		createEAttribute(devicePartsEClass, DEVICE_PARTS__KIND);
+		createEAttribute(devicePartsEClass, DEVICE_PARTS__MAKER);
+		createEAttribute(devicePartsEClass, DEVICE_PARTS__MODEL);
+		createEAttribute(devicePartsEClass, DEVICE_PARTS__SIZE);
+		createEAttribute(devicePartsEClass, DEVICE_PARTS__EFFECTIVE_LENGTH);
+		createEAttribute(devicePartsEClass, DEVICE_PARTS__TAKES_WIRE);
+		createEReference(devicePartsEClass, DEVICE_PARTS__SECTIONS);
+		createEReference(devicePartsEClass, DEVICE_PARTS__LUMENS);
+		createEReference(devicePartsEClass, DEVICE_PARTS__MARKERS);
+		createEReference(devicePartsEClass, DEVICE_PARTS__BALLOON);
+		createEReference(devicePartsEClass, DEVICE_PARTS__STENT);
+		createEReference(devicePartsEClass, DEVICE_PARTS__CUTTER);
+		createEReference(devicePartsEClass, DEVICE_PARTS__TRANSDUCER);
+		createEReference(devicePartsEClass, DEVICE_PARTS__WIRE);
+		createEReference(devicePartsEClass, DEVICE_PARTS__CLAIMS);
+
+		deviceLineEClass = createEClass(DEVICE_LINE);
+
+		deviceEClass = createEClass(DEVICE);
+		createEAttribute(deviceEClass, DEVICE__LINE);
+
+		shaftSectionEClass = createEClass(SHAFT_SECTION);
+		createEAttribute(shaftSectionEClass, SHAFT_SECTION__NAME);
+		createEAttribute(shaftSectionEClass, SHAFT_SECTION__FROM);
+		createEAttribute(shaftSectionEClass, SHAFT_SECTION__TO);
+		createEAttribute(shaftSectionEClass, SHAFT_SECTION__OD);
+		createEAttribute(shaftSectionEClass, SHAFT_SECTION__OD_PROXIMAL);
+		createEAttribute(shaftSectionEClass, SHAFT_SECTION__OD_AFTER);
+		createEAttribute(shaftSectionEClass, SHAFT_SECTION__OD_AFTER_PROXIMAL);
+		createEReference(shaftSectionEClass, SHAFT_SECTION__OVAL);
+		createEReference(shaftSectionEClass, SHAFT_SECTION__DISCS);
+		createEAttribute(shaftSectionEClass, SHAFT_SECTION__RIGID);
+		createEAttribute(shaftSectionEClass, SHAFT_SECTION__STIFFNESS);
+
+		ovalEClass = createEClass(OVAL);
+		createEAttribute(ovalEClass, OVAL__WIDTH);
+		createEAttribute(ovalEClass, OVAL__HEIGHT);
+
+		discEClass = createEClass(DISC);
+		createEAttribute(discEClass, DISC__X);
+		createEAttribute(discEClass, DISC__Y);
+		createEAttribute(discEClass, DISC__DIAMETER);
+
+		lumenEClass = createEClass(LUMEN);
+		createEAttribute(lumenEClass, LUMEN__NAME);
+		createEAttribute(lumenEClass, LUMEN__USE);
+		createEAttribute(lumenEClass, LUMEN__DISTAL_AT);
+		createEAttribute(lumenEClass, LUMEN__PROXIMAL_AT);
+		createEAttribute(lumenEClass, LUMEN__OPENS);
+		createEReference(lumenEClass, LUMEN__SECTIONS);
+
+		lumenSectionEClass = createEClass(LUMEN_SECTION);
+		createEAttribute(lumenSectionEClass, LUMEN_SECTION__NAME);
+		createEAttribute(lumenSectionEClass, LUMEN_SECTION__FROM);
+		createEAttribute(lumenSectionEClass, LUMEN_SECTION__TO);
+		createEAttribute(lumenSectionEClass, LUMEN_SECTION__ID);
+		createEAttribute(lumenSectionEClass, LUMEN_SECTION__ID_DISTAL);
+
+		markerEClass = createEClass(MARKER);
+		createEAttribute(markerEClass, MARKER__AT);
+		createEAttribute(markerEClass, MARKER__WIDTH);
+
+		balloonEClass = createEClass(BALLOON);
+		createEAttribute(balloonEClass, BALLOON__SECTION);
+		createEAttribute(balloonEClass, BALLOON__DIAMETER);
+		createEAttribute(balloonEClass, BALLOON__LENGTH);
+		createEAttribute(balloonEClass, BALLOON__NOMINAL_PRESSURE);
+		createEAttribute(balloonEClass, BALLOON__RATED_BURST_PRESSURE);
+		createEReference(balloonEClass, BALLOON__COMPLIANCE);
+
+		complianceRowEClass = createEClass(COMPLIANCE_ROW);
+		createEAttribute(complianceRowEClass, COMPLIANCE_ROW__PRESSURE);
+		createEAttribute(complianceRowEClass, COMPLIANCE_ROW__DIAMETER);
+
+		stentEClass = createEClass(STENT);
+		createEAttribute(stentEClass, STENT__SECTION);
+		createEAttribute(stentEClass, STENT__DIAMETER);
+		createEAttribute(stentEClass, STENT__LENGTH);
+		createEAttribute(stentEClass, STENT__MAXIMUM_DIAMETER);
+		createEAttribute(stentEClass, STENT__MATERIAL);
+		createEAttribute(stentEClass, STENT__STRUT_THICKNESS);
+
+		cutterEClass = createEClass(CUTTER);
+		createEAttribute(cutterEClass, CUTTER__SECTION);
+		createEAttribute(cutterEClass, CUTTER__TYPE);
+		createEAttribute(cutterEClass, CUTTER__DIAMETER);
+
+		transducerEClass = createEClass(TRANSDUCER);
+		createEAttribute(transducerEClass, TRANSDUCER__TYPE);
+		createEAttribute(transducerEClass, TRANSDUCER__AT);
+
+		wireTraitsEClass = createEClass(WIRE_TRAITS);
+		createEAttribute(wireTraitsEClass, WIRE_TRAITS__TIP_LOAD);
+		createEAttribute(wireTraitsEClass, WIRE_TRAITS__TIP_SHAPE);
+		createEAttribute(wireTraitsEClass, WIRE_TRAITS__EXTENDABLE);
+		createEAttribute(wireTraitsEClass, WIRE_TRAITS__COATING);
+
+		claimEClass = createEClass(CLAIM);
+		createEAttribute(claimEClass, CLAIM__TYPE);
+		createEAttribute(claimEClass, CLAIM__VALUE);
+		createEAttribute(claimEClass, CLAIM__KINDS);
+		createEAttribute(claimEClass, CLAIM__SIZES);
+		createEAttribute(claimEClass, CLAIM__DEVICES);
+		createEAttribute(claimEClass, CLAIM__WIRE);
+		createEAttribute(claimEClass, CLAIM__ALONE);
+		createEAttribute(claimEClass, CLAIM__COVERS);
+
+		benchResultEClass = createEClass(BENCH_RESULT);
+		createEAttribute(benchResultEClass, BENCH_RESULT__OUTER);
+		createEAttribute(benchResultEClass, BENCH_RESULT__LUMEN);
+		createEAttribute(benchResultEClass, BENCH_RESULT__INNER);
+		createEAttribute(benchResultEClass, BENCH_RESULT__WIRE);
+		createEAttribute(benchResultEClass, BENCH_RESULT__RESULT);
+		createEAttribute(benchResultEClass, BENCH_RESULT__COVERS);
+		createEAttribute(benchResultEClass, BENCH_RESULT__SAMPLES);
+
+		ruleSetEClass = createEClass(RULE_SET);
+		createEReference(ruleSetEClass, RULE_SET__SPANS);
+		createEReference(ruleSetEClass, RULE_SET__CLEARANCES);
+		createEReference(ruleSetEClass, RULE_SET__AFTER_USE);
+		createEAttribute(ruleSetEClass, RULE_SET__CONFIDENCE);
+		createEAttribute(ruleSetEClass, RULE_SET__COVERAGE);
+		createEAttribute(ruleSetEClass, RULE_SET__WIRE_AHEAD);
+
+		spanEClass = createEClass(SPAN);
+		createEAttribute(spanEClass, SPAN__FIGURE);
+		createEAttribute(spanEClass, SPAN__KINDS);
+		createEAttribute(spanEClass, SPAN__BELOW);
+		createEAttribute(spanEClass, SPAN__ABOVE);
+
+		clearanceRuleEClass = createEClass(CLEARANCE_RULE);
+		createEAttribute(clearanceRuleEClass, CLEARANCE_RULE__OUTER);
+		createEAttribute(clearanceRuleEClass, CLEARANCE_RULE__INNER);
+		createEAttribute(clearanceRuleEClass, CLEARANCE_RULE__REQUIRED);
+
+		afterUseRuleEClass = createEClass(AFTER_USE_RULE);
+		createEAttribute(afterUseRuleEClass, AFTER_USE_RULE__KINDS);
+		createEAttribute(afterUseRuleEClass, AFTER_USE_RULE__GROWTH_LOW);
+		createEAttribute(afterUseRuleEClass, AFTER_USE_RULE__GROWTH_CENTRE);
+		createEAttribute(afterUseRuleEClass, AFTER_USE_RULE__GROWTH_HIGH);
+
+		fitChartEClass = createEClass(FIT_CHART);
+		createEAttribute(fitChartEClass, FIT_CHART__AUDIENCE);
+		createEAttribute(fitChartEClass, FIT_CHART__AUTHOR);
+		createEAttribute(fitChartEClass, FIT_CHART__LIBRARIES);
+		createEAttribute(fitChartEClass, FIT_CHART__RULES);
+		createEReference(fitChartEClass, FIT_CHART__OUTER);
+		createEReference(fitChartEClass, FIT_CHART__INNER);
+		createEReference(fitChartEClass, FIT_CHART__CONDITIONS);
+		createEReference(fitChartEClass, FIT_CHART__PATH);
+		createEReference(fitChartEClass, FIT_CHART__LESION);
+		createEReference(fitChartEClass, FIT_CHART__PAPER);
+		createEAttribute(fitChartEClass, FIT_CHART__FOOTNOTES);
+
+		axisEClass = createEClass(AXIS);
+		createEAttribute(axisEClass, AXIS__KINDS);
+		createEAttribute(axisEClass, AXIS__DEVICES);
+		createEAttribute(axisEClass, AXIS__HIDDEN);
+		createEAttribute(axisEClass, AXIS__GROUP_BY);
+		createEAttribute(axisEClass, AXIS__SORT_BY);
+
+		conditionsEClass = createEClass(CONDITIONS);
+		createEAttribute(conditionsEClass, CONDITIONS__DIRECTION);
+		createEAttribute(conditionsEClass, CONDITIONS__WIRE);
+		createEAttribute(conditionsEClass, CONDITIONS__REACH);
+
+		vesselPathEClass = createEClass(VESSEL_PATH);
+		createEAttribute(vesselPathEClass, VESSEL_PATH__NAME);
+		createEReference(vesselPathEClass, VESSEL_PATH__SEGMENTS);
+
+		vesselSegmentEClass = createEClass(VESSEL_SEGMENT);
+		createEAttribute(vesselSegmentEClass, VESSEL_SEGMENT__NAME);
+		createEAttribute(vesselSegmentEClass, VESSEL_SEGMENT__LENGTH);
+		createEAttribute(vesselSegmentEClass, VESSEL_SEGMENT__DIAMETER);
+		createEAttribute(vesselSegmentEClass, VESSEL_SEGMENT__BEND_RADIUS);
+		createEAttribute(vesselSegmentEClass, VESSEL_SEGMENT__BEND_ANGLE_DEGREES);
+
+		lesionEClass = createEClass(LESION);
+		createEAttribute(lesionEClass, LESION__NAME);
+		createEAttribute(lesionEClass, LESION__AT);
+		createEAttribute(lesionEClass, LESION__LENGTH);
+		createEAttribute(lesionEClass, LESION__DIAMETER);
+		createEAttribute(lesionEClass, LESION__REFERENCE);
+
+		paperEClass = createEClass(PAPER);
+		createEAttribute(paperEClass, PAPER__SIZE);
+		createEAttribute(paperEClass, PAPER__ORIENTATION);
+		createEAttribute(paperEClass, PAPER__PRIMARY_UNIT);
+		createEAttribute(paperEClass, PAPER__SHOW_NUMBERS);
+
+		// Create enums
+		sourceKindEEnum = createEEnum(SOURCE_KIND);
+		deviceKindEEnum = createEEnum(DEVICE_KIND);
+		lumenUseEEnum = createEEnum(LUMEN_USE);
+		lumenOpeningEEnum = createEEnum(LUMEN_OPENING);
+		cutterTypeEEnum = createEEnum(CUTTER_TYPE);
+		transducerTypeEEnum = createEEnum(TRANSDUCER_TYPE);
+		claimTypeEEnum = createEEnum(CLAIM_TYPE);
+		phaseEEnum = createEEnum(PHASE);
+		benchOutcomeEEnum = createEEnum(BENCH_OUTCOME);
+		figureClassEEnum = createEEnum(FIGURE_CLASS);
+		groupingEEnum = createEEnum(GROUPING);
+		sortingEEnum = createEEnum(SORTING);
+		directionEEnum = createEEnum(DIRECTION);
+		paperSizeEEnum = createEEnum(PAPER_SIZE);
+		orientationEEnum = createEEnum(ORIENTATION);
+		primaryUnitEEnum = createEEnum(PRIMARY_UNIT);
+		shownNumbersEEnum = createEEnum(SHOWN_NUMBERS);
+
+		// Create data types
+		dimensionEDataType = createEDataType(DIMENSION);
+		pressureEDataType = createEDataType(PRESSURE);
+		offsetEDataType = createEDataType(OFFSET);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private boolean isInitialized = false;
+
+	/**
+	 * Complete the initialization of the package and its meta-model.  This
+	 * method is guarded to have no affect on any invocation but its first.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public void initializePackageContents()
+	{
+		if (isInitialized) return;
+		isInitialized = true;
+
+		// Initialize package
+		setName(eNAME);
+		setNsPrefix(eNS_PREFIX);
+		setNsURI(eNS_URI);
+
+		// Create type parameters
+
+		// Set bounds for type parameters
+
+		// Add supertypes to classes
+		sourcedEClass.getESuperTypes().add(this.getElement());
+		documentEClass.getESuperTypes().add(this.getElement());
+		sourceEClass.getESuperTypes().add(this.getElement());
+		deviceLibraryEClass.getESuperTypes().add(this.getDocument());
+		devicePartsEClass.getESuperTypes().add(this.getSourced());
+		deviceLineEClass.getESuperTypes().add(this.getDeviceParts());
+		deviceEClass.getESuperTypes().add(this.getDeviceParts());
+		shaftSectionEClass.getESuperTypes().add(this.getSourced());
+		ovalEClass.getESuperTypes().add(this.getElement());
+		discEClass.getESuperTypes().add(this.getElement());
+		lumenEClass.getESuperTypes().add(this.getSourced());
+		lumenSectionEClass.getESuperTypes().add(this.getSourced());
+		markerEClass.getESuperTypes().add(this.getSourced());
+		balloonEClass.getESuperTypes().add(this.getSourced());
+		complianceRowEClass.getESuperTypes().add(this.getElement());
+		stentEClass.getESuperTypes().add(this.getSourced());
+		cutterEClass.getESuperTypes().add(this.getSourced());
+		transducerEClass.getESuperTypes().add(this.getSourced());
+		wireTraitsEClass.getESuperTypes().add(this.getSourced());
+		claimEClass.getESuperTypes().add(this.getSourced());
+		benchResultEClass.getESuperTypes().add(this.getSourced());
+		ruleSetEClass.getESuperTypes().add(this.getDocument());
+		spanEClass.getESuperTypes().add(this.getSourced());
+		clearanceRuleEClass.getESuperTypes().add(this.getSourced());
+		afterUseRuleEClass.getESuperTypes().add(this.getSourced());
+		fitChartEClass.getESuperTypes().add(this.getDocument());
+		axisEClass.getESuperTypes().add(this.getElement());
+		conditionsEClass.getESuperTypes().add(this.getElement());
+		vesselPathEClass.getESuperTypes().add(this.getSourced());
+		vesselSegmentEClass.getESuperTypes().add(this.getElement());
+		lesionEClass.getESuperTypes().add(this.getSourced());
+		paperEClass.getESuperTypes().add(this.getElement());
+
+		// Initialize classes and features; add operations and parameters
+		initEClass(extraKeyEClass, ExtraKey.class, "ExtraKey", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getExtraKey_Key(), ecorePackage.getEString(), "key", null, 1, 1, ExtraKey.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getExtraKey_Json(), ecorePackage.getEString(), "json", null, 1, 1, ExtraKey.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(elementEClass, Element.class, "Element", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEReference(getElement_Extras(), this.getExtraKey(), null, "extras", null, 0, -1, Element.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(sourcedEClass, Sourced.class, "Sourced", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getSourced_Source(), ecorePackage.getEString(), "source", null, 0, 1, Sourced.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSourced_Page(), ecorePackage.getEString(), "page", null, 0, 1, Sourced.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSourced_Note(), ecorePackage.getEString(), "note", null, 0, 1, Sourced.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(documentEClass, Document.class, "Document", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getDocument_Format(), ecorePackage.getEString(), "format", null, 1, 1, Document.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getDocument_Version(), ecorePackage.getEInt(), "version", "1", 1, 1, Document.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getDocument_Title(), ecorePackage.getEString(), "title", null, 0, 1, Document.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getDocument_Revision(), ecorePackage.getEString(), "revision", null, 0, 1, Document.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getDocument_Date(), ecorePackage.getEString(), "date", null, 0, 1, Document.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getDocument_Sources(), this.getSource(), null, "sources", null, 0, -1, Document.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(sourceEClass, Source.class, "Source", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getSource_Id(), ecorePackage.getEString(), "id", null, 1, 1, Source.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSource_Title(), ecorePackage.getEString(), "title", null, 0, 1, Source.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSource_Kind(), this.getSourceKind(), "kind", "fromMemory", 0, 1, Source.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSource_Revision(), ecorePackage.getEString(), "revision", null, 0, 1, Source.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSource_Date(), ecorePackage.getEString(), "date", null, 0, 1, Source.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSource_Reviewer(), ecorePackage.getEString(), "reviewer", null, 0, 1, Source.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSource_Reviewed(), ecorePackage.getEString(), "reviewed", null, 0, 1, Source.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(deviceLibraryEClass, DeviceLibrary.class, "DeviceLibrary", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEReference(getDeviceLibrary_Lines(), this.getDeviceLine(), null, "lines", null, 0, -1, DeviceLibrary.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getDeviceLibrary_Devices(), this.getDevice(), null, "devices", null, 0, -1, DeviceLibrary.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getDeviceLibrary_Bench(), this.getBenchResult(), null, "bench", null, 0, -1, DeviceLibrary.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(devicePartsEClass, DeviceParts.class, "DeviceParts", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getDeviceParts_Id(), ecorePackage.getEString(), "id", null, 1, 1, DeviceParts.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getDeviceParts_Name(), ecorePackage.getEString(), "name", null, 0, 1, DeviceParts.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getDeviceParts_Kind(), this.getDeviceKind(), "kind", "other", 0, 1, DeviceParts.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getDeviceParts_Maker(), ecorePackage.getEString(), "maker", null, 0, 1, DeviceParts.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getDeviceParts_Model(), ecorePackage.getEString(), "model", null, 0, 1, DeviceParts.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getDeviceParts_Size(), ecorePackage.getEString(), "size", null, 0, 1, DeviceParts.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getDeviceParts_EffectiveLength(), this.getDimension(), "effectiveLength", null, 0, 1, DeviceParts.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getDeviceParts_TakesWire(), this.getDimension(), "takesWire", null, 0, 1, DeviceParts.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getDeviceParts_Sections(), this.getShaftSection(), null, "sections", null, 0, -1, DeviceParts.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getDeviceParts_Lumens(), this.getLumen(), null, "lumens", null, 0, -1, DeviceParts.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getDeviceParts_Markers(), this.getMarker(), null, "markers", null, 0, -1, DeviceParts.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getDeviceParts_Balloon(), this.getBalloon(), null, "balloon", null, 0, 1, DeviceParts.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getDeviceParts_Stent(), this.getStent(), null, "stent", null, 0, 1, DeviceParts.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getDeviceParts_Cutter(), this.getCutter(), null, "cutter", null, 0, 1, DeviceParts.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getDeviceParts_Transducer(), this.getTransducer(), null, "transducer", null, 0, 1, DeviceParts.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getDeviceParts_Wire(), this.getWireTraits(), null, "wire", null, 0, 1, DeviceParts.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getDeviceParts_Claims(), this.getClaim(), null, "claims", null, 0, -1, DeviceParts.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(deviceLineEClass, DeviceLine.class, "DeviceLine", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+
+		initEClass(deviceEClass, Device.class, "Device", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getDevice_Line(), ecorePackage.getEString(), "line", null, 0, 1, Device.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(shaftSectionEClass, ShaftSection.class, "ShaftSection", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getShaftSection_Name(), ecorePackage.getEString(), "name", null, 0, 1, ShaftSection.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getShaftSection_From(), this.getDimension(), "from", null, 0, 1, ShaftSection.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getShaftSection_To(), this.getDimension(), "to", null, 0, 1, ShaftSection.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getShaftSection_Od(), this.getDimension(), "od", null, 0, 1, ShaftSection.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getShaftSection_OdProximal(), this.getDimension(), "odProximal", null, 0, 1, ShaftSection.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getShaftSection_OdAfter(), this.getDimension(), "odAfter", null, 0, 1, ShaftSection.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getShaftSection_OdAfterProximal(), this.getDimension(), "odAfterProximal", null, 0, 1, ShaftSection.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getShaftSection_Oval(), this.getOval(), null, "oval", null, 0, 1, ShaftSection.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getShaftSection_Discs(), this.getDisc(), null, "discs", null, 0, -1, ShaftSection.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getShaftSection_Rigid(), ecorePackage.getEBoolean(), "rigid", null, 0, 1, ShaftSection.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getShaftSection_Stiffness(), ecorePackage.getEString(), "stiffness", null, 0, 1, ShaftSection.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(ovalEClass, Oval.class, "Oval", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getOval_Width(), this.getDimension(), "width", null, 1, 1, Oval.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOval_Height(), this.getDimension(), "height", null, 1, 1, Oval.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(discEClass, Disc.class, "Disc", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getDisc_X(), this.getOffset(), "x", null, 1, 1, Disc.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getDisc_Y(), this.getOffset(), "y", null, 1, 1, Disc.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getDisc_Diameter(), this.getDimension(), "diameter", null, 1, 1, Disc.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(lumenEClass, Lumen.class, "Lumen", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getLumen_Name(), ecorePackage.getEString(), "name", null, 0, 1, Lumen.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLumen_Use(), this.getLumenUse(), "use", "working", 0, 1, Lumen.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLumen_DistalAt(), this.getDimension(), "distalAt", null, 0, 1, Lumen.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLumen_ProximalAt(), this.getDimension(), "proximalAt", null, 0, 1, Lumen.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLumen_Opens(), this.getLumenOpening(), "opens", "hub", 0, 1, Lumen.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getLumen_Sections(), this.getLumenSection(), null, "sections", null, 0, -1, Lumen.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(lumenSectionEClass, LumenSection.class, "LumenSection", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getLumenSection_Name(), ecorePackage.getEString(), "name", null, 0, 1, LumenSection.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLumenSection_From(), this.getDimension(), "from", null, 0, 1, LumenSection.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLumenSection_To(), this.getDimension(), "to", null, 0, 1, LumenSection.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLumenSection_Id(), this.getDimension(), "id", null, 0, 1, LumenSection.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLumenSection_IdDistal(), this.getDimension(), "idDistal", null, 0, 1, LumenSection.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(markerEClass, Marker.class, "Marker", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getMarker_At(), this.getDimension(), "at", null, 0, 1, Marker.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMarker_Width(), this.getDimension(), "width", null, 0, 1, Marker.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(balloonEClass, Balloon.class, "Balloon", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getBalloon_Section(), ecorePackage.getEString(), "section", null, 0, 1, Balloon.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBalloon_Diameter(), this.getDimension(), "diameter", null, 0, 1, Balloon.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBalloon_Length(), this.getDimension(), "length", null, 0, 1, Balloon.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBalloon_NominalPressure(), this.getPressure(), "nominalPressure", null, 0, 1, Balloon.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBalloon_RatedBurstPressure(), this.getPressure(), "ratedBurstPressure", null, 0, 1, Balloon.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getBalloon_Compliance(), this.getComplianceRow(), null, "compliance", null, 0, -1, Balloon.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(complianceRowEClass, ComplianceRow.class, "ComplianceRow", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getComplianceRow_Pressure(), this.getPressure(), "pressure", null, 1, 1, ComplianceRow.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getComplianceRow_Diameter(), this.getDimension(), "diameter", null, 1, 1, ComplianceRow.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(stentEClass, Stent.class, "Stent", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getStent_Section(), ecorePackage.getEString(), "section", null, 0, 1, Stent.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStent_Diameter(), this.getDimension(), "diameter", null, 0, 1, Stent.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStent_Length(), this.getDimension(), "length", null, 0, 1, Stent.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStent_MaximumDiameter(), this.getDimension(), "maximumDiameter", null, 0, 1, Stent.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStent_Material(), ecorePackage.getEString(), "material", null, 0, 1, Stent.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStent_StrutThickness(), this.getDimension(), "strutThickness", null, 0, 1, Stent.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(cutterEClass, Cutter.class, "Cutter", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getCutter_Section(), ecorePackage.getEString(), "section", null, 0, 1, Cutter.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCutter_Type(), this.getCutterType(), "type", null, 1, 1, Cutter.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCutter_Diameter(), this.getDimension(), "diameter", null, 0, 1, Cutter.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(transducerEClass, Transducer.class, "Transducer", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getTransducer_Type(), this.getTransducerType(), "type", null, 1, 1, Transducer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getTransducer_At(), this.getDimension(), "at", null, 0, 1, Transducer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(wireTraitsEClass, WireTraits.class, "WireTraits", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getWireTraits_TipLoad(), ecorePackage.getEString(), "tipLoad", null, 0, 1, WireTraits.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWireTraits_TipShape(), ecorePackage.getEString(), "tipShape", null, 0, 1, WireTraits.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWireTraits_Extendable(), ecorePackage.getEBoolean(), "extendable", null, 0, 1, WireTraits.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWireTraits_Coating(), ecorePackage.getEString(), "coating", null, 0, 1, WireTraits.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(claimEClass, Claim.class, "Claim", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getClaim_Type(), this.getClaimType(), "type", null, 1, 1, Claim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getClaim_Value(), this.getDimension(), "value", null, 0, 1, Claim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getClaim_Kinds(), this.getDeviceKind(), "kinds", null, 0, -1, Claim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getClaim_Sizes(), ecorePackage.getEString(), "sizes", null, 0, -1, Claim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getClaim_Devices(), ecorePackage.getEString(), "devices", null, 0, -1, Claim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getClaim_Wire(), this.getDimension(), "wire", null, 0, 1, Claim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getClaim_Alone(), ecorePackage.getEBoolean(), "alone", null, 0, 1, Claim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getClaim_Covers(), this.getPhase(), "covers", null, 0, -1, Claim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(benchResultEClass, BenchResult.class, "BenchResult", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getBenchResult_Outer(), ecorePackage.getEString(), "outer", null, 1, 1, BenchResult.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBenchResult_Lumen(), ecorePackage.getEString(), "lumen", null, 0, 1, BenchResult.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBenchResult_Inner(), ecorePackage.getEString(), "inner", null, 1, 1, BenchResult.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBenchResult_Wire(), ecorePackage.getEString(), "wire", null, 0, 1, BenchResult.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBenchResult_Result(), this.getBenchOutcome(), "result", null, 1, 1, BenchResult.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBenchResult_Covers(), this.getPhase(), "covers", null, 0, -1, BenchResult.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBenchResult_Samples(), ecorePackage.getEIntegerObject(), "samples", null, 0, 1, BenchResult.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(ruleSetEClass, RuleSet.class, "RuleSet", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEReference(getRuleSet_Spans(), this.getSpan(), null, "spans", null, 0, -1, RuleSet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getRuleSet_Clearances(), this.getClearanceRule(), null, "clearances", null, 0, -1, RuleSet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getRuleSet_AfterUse(), this.getAfterUseRule(), null, "afterUse", null, 0, -1, RuleSet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRuleSet_Confidence(), ecorePackage.getEBigDecimal(), "confidence", null, 0, 1, RuleSet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRuleSet_Coverage(), ecorePackage.getEBigDecimal(), "coverage", null, 0, 1, RuleSet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRuleSet_WireAhead(), this.getDimension(), "wireAhead", null, 0, 1, RuleSet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(spanEClass, Span.class, "Span", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getSpan_Figure(), this.getFigureClass(), "figure", null, 1, 1, Span.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSpan_Kinds(), this.getDeviceKind(), "kinds", null, 0, -1, Span.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSpan_Below(), this.getDimension(), "below", null, 1, 1, Span.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSpan_Above(), this.getDimension(), "above", null, 1, 1, Span.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(clearanceRuleEClass, ClearanceRule.class, "ClearanceRule", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getClearanceRule_Outer(), this.getDeviceKind(), "outer", null, 0, -1, ClearanceRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getClearanceRule_Inner(), this.getDeviceKind(), "inner", null, 0, -1, ClearanceRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getClearanceRule_Required(), this.getDimension(), "required", null, 1, 1, ClearanceRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(afterUseRuleEClass, AfterUseRule.class, "AfterUseRule", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getAfterUseRule_Kinds(), this.getDeviceKind(), "kinds", null, 0, -1, AfterUseRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAfterUseRule_GrowthLow(), ecorePackage.getEBigDecimal(), "growthLow", null, 1, 1, AfterUseRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAfterUseRule_GrowthCentre(), ecorePackage.getEBigDecimal(), "growthCentre", null, 1, 1, AfterUseRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAfterUseRule_GrowthHigh(), ecorePackage.getEBigDecimal(), "growthHigh", null, 1, 1, AfterUseRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(fitChartEClass, FitChart.class, "FitChart", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getFitChart_Audience(), ecorePackage.getEString(), "audience", null, 0, 1, FitChart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFitChart_Author(), ecorePackage.getEString(), "author", null, 0, 1, FitChart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFitChart_Libraries(), ecorePackage.getEString(), "libraries", null, 1, -1, FitChart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFitChart_Rules(), ecorePackage.getEString(), "rules", null, 1, 1, FitChart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getFitChart_Outer(), this.getAxis(), null, "outer", null, 1, 1, FitChart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getFitChart_Inner(), this.getAxis(), null, "inner", null, 1, 1, FitChart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getFitChart_Conditions(), this.getConditions(), null, "conditions", null, 0, 1, FitChart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getFitChart_Path(), this.getVesselPath(), null, "path", null, 0, 1, FitChart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getFitChart_Lesion(), this.getLesion(), null, "lesion", null, 0, 1, FitChart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getFitChart_Paper(), this.getPaper(), null, "paper", null, 0, 1, FitChart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFitChart_Footnotes(), ecorePackage.getEString(), "footnotes", null, 0, -1, FitChart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(axisEClass, Axis.class, "Axis", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getAxis_Kinds(), this.getDeviceKind(), "kinds", null, 0, -1, Axis.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAxis_Devices(), ecorePackage.getEString(), "devices", null, 0, -1, Axis.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAxis_Hidden(), ecorePackage.getEString(), "hidden", null, 0, -1, Axis.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAxis_GroupBy(), this.getGrouping(), "groupBy", "none", 0, 1, Axis.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAxis_SortBy(), this.getSorting(), "sortBy", "asListed", 0, 1, Axis.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(conditionsEClass, Conditions.class, "Conditions", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getConditions_Direction(), this.getDirection(), "direction", "tipFirst", 0, 1, Conditions.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getConditions_Wire(), ecorePackage.getEString(), "wire", null, 0, 1, Conditions.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getConditions_Reach(), this.getDimension(), "reach", null, 0, 1, Conditions.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(vesselPathEClass, VesselPath.class, "VesselPath", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getVesselPath_Name(), ecorePackage.getEString(), "name", null, 0, 1, VesselPath.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getVesselPath_Segments(), this.getVesselSegment(), null, "segments", null, 0, -1, VesselPath.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(vesselSegmentEClass, VesselSegment.class, "VesselSegment", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getVesselSegment_Name(), ecorePackage.getEString(), "name", null, 0, 1, VesselSegment.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getVesselSegment_Length(), this.getDimension(), "length", null, 0, 1, VesselSegment.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getVesselSegment_Diameter(), this.getDimension(), "diameter", null, 0, 1, VesselSegment.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getVesselSegment_BendRadius(), this.getDimension(), "bendRadius", null, 0, 1, VesselSegment.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getVesselSegment_BendAngleDegrees(), ecorePackage.getEBigDecimal(), "bendAngleDegrees", null, 0, 1, VesselSegment.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(lesionEClass, Lesion.class, "Lesion", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getLesion_Name(), ecorePackage.getEString(), "name", null, 0, 1, Lesion.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLesion_At(), this.getDimension(), "at", null, 0, 1, Lesion.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLesion_Length(), this.getDimension(), "length", null, 0, 1, Lesion.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLesion_Diameter(), this.getDimension(), "diameter", null, 0, 1, Lesion.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLesion_Reference(), this.getDimension(), "reference", null, 0, 1, Lesion.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(paperEClass, Paper.class, "Paper", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getPaper_Size(), this.getPaperSize(), "size", "A4", 0, 1, Paper.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPaper_Orientation(), this.getOrientation(), "orientation", "landscape", 0, 1, Paper.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPaper_PrimaryUnit(), this.getPrimaryUnit(), "primaryUnit", "mm", 0, 1, Paper.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPaper_ShowNumbers(), this.getShownNumbers(), "showNumbers", "worst", 0, 1, Paper.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		// Initialize enums and add enum literals
+		initEEnum(sourceKindEEnum, SourceKind.class, "SourceKind");
+		addEEnumLiteral(sourceKindEEnum, SourceKind.INSTRUCTIONS_FOR_USE);
+		addEEnumLiteral(sourceKindEEnum, SourceKind.LABEL);
+		addEEnumLiteral(sourceKindEEnum, SourceKind.CATALOGUE);
+		addEEnumLiteral(sourceKindEEnum, SourceKind.BENCH_REPORT);
+		addEEnumLiteral(sourceKindEEnum, SourceKind.PUBLICATION);
+		addEEnumLiteral(sourceKindEEnum, SourceKind.STANDARD);
+		addEEnumLiteral(sourceKindEEnum, SourceKind.COMMON_PRACTICE);
+		addEEnumLiteral(sourceKindEEnum, SourceKind.FROM_MEMORY);
+		addEEnumLiteral(sourceKindEEnum, SourceKind.MEASURED);
+
+		initEEnum(deviceKindEEnum, DeviceKind.class, "DeviceKind");
+		addEEnumLiteral(deviceKindEEnum, DeviceKind.INTRODUCER_SHEATH);
+		addEEnumLiteral(deviceKindEEnum, DeviceKind.GUIDE_CATHETER);
+		addEEnumLiteral(deviceKindEEnum, DeviceKind.GUIDE_EXTENSION);
+		addEEnumLiteral(deviceKindEEnum, DeviceKind.INNER_CATHETER);
+		addEEnumLiteral(deviceKindEEnum, DeviceKind.MICROCATHETER);
+		addEEnumLiteral(deviceKindEEnum, DeviceKind.DUAL_LUMEN_MICROCATHETER);
+		addEEnumLiteral(deviceKindEEnum, DeviceKind.GUIDEWIRE);
+		addEEnumLiteral(deviceKindEEnum, DeviceKind.BALLOON_CATHETER);
+		addEEnumLiteral(deviceKindEEnum, DeviceKind.SCORING_BALLOON);
+		addEEnumLiteral(deviceKindEEnum, DeviceKind.CUTTING_BALLOON);
+		addEEnumLiteral(deviceKindEEnum, DeviceKind.LITHOTRIPSY_BALLOON);
+		addEEnumLiteral(deviceKindEEnum, DeviceKind.STENT_SYSTEM);
+		addEEnumLiteral(deviceKindEEnum, DeviceKind.COVERED_STENT_SYSTEM);
+		addEEnumLiteral(deviceKindEEnum, DeviceKind.ROTATIONAL_BURR);
+		addEEnumLiteral(deviceKindEEnum, DeviceKind.ORBITAL_CROWN);
+		addEEnumLiteral(deviceKindEEnum, DeviceKind.LASER_CATHETER);
+		addEEnumLiteral(deviceKindEEnum, DeviceKind.IMAGING_CATHETER);
+		addEEnumLiteral(deviceKindEEnum, DeviceKind.ASPIRATION_CATHETER);
+		addEEnumLiteral(deviceKindEEnum, DeviceKind.SNARE);
+		addEEnumLiteral(deviceKindEEnum, DeviceKind.COIL);
+		addEEnumLiteral(deviceKindEEnum, DeviceKind.DRAIN_CATHETER);
+		addEEnumLiteral(deviceKindEEnum, DeviceKind.HAEMOSTASIS_VALVE);
+		addEEnumLiteral(deviceKindEEnum, DeviceKind.DILATOR);
+		addEEnumLiteral(deviceKindEEnum, DeviceKind.OTHER);
+
+		initEEnum(lumenUseEEnum, LumenUse.class, "LumenUse");
+		addEEnumLiteral(lumenUseEEnum, LumenUse.WORKING);
+		addEEnumLiteral(lumenUseEEnum, LumenUse.WIRE);
+		addEEnumLiteral(lumenUseEEnum, LumenUse.INFLATION);
+		addEEnumLiteral(lumenUseEEnum, LumenUse.FLUSH);
+		addEEnumLiteral(lumenUseEEnum, LumenUse.IMAGING);
+
+		initEEnum(lumenOpeningEEnum, LumenOpening.class, "LumenOpening");
+		addEEnumLiteral(lumenOpeningEEnum, LumenOpening.HUB);
+		addEEnumLiteral(lumenOpeningEEnum, LumenOpening.SIDE_PORT);
+		addEEnumLiteral(lumenOpeningEEnum, LumenOpening.COLLAR);
+
+		initEEnum(cutterTypeEEnum, CutterType.class, "CutterType");
+		addEEnumLiteral(cutterTypeEEnum, CutterType.BURR);
+		addEEnumLiteral(cutterTypeEEnum, CutterType.CROWN);
+		addEEnumLiteral(cutterTypeEEnum, CutterType.LASER_TIP);
+		addEEnumLiteral(cutterTypeEEnum, CutterType.SCORING_ELEMENT);
+		addEEnumLiteral(cutterTypeEEnum, CutterType.BLADE);
+
+		initEEnum(transducerTypeEEnum, TransducerType.class, "TransducerType");
+		addEEnumLiteral(transducerTypeEEnum, TransducerType.ULTRASOUND);
+		addEEnumLiteral(transducerTypeEEnum, TransducerType.OPTICAL);
+
+		initEEnum(claimTypeEEnum, ClaimType.class, "ClaimType");
+		addEEnumLiteral(claimTypeEEnum, ClaimType.MINIMUM_LUMEN);
+		addEEnumLiteral(claimTypeEEnum, ClaimType.LARGEST_DEVICE);
+		addEEnumLiteral(claimTypeEEnum, ClaimType.COMPATIBLE);
+		addEEnumLiteral(claimTypeEEnum, ClaimType.NOT_COMPATIBLE);
+
+		initEEnum(phaseEEnum, Phase.class, "Phase");
+		addEEnumLiteral(phaseEEnum, Phase.IN);
+		addEEnumLiteral(phaseEEnum, Phase.OUT);
+
+		initEEnum(benchOutcomeEEnum, BenchOutcome.class, "BenchOutcome");
+		addEEnumLiteral(benchOutcomeEEnum, BenchOutcome.PASSED);
+		addEEnumLiteral(benchOutcomeEEnum, BenchOutcome.DID_NOT_PASS);
+
+		initEEnum(figureClassEEnum, FigureClass.class, "FigureClass");
+		addEEnumLiteral(figureClassEEnum, FigureClass.INNER_DIAMETER);
+		addEEnumLiteral(figureClassEEnum, FigureClass.OUTER_DIAMETER);
+		addEEnumLiteral(figureClassEEnum, FigureClass.CROSSING_PROFILE);
+		addEEnumLiteral(figureClassEEnum, FigureClass.WIRE_DIAMETER);
+
+		initEEnum(groupingEEnum, Grouping.class, "Grouping");
+		addEEnumLiteral(groupingEEnum, Grouping.SIZE);
+		addEEnumLiteral(groupingEEnum, Grouping.KIND);
+		addEEnumLiteral(groupingEEnum, Grouping.MAKER);
+		addEEnumLiteral(groupingEEnum, Grouping.LINE);
+		addEEnumLiteral(groupingEEnum, Grouping.NONE);
+
+		initEEnum(sortingEEnum, Sorting.class, "Sorting");
+		addEEnumLiteral(sortingEEnum, Sorting.LUMEN);
+		addEEnumLiteral(sortingEEnum, Sorting.PROFILE);
+		addEEnumLiteral(sortingEEnum, Sorting.NAME);
+		addEEnumLiteral(sortingEEnum, Sorting.AS_LISTED);
+
+		initEEnum(directionEEnum, Direction.class, "Direction");
+		addEEnumLiteral(directionEEnum, Direction.TIP_FIRST);
+		addEEnumLiteral(directionEEnum, Direction.OVER_WIRE_TAIL);
+
+		initEEnum(paperSizeEEnum, PaperSize.class, "PaperSize");
+		addEEnumLiteral(paperSizeEEnum, PaperSize.A4);
+		addEEnumLiteral(paperSizeEEnum, PaperSize.A3);
+		addEEnumLiteral(paperSizeEEnum, PaperSize.LETTER);
+		addEEnumLiteral(paperSizeEEnum, PaperSize.TABLOID);
+
+		initEEnum(orientationEEnum, Orientation.class, "Orientation");
+		addEEnumLiteral(orientationEEnum, Orientation.PORTRAIT);
+		addEEnumLiteral(orientationEEnum, Orientation.LANDSCAPE);
+
+		initEEnum(primaryUnitEEnum, PrimaryUnit.class, "PrimaryUnit");
+		addEEnumLiteral(primaryUnitEEnum, PrimaryUnit.MM);
+		addEEnumLiteral(primaryUnitEEnum, PrimaryUnit.IN);
+
+		initEEnum(shownNumbersEEnum, ShownNumbers.class, "ShownNumbers");
+		addEEnumLiteral(shownNumbersEEnum, ShownNumbers.WORST);
+		addEEnumLiteral(shownNumbersEEnum, ShownNumbers.NOMINAL);
+		addEEnumLiteral(shownNumbersEEnum, ShownNumbers.NONE);
+
+		// Initialize data types
+		initEDataType(dimensionEDataType, Dimension.class, "Dimension", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(pressureEDataType, Pressure.class, "Pressure", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(offsetEDataType, Offset.class, "Offset", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+
+		// Create resource
+		createResource(eNS_URI);
+
+		// Create annotations
+		// https://ferrule.invalid/annotation/1
+		create_1Annotations();
+	}
+
+	/**
+	 * Initializes the annotations for <b>https://ferrule.invalid/annotation/1</b>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected void create_1Annotations()
+	{
+		String source = "https://ferrule.invalid/annotation/1";
+		addAnnotation
+		  (getExtraKey_Json(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Value as JSON"
+		   });
+		addAnnotation
+		  (getElement_Extras(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Unknown keys"
+		   });
+		addAnnotation
+		  (sourcedEClass,
+		   source,
+		   new String[]
+		   {
+			   "position", "last"
+		   });
+		addAnnotation
+		  (getSourced_Source(),
+		   source,
+		   new String[]
+		   {
+			   "refers", "Source"
+		   });
+		addAnnotation
+		  (getDocument_Date(),
+		   source,
+		   new String[]
+		   {
+			   "text", "date"
+		   });
+		addAnnotation
+		  (getSource_Id(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Id"
+		   });
+		addAnnotation
+		  (getSource_Date(),
+		   source,
+		   new String[]
+		   {
+			   "text", "partial date"
+		   });
+		addAnnotation
+		  (getSource_Reviewer(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Reviewed by"
+		   });
+		addAnnotation
+		  (getSource_Reviewed(),
+		   source,
+		   new String[]
+		   {
+			   "text", "date",
+			   "label", "Reviewed on"
+		   });
+		addAnnotation
+		  (deviceLibraryEClass,
+		   source,
+		   new String[]
+		   {
+			   "suffix", ".devices.json",
+			   "format", "ferrule.devices"
+		   });
+		addAnnotation
+		  (getDeviceLibrary_Lines(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Device lines"
+		   });
+		addAnnotation
+		  (getDeviceLibrary_Bench(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Bench results"
+		   });
+		addAnnotation
+		  (getDeviceParts_Id(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Id"
+		   });
+		addAnnotation
+		  (getDeviceParts_Model(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Catalogue code"
+		   });
+		addAnnotation
+		  (getDeviceParts_Size(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Size designation"
+		   });
+		addAnnotation
+		  (getDeviceParts_EffectiveLength(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "LENGTH"
+		   });
+		addAnnotation
+		  (getDeviceParts_TakesWire(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "WIRE_DIAMETER",
+			   "label", "Takes a wire up to"
+		   });
+		addAnnotation
+		  (getDeviceParts_Cutter(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Cutter"
+		   });
+		addAnnotation
+		  (getDeviceParts_Wire(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Wire traits"
+		   });
+		addAnnotation
+		  (getDevice_Line(),
+		   source,
+		   new String[]
+		   {
+			   "refers", "DeviceLine",
+			   "position", "after id"
+		   });
+		addAnnotation
+		  (getShaftSection_From(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "STATION",
+			   "label", "From station"
+		   });
+		addAnnotation
+		  (getShaftSection_To(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "STATION",
+			   "label", "To station"
+		   });
+		addAnnotation
+		  (getShaftSection_Od(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "OUTER_DIAMETER",
+			   "label", "Outer diameter"
+		   });
+		addAnnotation
+		  (getShaftSection_OdProximal(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "OUTER_DIAMETER",
+			   "label", "Outer diameter, proximal end"
+		   });
+		addAnnotation
+		  (getShaftSection_OdAfter(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "OUTER_DIAMETER",
+			   "label", "Outer diameter after use"
+		   });
+		addAnnotation
+		  (getShaftSection_OdAfterProximal(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "OUTER_DIAMETER",
+			   "label", "Outer diameter after use, proximal end"
+		   });
+		addAnnotation
+		  (getShaftSection_Oval(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Oval cross-section"
+		   });
+		addAnnotation
+		  (getShaftSection_Discs(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Discs of the cross-section"
+		   });
+		addAnnotation
+		  (getOval_Width(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "OUTER_DIAMETER"
+		   });
+		addAnnotation
+		  (getOval_Height(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "OUTER_DIAMETER"
+		   });
+		addAnnotation
+		  (getDisc_X(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Offset across"
+		   });
+		addAnnotation
+		  (getDisc_Y(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Offset up"
+		   });
+		addAnnotation
+		  (getDisc_Diameter(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "OUTER_DIAMETER"
+		   });
+		addAnnotation
+		  (getLumen_DistalAt(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "STATION",
+			   "label", "Station of the distal opening"
+		   });
+		addAnnotation
+		  (getLumen_ProximalAt(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "STATION",
+			   "label", "Station of the proximal opening"
+		   });
+		addAnnotation
+		  (getLumen_Opens(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Opens proximally at"
+		   });
+		addAnnotation
+		  (getLumenSection_From(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "STATION",
+			   "label", "From station"
+		   });
+		addAnnotation
+		  (getLumenSection_To(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "STATION",
+			   "label", "To station"
+		   });
+		addAnnotation
+		  (getLumenSection_Id(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "INNER_DIAMETER",
+			   "label", "Inner diameter"
+		   });
+		addAnnotation
+		  (getLumenSection_IdDistal(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "INNER_DIAMETER",
+			   "label", "Inner diameter, distal end"
+		   });
+		addAnnotation
+		  (getMarker_At(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "STATION",
+			   "label", "Station of the distal edge"
+		   });
+		addAnnotation
+		  (getMarker_Width(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "LENGTH"
+		   });
+		addAnnotation
+		  (getBalloon_Section(),
+		   source,
+		   new String[]
+		   {
+			   "refers", "ShaftSection",
+			   "label", "Folded in section"
+		   });
+		addAnnotation
+		  (getBalloon_Diameter(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "BALLOON_DIAMETER"
+		   });
+		addAnnotation
+		  (getBalloon_Length(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "LENGTH"
+		   });
+		addAnnotation
+		  (getComplianceRow_Diameter(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "BALLOON_DIAMETER"
+		   });
+		addAnnotation
+		  (getStent_Section(),
+		   source,
+		   new String[]
+		   {
+			   "refers", "ShaftSection",
+			   "label", "Crimped on section"
+		   });
+		addAnnotation
+		  (getStent_Diameter(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "STENT_DIAMETER"
+		   });
+		addAnnotation
+		  (getStent_Length(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "LENGTH"
+		   });
+		addAnnotation
+		  (getStent_MaximumDiameter(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "STENT_DIAMETER",
+			   "label", "Largest diameter after dilatation"
+		   });
+		addAnnotation
+		  (getStent_StrutThickness(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "CLEARANCE"
+		   });
+		addAnnotation
+		  (getCutter_Section(),
+		   source,
+		   new String[]
+		   {
+			   "refers", "ShaftSection",
+			   "label", "Sits at section"
+		   });
+		addAnnotation
+		  (getCutter_Diameter(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "OUTER_DIAMETER"
+		   });
+		addAnnotation
+		  (getTransducer_Type(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Images with"
+		   });
+		addAnnotation
+		  (getTransducer_At(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "STATION",
+			   "label", "Station of the imaging plane"
+		   });
+		addAnnotation
+		  (getWireTraits_Extendable(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Can be extended"
+		   });
+		addAnnotation
+		  (getClaim_Value(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "INNER_DIAMETER",
+			   "label", "Stated limit"
+		   });
+		addAnnotation
+		  (getClaim_Kinds(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Kinds of partner"
+		   });
+		addAnnotation
+		  (getClaim_Sizes(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Sizes of partner"
+		   });
+		addAnnotation
+		  (getClaim_Devices(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Partners"
+		   });
+		addAnnotation
+		  (getClaim_Wire(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "WIRE_DIAMETER",
+			   "label", "With a wire up to"
+		   });
+		addAnnotation
+		  (getClaim_Alone(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Alone in the lumen"
+		   });
+		addAnnotation
+		  (getClaim_Covers(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Covers the way"
+		   });
+		addAnnotation
+		  (getBenchResult_Outer(),
+		   source,
+		   new String[]
+		   {
+			   "refers", "Device",
+			   "label", "Outer device"
+		   });
+		addAnnotation
+		  (getBenchResult_Lumen(),
+		   source,
+		   new String[]
+		   {
+			   "refers", "Lumen",
+			   "label", "Lumen of the outer device"
+		   });
+		addAnnotation
+		  (getBenchResult_Inner(),
+		   source,
+		   new String[]
+		   {
+			   "refers", "Device",
+			   "label", "Inner device"
+		   });
+		addAnnotation
+		  (getBenchResult_Wire(),
+		   source,
+		   new String[]
+		   {
+			   "refers", "Device",
+			   "label", "Wire in place"
+		   });
+		addAnnotation
+		  (getBenchResult_Covers(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Covers the way"
+		   });
+		addAnnotation
+		  (getBenchResult_Samples(),
+		   source,
+		   new String[]
+		   {
+			   "least", "1",
+			   "label", "Number of samples"
+		   });
+		addAnnotation
+		  (ruleSetEClass,
+		   source,
+		   new String[]
+		   {
+			   "suffix", ".rules.json",
+			   "format", "ferrule.rules"
+		   });
+		addAnnotation
+		  (getRuleSet_Clearances(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Required clearances"
+		   });
+		addAnnotation
+		  (getRuleSet_AfterUse(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Growth by use"
+		   });
+		addAnnotation
+		  (getRuleSet_Confidence(),
+		   source,
+		   new String[]
+		   {
+			   "above", "0",
+			   "below", "1"
+		   });
+		addAnnotation
+		  (getRuleSet_Coverage(),
+		   source,
+		   new String[]
+		   {
+			   "above", "0",
+			   "below", "1"
+		   });
+		addAnnotation
+		  (getRuleSet_WireAhead(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "LENGTH",
+			   "label", "Wire ahead"
+		   });
+		addAnnotation
+		  (getSpan_Figure(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Class of figure"
+		   });
+		addAnnotation
+		  (getSpan_Below(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "CLEARANCE",
+			   "label", "Below the centre by"
+		   });
+		addAnnotation
+		  (getSpan_Above(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "CLEARANCE",
+			   "label", "Above the centre by"
+		   });
+		addAnnotation
+		  (getClearanceRule_Outer(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Kinds of outer device"
+		   });
+		addAnnotation
+		  (getClearanceRule_Inner(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Kinds of inner device"
+		   });
+		addAnnotation
+		  (getClearanceRule_Required(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "CLEARANCE",
+			   "label", "Required clearance"
+		   });
+		addAnnotation
+		  (getAfterUseRule_GrowthLow(),
+		   source,
+		   new String[]
+		   {
+			   "above", "0"
+		   });
+		addAnnotation
+		  (getAfterUseRule_GrowthCentre(),
+		   source,
+		   new String[]
+		   {
+			   "above", "0"
+		   });
+		addAnnotation
+		  (getAfterUseRule_GrowthHigh(),
+		   source,
+		   new String[]
+		   {
+			   "above", "0"
+		   });
+		addAnnotation
+		  (fitChartEClass,
+		   source,
+		   new String[]
+		   {
+			   "suffix", ".chart.json",
+			   "format", "ferrule.chart"
+		   });
+		addAnnotation
+		  (getFitChart_Libraries(),
+		   source,
+		   new String[]
+		   {
+			   "refers", "file .devices.json",
+			   "label", "Device libraries"
+		   });
+		addAnnotation
+		  (getFitChart_Rules(),
+		   source,
+		   new String[]
+		   {
+			   "refers", "file .rules.json",
+			   "label", "Rule set"
+		   });
+		addAnnotation
+		  (getFitChart_Outer(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Outer devices"
+		   });
+		addAnnotation
+		  (getFitChart_Inner(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Inner devices"
+		   });
+		addAnnotation
+		  (getFitChart_Path(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Vessel path"
+		   });
+		addAnnotation
+		  (getAxis_Hidden(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Hidden devices"
+		   });
+		addAnnotation
+		  (getConditions_Wire(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Wire in place"
+		   });
+		addAnnotation
+		  (getConditions_Reach(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "LENGTH",
+			   "label", "Reach beyond the outer device"
+		   });
+		addAnnotation
+		  (getVesselSegment_Length(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "LENGTH"
+		   });
+		addAnnotation
+		  (getVesselSegment_BendRadius(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "RADIUS"
+		   });
+		addAnnotation
+		  (getVesselSegment_BendAngleDegrees(),
+		   source,
+		   new String[]
+		   {
+			   "least", "0",
+			   "most", "360",
+			   "label", "Bend angle (degrees)"
+		   });
+		addAnnotation
+		  (getLesion_At(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "STATION",
+			   "label", "Station of the proximal end"
+		   });
+		addAnnotation
+		  (getLesion_Length(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "LENGTH"
+		   });
+		addAnnotation
+		  (getLesion_Diameter(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Minimum lumen diameter"
+		   });
+		addAnnotation
+		  (getLesion_Reference(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Reference diameter"
+		   });
+		addAnnotation
+		  (getPaper_Size(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Paper size"
+		   });
+		addAnnotation
+		  (getPaper_PrimaryUnit(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Unit that comes first"
+		   });
+		addAnnotation
+		  (getPaper_ShowNumbers(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Numbers in the cells"
+		   });
+	}
+
+} //ModelPackageImpl

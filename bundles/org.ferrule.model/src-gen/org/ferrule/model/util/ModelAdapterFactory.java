@@ -1,0 +1,794 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.model.util;
+
+import org.eclipse.emf.common.notify.Adapter;
+import org.eclipse.emf.common.notify.Notifier;
+
+import org.eclipse.emf.common.notify.impl.AdapterFactoryImpl;
+
+import org.eclipse.emf.ecore.EObject;
+
+import org.ferrule.model.*;
+
+/**
+ * <!-- begin-user-doc -->
+ * The <b>Adapter Factory</b> for the model.
+ * It provides an adapter <code>createXXX</code> method for each class of the model.
+ * <!-- end-user-doc -->
+ * @see org.ferrule.model.ModelPackage
+ * @generated
+ */
+public class ModelAdapterFactory extends AdapterFactoryImpl
+{
+	/**
+	 * The cached model package.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected static ModelPackage modelPackage;
+
+	/**
+	 * Creates an instance of the adapter factory.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public ModelAdapterFactory()
+	{
+		if (modelPackage == null)
+		{
+			modelPackage = ModelPackage.eINSTANCE;
+		}
+	}
+
+	/**
+	 * Returns whether this factory is applicable for the type of the object.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns <code>true</code> if the object is either the model's package or is an instance object of the model.
+	 * <!-- end-user-doc -->
+	 * @return whether this factory is applicable for the type of the object.
+	 * @generated
+	 */
+	@Override
+	public boolean isFactoryForType(Object object)
+	{
+		if (object == modelPackage)
+		{
+			return true;
+		}
+		if (object instanceof EObject)
+		{
+			return ((EObject)object).eClass().getEPackage() == modelPackage;
+		}
+		return false;
+	}
+
+	/**
+	 * The switch that delegates to the <code>createXXX</code> methods.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected ModelSwitch<Adapter> modelSwitch =
+		new ModelSwitch<Adapter>()
+		{
+			@Override
+			public Adapter caseExtraKey(ExtraKey object)
+			{
+				return createExtraKeyAdapter();
+			}
+			@Override
+			public Adapter caseElement(Element object)
+			{
+				return createElementAdapter();
+			}
+			@Override
+			public Adapter caseSourced(Sourced object)
+			{
+				return createSourcedAdapter();
+			}
+			@Override
+			public Adapter caseDocument(Document object)
+			{
+				return createDocumentAdapter();
+			}
+			@Override
+			public Adapter caseSource(Source object)
+			{
+				return createSourceAdapter();
+			}
+			@Override
+			public Adapter caseDeviceLibrary(DeviceLibrary object)
+			{
+				return createDeviceLibraryAdapter();
+			}
+			@Override
+			public Adapter caseDeviceParts(DeviceParts object)
+			{
+				return createDevicePartsAdapter();
+			}
+			@Override
+			public Adapter caseDeviceLine(DeviceLine object)
+			{
+				return createDeviceLineAdapter();
+			}
+			@Override
+			public Adapter caseDevice(Device object)
+			{
+				return createDeviceAdapter();
+			}
+			@Override
+			public Adapter caseShaftSection(ShaftSection object)
+			{
+				return createShaftSectionAdapter();
+			}
+			@Override
+			public Adapter caseOval(Oval object)
+			{
+				return createOvalAdapter();
+			}
+			@Override
+			public Adapter caseDisc(Disc object)
+			{
+				return createDiscAdapter();
+			}
+			@Override
+			public Adapter caseLumen(Lumen object)
+			{
+				return createLumenAdapter();
+			}
+			@Override
+			public Adapter caseLumenSection(LumenSection object)
+			{
+				return createLumenSectionAdapter();
+			}
+			@Override
+			public Adapter caseMarker(Marker object)
+			{
+				return createMarkerAdapter();
+			}
+			@Override
+			public Adapter caseBalloon(Balloon object)
+			{
+				return createBalloonAdapter();
+			}
+			@Override
+			public Adapter caseComplianceRow(ComplianceRow object)
+			{
+				return createComplianceRowAdapter();
+			}
+			@Override
+			public Adapter caseStent(Stent object)
+			{
+				return createStentAdapter();
+			}
+			@Override
+			public Adapter caseCutter(Cutter object)
+			{
+				return createCutterAdapter();
+			}
+			@Override
+			public Adapter caseTransducer(Transducer object)
+			{
+				return createTransducerAdapter();
+			}
+			@Override
+			public Adapter caseWireTraits(WireTraits object)
+			{
+				return createWireTraitsAdapter();
+			}
+			@Override
+			public Adapter caseClaim(Claim object)
+			{
+				return createClaimAdapter();
+			}
+			@Override
+			public Adapter caseBenchResult(BenchResult object)
+			{
+				return createBenchResultAdapter();
+			}
+			@Override
+			public Adapter caseRuleSet(RuleSet object)
+			{
+				return createRuleSetAdapter();
+			}
+			@Override
+			public Adapter caseSpan(Span object)
+			{
+				return createSpanAdapter();
+			}
+			@Override
+			public Adapter caseClearanceRule(ClearanceRule object)
+			{
+				return createClearanceRuleAdapter();
+			}
+			@Override
+			public Adapter caseAfterUseRule(AfterUseRule object)
+			{
+				return createAfterUseRuleAdapter();
+			}
+			@Override
+			public Adapter caseFitChart(FitChart object)
+			{
+				return createFitChartAdapter();
+			}
+			@Override
+			public Adapter caseAxis(Axis object)
+			{
+				return createAxisAdapter();
+			}
+			@Override
+			public Adapter caseConditions(Conditions object)
+			{
+				return createConditionsAdapter();
+			}
+			@Override
+			public Adapter caseVesselPath(VesselPath object)
+			{
+				return createVesselPathAdapter();
+			}
+			@Override
+			public Adapter caseVesselSegment(VesselSegment object)
+			{
+				return createVesselSegmentAdapter();
+			}
+			@Override
+			public Adapter caseLesion(Lesion object)
+			{
+				return createLesionAdapter();
+			}
+			@Override
+			public Adapter casePaper(Paper object)
+			{
+				return createPaperAdapter();
+			}
+			@Override
+			public Adapter defaultCase(EObject object)
+			{
+				return createEObjectAdapter();
+			}
+		};
+
+	/**
+	 * Creates an adapter for the <code>target</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param target the object to adapt.
+	 * @return the adapter for the <code>target</code>.
+	 * @generated
+	 */
+	@Override
+	public Adapter createAdapter(Notifier target)
+	{
+		return modelSwitch.doSwitch((EObject)target);
+	}
+
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.ExtraKey <em>Extra Key</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.ExtraKey
+	 * @generated
+	 */
+	public Adapter createExtraKeyAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Element <em>Element</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Element
+	 * @generated
+	 */
+	public Adapter createElementAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Sourced <em>Sourced</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Sourced
+	 * @generated
+	 */
+	public Adapter createSourcedAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Document <em>Document</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Document
+	 * @generated
+	 */
+	public Adapter createDocumentAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Source <em>Source</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Source
+	 * @generated
+	 */
+	public Adapter createSourceAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.DeviceLibrary <em>Device Library</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.DeviceLibrary
+	 * @generated
+	 */
+	public Adapter createDeviceLibraryAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.DeviceParts <em>Device Parts</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.DeviceParts
+	 * @generated
+	 */
+	public Adapter createDevicePartsAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.DeviceLine <em>Device Line</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.DeviceLine
+	 * @generated
+	 */
+	public Adapter createDeviceLineAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Device <em>Device</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Device
+	 * @generated
+	 */
+	public Adapter createDeviceAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.ShaftSection <em>Shaft Section</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.ShaftSection
+	 * @generated
+	 */
+	public Adapter createShaftSectionAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Oval <em>Oval</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Oval
+	 * @generated
+	 */
+	public Adapter createOvalAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Disc <em>Disc</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Disc
+	 * @generated
+	 */
+	public Adapter createDiscAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Lumen <em>Lumen</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Lumen
+	 * @generated
+	 */
+	public Adapter createLumenAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.LumenSection <em>Lumen Section</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.LumenSection
+	 * @generated
+	 */
+	public Adapter createLumenSectionAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Marker <em>Marker</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Marker
+	 * @generated
+	 */
+	public Adapter createMarkerAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Balloon <em>Balloon</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Balloon
+	 * @generated
+	 */
+	public Adapter createBalloonAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.ComplianceRow <em>Compliance Row</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.ComplianceRow
+	 * @generated
+	 */
+	public Adapter createComplianceRowAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Stent <em>Stent</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Stent
+	 * @generated
+	 */
+	public Adapter createStentAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Cutter <em>Cutter</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Cutter
+	 * @generated
+	 */
+	public Adapter createCutterAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Transducer <em>Transducer</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Transducer
+	 * @generated
+	 */
+	public Adapter createTransducerAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.WireTraits <em>Wire Traits</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.WireTraits
+	 * @generated
+	 */
+	public Adapter createWireTraitsAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Claim <em>Claim</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Claim
+	 * @generated
+	 */
+	public Adapter createClaimAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.BenchResult <em>Bench Result</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.BenchResult
+	 * @generated
+	 */
+	public Adapter createBenchResultAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.RuleSet <em>Rule Set</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.RuleSet
+	 * @generated
+	 */
+	public Adapter createRuleSetAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Span <em>Span</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Span
+	 * @generated
+	 */
+	public Adapter createSpanAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.ClearanceRule <em>Clearance Rule</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.ClearanceRule
+	 * @generated
+	 */
+	public Adapter createClearanceRuleAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.AfterUseRule <em>After Use Rule</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.AfterUseRule
+	 * @generated
+	 */
+	public Adapter createAfterUseRuleAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.FitChart <em>Fit Chart</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.FitChart
+	 * @generated
+	 */
+	public Adapter createFitChartAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Axis <em>Axis</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Axis
+	 * @generated
+	 */
+	public Adapter createAxisAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Conditions <em>Conditions</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Conditions
+	 * @generated
+	 */
+	public Adapter createConditionsAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.VesselPath <em>Vessel Path</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.VesselPath
+	 * @generated
+	 */
+	public Adapter createVesselPathAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.VesselSegment <em>Vessel Segment</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.VesselSegment
+	 * @generated
+	 */
+	public Adapter createVesselSegmentAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Lesion <em>Lesion</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Lesion
+	 * @generated
+	 */
+	public Adapter createLesionAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Paper <em>Paper</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Paper
+	 * @generated
+	 */
+	public Adapter createPaperAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for the default case.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @generated
+	 */
+	public Adapter createEObjectAdapter()
+	{
+		return null;
+	}
+
+} //ModelAdapterFactory
