@@ -70,7 +70,8 @@ class BruteForceLawTest {
     private static void assertStop(RandomPassage passage, PhaseAnswer answer, int overlap, Phase phase) {
         double steps = (double) travel(passage, answer).thirdNanometres() / RandomPassage.STEP.thirdNanometres();
         double early = phase == Phase.IN ? overlap - steps : steps - overlap;
-        assertTrue(early > -1e-6 && early < 1 + 1e-6, phase + " stop after " + steps + " steps, brute force " + overlap);
+        assertTrue(early > -1e-6 && early < 1 + 1e-6,
+                phase + " stop after " + steps + " steps, brute force " + overlap);
     }
 
     private static Length travel(RandomPassage passage, PhaseAnswer answer) {
