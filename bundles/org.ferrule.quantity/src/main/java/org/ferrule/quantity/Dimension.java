@@ -21,11 +21,14 @@ public final class Dimension {
     private final String text;
     private final DimensionGrammar.Result result;
     private final QuantitySyntaxException problem;
+    /** Read once, since it is asked for again and again; null if the text is not readable. */
+    private final Length label;
 
     private Dimension(String text, DimensionGrammar.Result result, QuantitySyntaxException problem) {
         this.text = text;
         this.result = result;
         this.problem = problem;
+        this.label = problem == null ? statement().first().length() : null;
     }
 
     /**
@@ -116,7 +119,8 @@ public final class Dimension {
      * @throws IllegalStateException if the text is not readable
      */
     public Length label() {
-        return statement().first().length();
+        requireReadable();
+        return label;
     }
 
     /**
@@ -148,10 +152,14 @@ public final class Dimension {
     }
 
     private Passage main() {
+        requireReadable();
+        return result.passages().get(0);
+    }
+
+    private void requireReadable() {
         if (!readable()) {
             throw new IllegalStateException(problem.getMessage(), problem);
         }
-        return result.passages().get(0);
     }
 
     @Override
