@@ -85,6 +85,8 @@ class FigureReaderTest {
         assertEquals(1.015 + k12 * 0.008, figure.high().mm(), 1e-6);
         assertEquals(length("1.015 mm"), figure.centre());
         assertFalse(figure.centreAssumed());
+        double exact = k12 * length("0.008 mm").thirdNanometres();
+        assertTrue(figure.high().minus(figure.centre()).thirdNanometres() >= exact, "rounded outwards");
         assertEquals(1.015 + 2.9110 * 0.008, read("1.015 mm sd 0.008 n 10").figure().high().mm(), 1e-6);
     }
 
