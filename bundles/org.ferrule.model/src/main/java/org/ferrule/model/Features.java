@@ -7,8 +7,10 @@ package org.ferrule.model;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EClassifier;
 import org.eclipse.emf.ecore.EModelElement;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -20,6 +22,9 @@ public final class Features {
     private static final String ANNOTATION = "https://ferrule.invalid/annotation/1";
     private static final String POSITION = "position";
     private static final String AFTER = "after ";
+
+    private static final Set<EClassifier> FIGURES = Set.of(ModelPackage.Literals.DIMENSION,
+            ModelPackage.Literals.PRESSURE, ModelPackage.Literals.OFFSET);
 
     private Features() {
     }
@@ -45,6 +50,11 @@ public final class Features {
     /** Returns what kind of figure a dimension of this feature is, for plausibility; nothing if it is not known. */
     public static Optional<FigureKind> figureKind(EStructuralFeature feature) {
         return annotation(feature, "figure").map(FigureKind::valueOf);
+    }
+
+    /** Tells whether the values of a feature are dimensions, pressures or offsets. */
+    public static boolean isFigure(EStructuralFeature feature) {
+        return FIGURES.contains(feature.getEType());
     }
 
     /**

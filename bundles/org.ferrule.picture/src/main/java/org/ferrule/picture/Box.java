@@ -4,6 +4,8 @@
  */
 package org.ferrule.picture;
 
+import java.util.List;
+
 /**
  * An upright rectangle on the paper, used for layout, clipping and bounds.
  *
@@ -38,12 +40,22 @@ public record Box(double xMm, double yMm, double widthMm, double heightMm) {
         return yMm + heightMm;
     }
 
+    /** The corners, clockwise from the upper left. */
+    public List<Point> corners() {
+        return List.of(new Point(xMm, yMm), new Point(rightMm(), yMm),
+            new Point(rightMm(), bottomMm()), new Point(xMm, bottomMm()));
+    }
+
     /** The middle of the box. */
     public Point centre() {
         return new Point(xMm + widthMm / 2, yMm + heightMm / 2);
     }
 
-    /** This box made smaller by a margin on every side; a margin below 0 makes it larger. */
+    /**
+     * This box made smaller by a margin on every side; a margin below 0 makes it larger.
+     *
+     * @throws IllegalArgumentException if the margins leave nothing
+     */
     public Box inset(double marginMm) {
         return new Box(xMm + marginMm, yMm + marginMm, widthMm - 2 * marginMm, heightMm - 2 * marginMm);
     }

@@ -18,4 +18,9 @@ public record Group(Frame frame, List<Element> elements) implements Element {
     public Group {
         elements = List.copyOf(elements);
     }
+
+    @Override
+    public <E extends Exception> void paintOn(Painter<E> painter) throws E {
+        painter.group(this);
+    }
 }

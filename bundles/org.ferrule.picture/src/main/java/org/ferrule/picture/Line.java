@@ -12,4 +12,9 @@ package org.ferrule.picture;
  * @param stroke how it is drawn
  */
 public record Line(Point from, Point to, Stroke stroke) implements Element {
+
+    @Override
+    public <E extends Exception> void paintOn(Painter<E> painter) throws E {
+        painter.line(this);
+    }
 }

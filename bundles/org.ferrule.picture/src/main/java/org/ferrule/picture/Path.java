@@ -6,6 +6,7 @@ package org.ferrule.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A free outline of straight lines and curves, open or closed, in one or several parts. Areas inside are told by the
@@ -14,7 +15,7 @@ import java.util.List;
  * @param segments the steps; the first, and every one after a {@link Segment.Close}, is a {@link Segment.MoveTo}
  * @param style how it is drawn; an open part is filled as if it were closed
  */
-public record Path(List<Segment> segments, Style style) implements Element {
+public record Path(List<Segment> segments, Style style) implements Shape {
 
     public Path {
         segments = List.copyOf(segments);
@@ -40,6 +41,28 @@ public record Path(List<Segment> segments, Style style) implements Element {
         List<Segment> segments = straight(points);
         segments.add(new Segment.Close());
         return new Path(segments, style);
+    }
+
+    /** The same outline at other places. */
+    public Path transformed(Transform transform) {
+        return new Path(segments.stream().map(segment -> segment.transformed(transform)).toList(), style);
+    }
+
+    @Override
+    public <E extends Exception> void paintOn(Painter<E> painter) throws E {
+        painter.path(this);
+    }
+
+    @Override
+    public Path outline() {
+        return this;
+    }
+
+    /** {@inheritDoc} Curves lie within their control points, so it may be a little larger than needed. */
+    @Override
+    public Box bounds() {
+        Stream<Point> points = segments.stream().flatMap(segment -> segment.points().stream());
+        return points.map(point -> Box.between(point, point)).reduce(Box::union).orElseThrow();
     }
 
     private static List<Segment> straight(List<Point> points) {

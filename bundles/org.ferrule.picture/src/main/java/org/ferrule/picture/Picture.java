@@ -30,6 +30,16 @@ public record Picture(double widthMm, double heightMm, String title, String desc
         return new Box(0, 0, widthMm, heightMm);
     }
 
+    /**
+     * What was drawn at a place: the groups with a name or a tooltip around the uppermost element there, innermost
+     * first. A closed outline is hit anywhere inside, filled or not; elements outside such groups let a click through.
+     *
+     * @param toleranceMm how far beside a line or an outline still counts, 0 or more
+     */
+    public List<Group> groupsAt(Point place, double toleranceMm) {
+        return new HitTest(toleranceMm).groupsAt(place, elements);
+    }
+
     /** This picture with another description. */
     public Picture described(String words) {
         return new Picture(widthMm, heightMm, title, words, elements);

@@ -4,8 +4,16 @@
  */
 package org.ferrule.picture;
 
+import java.util.List;
+
 /** One step of the outline of a {@link Path}. */
 public sealed interface Segment {
+
+    /** The places that it names, control points first. */
+    List<Point> points();
+
+    /** The same step at other places. */
+    Segment transformed(Transform transform);
 
     /**
      * Begins a new part of the outline.
@@ -13,6 +21,16 @@ public sealed interface Segment {
      * @param to where it begins
      */
     record MoveTo(Point to) implements Segment {
+
+        @Override
+        public List<Point> points() {
+            return List.of(to);
+        }
+
+        @Override
+        public Segment transformed(Transform transform) {
+            return new MoveTo(transform.apply(to));
+        }
     }
 
     /**
@@ -21,6 +39,16 @@ public sealed interface Segment {
      * @param to where it ends
      */
     record LineTo(Point to) implements Segment {
+
+        @Override
+        public List<Point> points() {
+            return List.of(to);
+        }
+
+        @Override
+        public Segment transformed(Transform transform) {
+            return new LineTo(transform.apply(to));
+        }
     }
 
     /**
@@ -31,9 +59,29 @@ public sealed interface Segment {
      * @param to where it ends
      */
     record CurveTo(Point control1, Point control2, Point to) implements Segment {
+
+        @Override
+        public List<Point> points() {
+            return List.of(control1, control2, to);
+        }
+
+        @Override
+        public Segment transformed(Transform transform) {
+            return new CurveTo(transform.apply(control1), transform.apply(control2), transform.apply(to));
+        }
     }
 
     /** A straight line back to where this part of the outline began. */
     record Close() implements Segment {
+
+        @Override
+        public List<Point> points() {
+            return List.of();
+        }
+
+        @Override
+        public Segment transformed(Transform transform) {
+            return this;
+        }
     }
 }

@@ -30,4 +30,9 @@ public record Text(Point at, String string, TextStyle style, Anchor anchor, doub
         Check.printable("Text \"" + string + "\"", string);
         Check.finite("rotation", rotationDegrees);
     }
+
+    @Override
+    public <E extends Exception> void paintOn(Painter<E> painter) throws E {
+        painter.text(this);
+    }
 }

@@ -56,6 +56,11 @@ public record Transform(double a, double b, double c, double d, double eMm, doub
         return new Point(a * inside.xMm() + c * inside.yMm() + eMm, b * inside.xMm() + d * inside.yMm() + fMm);
     }
 
+    /** By how much lengths grow, on average over all directions: the square root of how much areas grow. */
+    public double scale() {
+        return Math.sqrt(Math.abs(a * d - b * c));
+    }
+
     /** The way back: where a place outside lies inside. */
     public Transform inverse() {
         double determinant = a * d - b * c;

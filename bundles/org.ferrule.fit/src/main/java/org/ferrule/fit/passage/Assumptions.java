@@ -17,7 +17,7 @@ final class Assumptions {
     private Assumptions() {
     }
 
-    static List<Reason> of(Device device, String where, ReadFigure... figures) {
+    static List<Reason> of(Device device, String where, List<ReadFigure> figures) {
         List<Reason> notes = new ArrayList<>();
         for (ReadFigure figure : figures) {
             figure.assumedFrom().ifPresent(span -> addOnce(notes, Reason.of(ReasonCode.SPAN_ASSUMED,

@@ -48,6 +48,9 @@ final class DocumentReader {
 
     ReadResult read() {
         Document document = problems.hasErrors() ? null : tree().map(this::document).orElse(null);
+        if (document != null) {
+            new Content(positions).check(document, problems);
+        }
         boolean canonical = document != null && Arrays.equals(new DocumentWriter().write(document), bytes);
         return new ReadResult(document, positions, problems.inOrder(), canonical);
     }

@@ -13,6 +13,7 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.ferrule.io.json.JsonNode.ArrayNode;
 import org.ferrule.io.json.JsonNode.Member;
+import org.ferrule.io.json.JsonNode.ObjectNode;
 import org.ferrule.io.json.JsonNode.StringNode;
 
 /**
@@ -72,13 +73,15 @@ public final class Positions {
     }
 
     /**
-     * Returns the closest place there is: of the value, else of the object, else of what holds it, else the beginning
-     * of the document.
+     * Returns the closest place there is to show a problem at, never more than a word or a line: the value of a
+     * feature, or its key if the value is an object or an array; else the beginning of the object, else what holds it,
+     * else the beginning of the document.
      *
      * @param feature the feature, or null for the object itself
      */
     public TextRegion closest(EObject object, EStructuralFeature feature) {
-        Optional<TextRegion> place = value(object, feature).or(() -> object(object).map(Positions::beginning));
+        Optional<TextRegion> place = member(object, feature).map(this::word)
+                .or(() -> object(object).map(Positions::beginning));
         if (place.isPresent()) {
             return place.get();
         }
@@ -86,11 +89,15 @@ public final class Positions {
                 : closest(object.eContainer(), object.eContainingFeature());
     }
 
-    private Optional<Member> member(EObject object, EStructuralFeature feature) {
-        return Optional.ofNullable(members.getOrDefault(object, Map.of())).map(map -> map.get(feature));
+    private TextRegion word(Member member) {
+        boolean large = member.value() instanceof ArrayNode || member.value() instanceof ObjectNode;
+        return large ? text.region(member.keyStart(), member.keyEnd()) : text.region(member.value());
     }
 
-    /** A problem of a whole object is shown at its brace, not over all of its lines. */
+    private Optional<Member> member(EObject object, EStructuralFeature feature) {
+        return Optional.ofNullable(members.get(object)).map(map -> map.get(feature));
+    }
+
     private static TextRegion beginning(TextRegion region) {
         return new TextRegion(region.line(), region.column(), region.offset(), Math.min(1, region.length()));
     }

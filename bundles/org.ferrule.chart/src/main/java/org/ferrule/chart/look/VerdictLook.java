@@ -1,0 +1,86 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.chart.look;
+
+import org.ferrule.fit.passage.PhaseAnswer;
+import org.ferrule.fit.verdict.Authority;
+import org.ferrule.fit.verdict.Verdict;
+import org.ferrule.picture.Hatch;
+import org.ferrule.picture.Ink;
+import org.ferrule.picture.PictureBuilder;
+import org.ferrule.picture.Point;
+
+/**
+ * The look of a verdict: shape, word and tone. The further a pair is from fitting, the more its ground stands out from
+ * the paper; what is not known stays paper, hatched. Grounds are told apart by their lightness first, which survives a
+ * black-and-white print and every kind of colour vision.
+ */
+public enum VerdictLook {
+    /** It fits, by geometry or on a bench. */
+    FITS("fits", Glyph.SEATED, Tone.even("verdict.fits", 0xD3EAF7, 0x0A4263),
+            Tone.even("verdict.fits", 0x163C54, 0xC9E8FA)),
+    /** A maker's paper says that it fits, and nothing speaks against it. */
+    FITS_BY_CLAIM("fits by claim", Glyph.ON_PAPER,
+            Tone.even("verdict.claim", 0xE4EFF5, 0x0A4263).hatched(Hatch.Pattern.DOTS, 0x9CC4DC),
+            Tone.even("verdict.claim", 0x1B3140, 0xC9E8FA).hatched(Hatch.Pattern.DOTS, 0x335B75)),
+    /** It may pass, without the clearance that is asked for. */
+    TIGHT("tight", Glyph.SQUEEZED, Tone.even("verdict.tight", 0xE3A9C4, 0x4A0D2E),
+            Tone.even("verdict.tight", 0x9C4B77, 0xFFF2F8)),
+    /** A figure is missing that could change the answer. */
+    UNKNOWN("unknown", Glyph.ASKED,
+            Tone.even("verdict.unknown", 0xFFFFFF, 0x3F444B).hatched(Hatch.Pattern.RISING, 0xC6CAD0),
+            Tone.even("verdict.unknown", 0x202226, 0xD5D8DD).hatched(Hatch.Pattern.RISING, 0x4A4E55)),
+    /** It does not pass. */
+    BLOCKED("blocked", Glyph.STOPPED, Tone.even("verdict.blocked", 0x3E2A4F, 0xFFFFFF),
+            Tone.even("verdict.blocked", 0xE6DDF0, 0x2B1A3A));
+
+    private final String word;
+    private final Glyph glyph;
+    private final Tone light;
+    private final Tone dark;
+
+    VerdictLook(String word, Glyph glyph, Tone light, Tone dark) {
+        this.word = word;
+        this.glyph = glyph;
+        this.light = light;
+        this.dark = dark;
+    }
+
+    /** The look of an answer. */
+    public static VerdictLook of(PhaseAnswer answer) {
+        return of(answer.verdict(), answer.authority());
+    }
+
+    /** The look of a verdict that rests on an authority. */
+    public static VerdictLook of(Verdict verdict, Authority authority) {
+        return switch (verdict) {
+            case FITS -> authority == Authority.CLAIM ? FITS_BY_CLAIM : FITS;
+            case TIGHT -> TIGHT;
+            case UNKNOWN -> UNKNOWN;
+            case BLOCKED -> BLOCKED;
+        };
+    }
+
+    /** The word for it. */
+    public String word() {
+        return word;
+    }
+
+    /** Its shape. */
+    public Glyph glyph() {
+        return glyph;
+    }
+
+    /** Its colours. */
+    public Tone tone(Scheme scheme) {
+        return scheme == Scheme.LIGHT ? light : dark;
+    }
+
+    /** Draws its shape in its ink, in a square of a size around a place. */
+    public void drawGlyph(PictureBuilder builder, Point centre, double sizeMm, Scheme scheme) {
+        Ink ink = tone(scheme).ink();
+        glyph.draw(builder, centre, sizeMm, ink);
+    }
+}

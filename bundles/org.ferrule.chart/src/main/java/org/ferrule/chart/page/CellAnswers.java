@@ -1,0 +1,17 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.chart.page;
+
+import java.util.Optional;
+
+import org.ferrule.fit.passage.FitAnswer;
+
+/** The answers of a chart by the places of their row and column, both from 0. */
+@FunctionalInterface
+public interface CellAnswers {
+
+    /** The answer there; empty where the pair was not asked. */
+    Optional<FitAnswer> at(int row, int column);
+}

@@ -1,0 +1,56 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.chart.words;
+
+import java.util.Locale;
+import java.util.MissingResourceException;
+import java.util.Optional;
+import java.util.ResourceBundle;
+
+/** The templates of one language. */
+public final class Phrases {
+    private static final String BUNDLE = "org.ferrule.chart.words.words";
+
+    private final ResourceBundle bundle;
+
+    private Phrases(ResourceBundle bundle) {
+        this.bundle = bundle;
+    }
+
+    /** The templates in English. */
+    public static Phrases english() {
+        return in(Locale.ROOT);
+    }
+
+    /** The templates in a language, as far as they are translated; the rest in English. */
+    public static Phrases in(Locale language) {
+        ResourceBundle.Control noDefault = ResourceBundle.Control.getNoFallbackControl(
+                ResourceBundle.Control.FORMAT_PROPERTIES);
+        return new Phrases(ResourceBundle.getBundle(BUNDLE, language, Phrases.class.getClassLoader(), noDefault));
+    }
+
+    /**
+     * The template with that key.
+     *
+     * @throws MissingResourceException naming the key when there is none
+     */
+    public String get(String key) {
+        return bundle.getString(key);
+    }
+
+    /** The template with that key, if there is one. */
+    Optional<String> find(String key) {
+        return bundle.containsKey(key) ? Optional.of(bundle.getString(key)) : Optional.empty();
+    }
+
+    /** A phrase with {@code {0}}, {@code {1}} ... filled in. */
+    public String fill(String key, String... values) {
+        String phrase = get(key);
+        for (int i = 0; i < values.length; i++) {
+            phrase = phrase.replace("{" + i + "}", values[i]);
+        }
+        return phrase;
+    }
+}

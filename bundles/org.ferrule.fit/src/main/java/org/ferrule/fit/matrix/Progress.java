@@ -1,0 +1,28 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.fit.matrix;
+
+/** How long work tells how far it is, and learns that nobody waits for it any more. */
+public interface Progress {
+
+    /** Nobody watches, nobody cancels. */
+    Progress SILENT = new Progress() {
+        @Override
+        public void worked(int done, int total) {
+            // nobody watches
+        }
+
+        @Override
+        public boolean isCancelled() {
+            return false;
+        }
+    };
+
+    /** Tells how much is done. */
+    void worked(int done, int total);
+
+    /** Whether the work should end without a result. */
+    boolean isCancelled();
+}

@@ -1,0 +1,80 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.geometry;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.ferrule.quantity.Length;
+
+/**
+ * The smallest circle that encloses discs which do not overlap and are free to move: the least lumen for shafts and
+ * wires that lie side by side. One disc needs its own diameter, two need their sum, three have a closed form, see
+ * {@link ThreeDiscs}. All bounds are exact or a third of a nanometre apart.
+ */
+public final class EnclosingCircle {
+    private static final int MOST_DISCS = 3;
+
+    private EnclosingCircle() {
+    }
+
+    /** Does the same as {@link #discs(List)}. */
+    public static Enclosure discs(Length... diameters) {
+        return discs(Arrays.asList(diameters));
+    }
+
+    /**
+     * Returns the smallest circle round up to three discs; round no disc at all it has no diameter.
+     *
+     * @param diameters diameters of zero or more, in any order
+     * @throws IllegalArgumentException if there are more than three discs, for which there is no closed form, or a
+     *         diameter is negative; the message names the number or the diameter
+     */
+    public static Enclosure discs(List<Length> diameters) {
+        check(diameters);
+        int[] order = IntStream.range(0, diameters.size()).boxed()
+                .sorted(Comparator.comparing(diameters::get, Comparator.reverseOrder())).mapToInt(i -> i).toArray();
+        List<Length> falling = Arrays.stream(order).mapToObj(diameters::get).toList();
+        Enclosure enclosure = enclose(falling);
+        return new Enclosure(enclosure.lowerDiameter(), enclosure.upperDiameter(), restore(enclosure.discs(), order));
+    }
+
+    private static void check(List<Length> diameters) {
+        if (diameters.size() > MOST_DISCS) {
+            throw new IllegalArgumentException(diameters.size() + " discs: no closed form beyond " + MOST_DISCS);
+        }
+        diameters.stream().filter(Length::isNegative).findFirst().ifPresent(negative -> {
+            throw new IllegalArgumentException("negative diameter: " + negative);
+        });
+    }
+
+    private static Enclosure enclose(List<Length> falling) {
+        return switch (falling.size()) {
+            case 0 -> exactly(Length.ZERO, List.of());
+            case 1 -> exactly(falling.get(0), List.of(new PlacedDisc(0, 0, falling.get(0))));
+            case 2 -> two(falling.get(0), falling.get(1));
+            default -> new ThreeDiscs(falling.get(0), falling.get(1), falling.get(2)).enclosure();
+        };
+    }
+
+    private static Enclosure two(Length large, Length small) {
+        // Each centre lies as far from the middle as the other disc's radius.
+        return exactly(large.plus(small), List.of(new PlacedDisc(-small.mm() / 2, 0, large),
+                new PlacedDisc(large.mm() / 2, 0, small)));
+    }
+
+    private static Enclosure exactly(Length diameter, List<PlacedDisc> discs) {
+        return new Enclosure(diameter, diameter, discs);
+    }
+
+    private static List<PlacedDisc> restore(List<PlacedDisc> discs, int[] order) {
+        PlacedDisc[] restored = new PlacedDisc[order.length];
+        for (int i = 0; i < order.length; i++) {
+            restored[order[i]] = discs.get(i);
+        }
+        return List.of(restored);
+    }
+}
