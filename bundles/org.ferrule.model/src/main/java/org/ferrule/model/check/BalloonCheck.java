@@ -37,7 +37,8 @@ final class BalloonCheck implements DeviceCheck {
         }
     }
 
-    private static void checkRow(ResolvedDevice resolved, ComplianceRow before, ComplianceRow row, Examination examination) {
+    private static void checkRow(ResolvedDevice resolved, ComplianceRow before, ComplianceRow row,
+            Examination examination) {
         if (isReadable(before.getPressure()) && isReadable(row.getPressure())
                 && !isMore(row.getPressure(), before.getPressure())) {
             examination.add(ProblemCode.COMPLIANCE_NOT_RISING, resolved.original(row),

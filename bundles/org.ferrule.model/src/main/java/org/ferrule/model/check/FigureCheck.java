@@ -67,7 +67,8 @@ final class FigureCheck implements Check {
 
     private static void report(EObject object, EStructuralFeature feature, QuantitySyntaxException problem,
             Examination examination) {
-        examination.addIn(ProblemCode.UNREADABLE_FIGURE, object, feature, new Part(problem.position(), problem.position()),
+        examination.addIn(ProblemCode.UNREADABLE_FIGURE, object, feature,
+                new Part(problem.position(), problem.position()),
                 problem.text(), problem.expected());
     }
 

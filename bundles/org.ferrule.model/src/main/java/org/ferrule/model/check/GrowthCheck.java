@@ -34,7 +34,8 @@ final class GrowthCheck implements Check {
         BigDecimal low = rule.getGrowthLow();
         BigDecimal centre = rule.getGrowthCentre();
         BigDecimal high = rule.getGrowthHigh();
-        if (low != null && centre != null && high != null && (low.compareTo(centre) > 0 || centre.compareTo(high) > 0)) {
+        if (low != null && centre != null && high != null
+                && (low.compareTo(centre) > 0 || centre.compareTo(high) > 0)) {
             examination.add(ProblemCode.FACTORS_OUT_OF_ORDER, rule, Literals.AFTER_USE_RULE__GROWTH_CENTRE,
                     low.toPlainString(), centre.toPlainString(), high.toPlainString());
         }

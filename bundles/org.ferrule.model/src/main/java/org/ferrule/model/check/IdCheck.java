@@ -13,7 +13,7 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import org.ferrule.model.DeviceLibrary;
 import org.ferrule.model.Document;
 
-/** Ids are unique among the sources, the lines and the devices of a document, and such that a reference can name them. */
+/** Ids are unique among the sources, the lines and the devices of a document, and references can name them. */
 final class IdCheck implements Check {
 
     @Override

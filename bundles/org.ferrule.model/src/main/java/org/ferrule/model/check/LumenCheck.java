@@ -54,7 +54,8 @@ final class LumenCheck implements DeviceCheck {
         if (order != 0) {
             String end = Lengths.mm(proximal.to());
             String begin = Lengths.mm(distal.from());
-            examination.add(order < 0 ? ProblemCode.GAP : ProblemCode.OVERLAP, resolved.statedBy(distal.section(), FROM),
+            examination.add(order < 0 ? ProblemCode.GAP : ProblemCode.OVERLAP,
+                    resolved.statedBy(distal.section(), FROM),
                     FROM, order < 0 ? end : begin, order < 0 ? begin : end);
         }
     }

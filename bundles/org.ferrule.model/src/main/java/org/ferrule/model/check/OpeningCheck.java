@@ -27,7 +27,8 @@ final class OpeningCheck implements DeviceCheck {
         }
     }
 
-    private static void check(ResolvedDevice resolved, Lumen lumen, EStructuralFeature feature, Examination examination) {
+    private static void check(ResolvedDevice resolved, Lumen lumen, EStructuralFeature feature,
+            Examination examination) {
         Dimension at = (Dimension) lumen.eGet(feature);
         Dimension end = resolved.device().getEffectiveLength();
         if (Lengths.isMore(at, end)) {

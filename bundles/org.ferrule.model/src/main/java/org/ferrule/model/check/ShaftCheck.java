@@ -49,7 +49,7 @@ final class ShaftCheck implements DeviceCheck {
             Examination examination) {
         int order = to(distal).compareTo(from(proximal));
         if (order != 0) {
-            String[] places = {distal.getTo().text(), proximal.getFrom().text()};
+            String[] places = { distal.getTo().text(), proximal.getFrom().text() };
             examination.add(order < 0 ? ProblemCode.GAP : ProblemCode.OVERLAP, resolved.statedBy(proximal, FROM), FROM,
                     order < 0 ? places[0] : places[1], order < 0 ? places[1] : places[0]);
         }

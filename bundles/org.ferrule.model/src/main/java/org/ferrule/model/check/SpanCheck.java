@@ -40,7 +40,8 @@ final class SpanCheck implements Check {
         Set<DeviceKind> left = EnumSet.allOf(DeviceKind.class);
         cases.forEach(left::removeAll);
         if (!cases.contains(Set.of()) && !left.isEmpty()) {
-            examination.add(ProblemCode.MISSING_SPAN, rules, Literals.RULE_SET__SPANS, figure.getLiteral(), words(left));
+            examination.add(ProblemCode.MISSING_SPAN, rules, Literals.RULE_SET__SPANS, figure.getLiteral(),
+                    words(left));
         }
     }
 

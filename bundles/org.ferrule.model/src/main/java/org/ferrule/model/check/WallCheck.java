@@ -33,7 +33,8 @@ final class WallCheck implements DeviceCheck {
         }
     }
 
-    private static void check(ResolvedDevice resolved, LumenPlace place, LumenStretch stretch, Examination examination) {
+    private static void check(ResolvedDevice resolved, LumenPlace place, LumenStretch stretch,
+            Examination examination) {
         Length distal = place.proximal().minus(stretch.to());
         Length proximal = place.proximal().minus(stretch.from());
         for (ShaftSection shaft : resolved.device().getSections()) {
@@ -43,7 +44,8 @@ final class WallCheck implements DeviceCheck {
         }
     }
 
-    private static void check(ResolvedDevice resolved, LumenSection inside, ShaftSection shaft, Examination examination) {
+    private static void check(ResolvedDevice resolved, LumenSection inside, ShaftSection shaft,
+            Examination examination) {
         Optional<Dimension> inner = readable(inside.getId(), inside.getIdDistal()).min(BY_FIGURE);
         Optional<Dimension> outer = outline(shaft).max(BY_FIGURE);
         if (inner.isPresent() && outer.isPresent() && !Lengths.isMore(outer.get(), inner.get())) {
