@@ -61,6 +61,7 @@ public interface AfterUseRule extends Sourced
 	 * @see #setGrowthLow(BigDecimal)
 	 * @see org.ferrule.model.ModelPackage#getAfterUseRule_GrowthLow()
 	 * @model required="true"
+	 *        annotation="https://ferrule.invalid/annotation/1 above='0'"
 	 * @generated
 	 */
 	BigDecimal getGrowthLow();
@@ -86,6 +87,7 @@ public interface AfterUseRule extends Sourced
 	 * @see #setGrowthCentre(BigDecimal)
 	 * @see org.ferrule.model.ModelPackage#getAfterUseRule_GrowthCentre()
 	 * @model required="true"
+	 *        annotation="https://ferrule.invalid/annotation/1 above='0'"
 	 * @generated
 	 */
 	BigDecimal getGrowthCentre();
@@ -111,6 +113,7 @@ public interface AfterUseRule extends Sourced
 	 * @see #setGrowthHigh(BigDecimal)
 	 * @see org.ferrule.model.ModelPackage#getAfterUseRule_GrowthHigh()
 	 * @model required="true"
+	 *        annotation="https://ferrule.invalid/annotation/1 above='0'"
 	 * @generated
 	 */
 	BigDecimal getGrowthHigh();

@@ -219,7 +219,7 @@ public interface BenchResult extends Sourced
 	 * @return the value of the '<em>Samples</em>' attribute.
 	 * @see #setSamples(Integer)
 	 * @see org.ferrule.model.ModelPackage#getBenchResult_Samples()
-	 * @model annotation="https://ferrule.invalid/annotation/1 label='Number of samples'"
+	 * @model annotation="https://ferrule.invalid/annotation/1 least='1' label='Number of samples'"
 	 * @generated
 	 */
 	Integer getSamples();

@@ -98,7 +98,7 @@ public interface FitChart extends Document
 	 * <!-- end-model-doc -->
 	 * @return the value of the '<em>Libraries</em>' attribute list.
 	 * @see org.ferrule.model.ModelPackage#getFitChart_Libraries()
-	 * @model unique="false"
+	 * @model unique="false" required="true"
 	 *        annotation="https://ferrule.invalid/annotation/1 refers='file .devices.json' label='Device libraries'"
 	 * @generated
 	 */
@@ -114,7 +114,8 @@ public interface FitChart extends Document
 	 * @return the value of the '<em>Rules</em>' attribute.
 	 * @see #setRules(String)
 	 * @see org.ferrule.model.ModelPackage#getFitChart_Rules()
-	 * @model annotation="https://ferrule.invalid/annotation/1 refers='file .rules.json' label='Rule set'"
+	 * @model required="true"
+	 *        annotation="https://ferrule.invalid/annotation/1 refers='file .rules.json' label='Rule set'"
 	 * @generated
 	 */
 	String getRules();
@@ -139,7 +140,7 @@ public interface FitChart extends Document
 	 * @return the value of the '<em>Outer</em>' containment reference.
 	 * @see #setOuter(Axis)
 	 * @see org.ferrule.model.ModelPackage#getFitChart_Outer()
-	 * @model containment="true"
+	 * @model containment="true" required="true"
 	 *        annotation="https://ferrule.invalid/annotation/1 label='Outer devices'"
 	 * @generated
 	 */
@@ -165,7 +166,7 @@ public interface FitChart extends Document
 	 * @return the value of the '<em>Inner</em>' containment reference.
 	 * @see #setInner(Axis)
 	 * @see org.ferrule.model.ModelPackage#getFitChart_Inner()
-	 * @model containment="true"
+	 * @model containment="true" required="true"
 	 *        annotation="https://ferrule.invalid/annotation/1 label='Inner devices'"
 	 * @generated
 	 */

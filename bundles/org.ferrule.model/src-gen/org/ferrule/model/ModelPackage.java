@@ -2509,13 +2509,22 @@ public interface ModelPackage extends EPackage
 	int RULE_SET__COVERAGE = DOCUMENT_FEATURE_COUNT + 4;
 
 	/**
+	 * The feature id for the '<em><b>Wire Ahead</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RULE_SET__WIRE_AHEAD = DOCUMENT_FEATURE_COUNT + 5;
+
+	/**
 	 * The number of structural features of the '<em>Rule Set</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int RULE_SET_FEATURE_COUNT = DOCUMENT_FEATURE_COUNT + 5;
+	int RULE_SET_FEATURE_COUNT = DOCUMENT_FEATURE_COUNT + 6;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.impl.SpanImpl <em>Span</em>}' class.
@@ -5074,6 +5083,17 @@ public interface ModelPackage extends EPackage
 	EAttribute getRuleSet_Coverage();
 
 	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.RuleSet#getWireAhead <em>Wire Ahead</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Wire Ahead</em>'.
+	 * @see org.ferrule.model.RuleSet#getWireAhead()
+	 * @see #getRuleSet()
+	 * @generated
+	 */
+	EAttribute getRuleSet_WireAhead();
+
+	/**
 	 * Returns the meta object for class '{@link org.ferrule.model.Span <em>Span</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -7049,6 +7069,14 @@ public interface ModelPackage extends EPackage
 		 * @generated
 		 */
 		EAttribute RULE_SET__COVERAGE = eINSTANCE.getRuleSet_Coverage();
+
+		/**
+		 * The meta object literal for the '<em><b>Wire Ahead</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RULE_SET__WIRE_AHEAD = eINSTANCE.getRuleSet_WireAhead();
 
 		/**
 		 * The meta object literal for the '{@link org.ferrule.model.impl.SpanImpl <em>Span</em>}' class.

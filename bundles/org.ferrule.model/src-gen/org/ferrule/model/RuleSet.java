@@ -8,6 +8,8 @@ import java.math.BigDecimal;
 
 import org.eclipse.emf.common.util.EList;
 
+import org.ferrule.quantity.Dimension;
+
 /**
  * <!-- begin-user-doc -->
  * A representation of the model object '<em><b>Rule Set</b></em>'.
@@ -26,6 +28,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link org.ferrule.model.RuleSet#getAfterUse <em>After Use</em>}</li>
  *   <li>{@link org.ferrule.model.RuleSet#getConfidence <em>Confidence</em>}</li>
  *   <li>{@link org.ferrule.model.RuleSet#getCoverage <em>Coverage</em>}</li>
+ *   <li>{@link org.ferrule.model.RuleSet#getWireAhead <em>Wire Ahead</em>}</li>
  * </ul>
  *
  * @see org.ferrule.model.ModelPackage#getRuleSet()
@@ -91,7 +94,7 @@ public interface RuleSet extends Document
 	 * @return the value of the '<em>Confidence</em>' attribute.
 	 * @see #setConfidence(BigDecimal)
 	 * @see org.ferrule.model.ModelPackage#getRuleSet_Confidence()
-	 * @model
+	 * @model annotation="https://ferrule.invalid/annotation/1 above='0' below='1'"
 	 * @generated
 	 */
 	BigDecimal getConfidence();
@@ -116,7 +119,7 @@ public interface RuleSet extends Document
 	 * @return the value of the '<em>Coverage</em>' attribute.
 	 * @see #setCoverage(BigDecimal)
 	 * @see org.ferrule.model.ModelPackage#getRuleSet_Coverage()
-	 * @model
+	 * @model annotation="https://ferrule.invalid/annotation/1 above='0' below='1'"
 	 * @generated
 	 */
 	BigDecimal getCoverage();
@@ -130,5 +133,31 @@ public interface RuleSet extends Document
 	 * @generated
 	 */
 	void setCoverage(BigDecimal value);
+
+	/**
+	 * Returns the value of the '<em><b>Wire Ahead</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * How much of a wire stays beyond a device that is loaded over its tail, when no reach is asked for (cm or mm): it keeps spring tips out of the question.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Wire Ahead</em>' attribute.
+	 * @see #setWireAhead(Dimension)
+	 * @see org.ferrule.model.ModelPackage#getRuleSet_WireAhead()
+	 * @model dataType="org.ferrule.model.Dimension"
+	 *        annotation="https://ferrule.invalid/annotation/1 figure='LENGTH' label='Wire ahead'"
+	 * @generated
+	 */
+	Dimension getWireAhead();
+
+	/**
+	 * Sets the value of the '{@link org.ferrule.model.RuleSet#getWireAhead <em>Wire Ahead</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Wire Ahead</em>' attribute.
+	 * @see #getWireAhead()
+	 * @generated
+	 */
+	void setWireAhead(Dimension value);
 
 } // RuleSet

@@ -146,7 +146,7 @@ public interface VesselSegment extends Element
 	 * @return the value of the '<em>Bend Angle Degrees</em>' attribute.
 	 * @see #setBendAngleDegrees(BigDecimal)
 	 * @see org.ferrule.model.ModelPackage#getVesselSegment_BendAngleDegrees()
-	 * @model annotation="https://ferrule.invalid/annotation/1 label='Bend angle (degrees)'"
+	 * @model annotation="https://ferrule.invalid/annotation/1 least='0' most='360' label='Bend angle (degrees)'"
 	 * @generated
 	 */
 	BigDecimal getBendAngleDegrees();

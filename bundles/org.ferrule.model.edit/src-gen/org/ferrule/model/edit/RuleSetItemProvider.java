@@ -56,6 +56,7 @@ public class RuleSetItemProvider extends DocumentItemProvider
 
 			addConfidencePropertyDescriptor(object);
 			addCoveragePropertyDescriptor(object);
+			addWireAheadPropertyDescriptor(object);
 		}
 		return itemPropertyDescriptors;
 	}
@@ -98,6 +99,29 @@ public class RuleSetItemProvider extends DocumentItemProvider
 				 getString("_UI_RuleSet_coverage_feature"),
 				 getString("_UI_RuleSet_coverage_description"),
 				 ModelPackage.Literals.RULE_SET__COVERAGE,
+				 true,
+				 false,
+				 false,
+				 ItemPropertyDescriptor.GENERIC_VALUE_IMAGE,
+				 null,
+				 null));
+	}
+
+	/**
+	 * This adds a property descriptor for the Wire Ahead feature.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected void addWireAheadPropertyDescriptor(Object object)
+	{
+		itemPropertyDescriptors.add
+			(createItemPropertyDescriptor
+				(((ComposeableAdapterFactory)adapterFactory).getRootAdapterFactory(),
+				 getResourceLocator(),
+				 getString("_UI_RuleSet_wireAhead_feature"),
+				 getString("_UI_RuleSet_wireAhead_description"),
+				 ModelPackage.Literals.RULE_SET__WIRE_AHEAD,
 				 true,
 				 false,
 				 false,
@@ -161,10 +185,7 @@ public class RuleSetItemProvider extends DocumentItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		String label = ((RuleSet)object).getFormat();
-		return label == null || label.length() == 0 ?
-			getString("_UI_RuleSet_type") :
-			getString("_UI_RuleSet_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_RuleSet_type"));
 	}
 
 
@@ -184,6 +205,7 @@ public class RuleSetItemProvider extends DocumentItemProvider
 		{
 			case ModelPackage.RULE_SET__CONFIDENCE:
 			case ModelPackage.RULE_SET__COVERAGE:
+			case ModelPackage.RULE_SET__WIRE_AHEAD:
 				fireNotifyChanged(new ViewerNotification(notification, notification.getNotifier(), false, true));
 				return;
 			case ModelPackage.RULE_SET__SPANS:

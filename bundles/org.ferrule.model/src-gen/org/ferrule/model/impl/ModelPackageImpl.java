@@ -2021,6 +2021,17 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 	 * @generated
 	 */
 	@Override
+	public EAttribute getRuleSet_WireAhead()
+	{
+		return (EAttribute)ruleSetEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getSpan()
 	{
 		return spanEClass;
@@ -3041,6 +3052,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		createEReference(ruleSetEClass, RULE_SET__AFTER_USE);
 		createEAttribute(ruleSetEClass, RULE_SET__CONFIDENCE);
 		createEAttribute(ruleSetEClass, RULE_SET__COVERAGE);
+		createEAttribute(ruleSetEClass, RULE_SET__WIRE_AHEAD);
 
 		spanEClass = createEClass(SPAN);
 		createEAttribute(spanEClass, SPAN__FIGURE);
@@ -3355,6 +3367,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		initEReference(getRuleSet_AfterUse(), this.getAfterUseRule(), null, "afterUse", null, 0, -1, RuleSet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getRuleSet_Confidence(), ecorePackage.getEBigDecimal(), "confidence", null, 0, 1, RuleSet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getRuleSet_Coverage(), ecorePackage.getEBigDecimal(), "coverage", null, 0, 1, RuleSet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRuleSet_WireAhead(), this.getDimension(), "wireAhead", null, 0, 1, RuleSet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(spanEClass, Span.class, "Span", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getSpan_Figure(), this.getFigureClass(), "figure", null, 1, 1, Span.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -3376,10 +3389,10 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		initEClass(fitChartEClass, FitChart.class, "FitChart", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getFitChart_Audience(), ecorePackage.getEString(), "audience", null, 0, 1, FitChart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getFitChart_Author(), ecorePackage.getEString(), "author", null, 0, 1, FitChart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEAttribute(getFitChart_Libraries(), ecorePackage.getEString(), "libraries", null, 0, -1, FitChart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEAttribute(getFitChart_Rules(), ecorePackage.getEString(), "rules", null, 0, 1, FitChart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEReference(getFitChart_Outer(), this.getAxis(), null, "outer", null, 0, 1, FitChart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEReference(getFitChart_Inner(), this.getAxis(), null, "inner", null, 0, 1, FitChart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFitChart_Libraries(), ecorePackage.getEString(), "libraries", null, 1, -1, FitChart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFitChart_Rules(), ecorePackage.getEString(), "rules", null, 1, 1, FitChart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getFitChart_Outer(), this.getAxis(), null, "outer", null, 1, 1, FitChart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getFitChart_Inner(), this.getAxis(), null, "inner", null, 1, 1, FitChart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getFitChart_Conditions(), this.getConditions(), null, "conditions", null, 0, 1, FitChart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getFitChart_Path(), this.getVesselPath(), null, "path", null, 0, 1, FitChart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getFitChart_Lesion(), this.getLesion(), null, "lesion", null, 0, 1, FitChart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -4070,6 +4083,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		   source,
 		   new String[]
 		   {
+			   "least", "1",
 			   "label", "Number of samples"
 		   });
 		addAnnotation
@@ -4093,6 +4107,30 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		   new String[]
 		   {
 			   "label", "Growth by use"
+		   });
+		addAnnotation
+		  (getRuleSet_Confidence(),
+		   source,
+		   new String[]
+		   {
+			   "above", "0",
+			   "below", "1"
+		   });
+		addAnnotation
+		  (getRuleSet_Coverage(),
+		   source,
+		   new String[]
+		   {
+			   "above", "0",
+			   "below", "1"
+		   });
+		addAnnotation
+		  (getRuleSet_WireAhead(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "LENGTH",
+			   "label", "Wire ahead"
 		   });
 		addAnnotation
 		  (getSpan_Figure(),
@@ -4138,6 +4176,27 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		   {
 			   "figure", "CLEARANCE",
 			   "label", "Required clearance"
+		   });
+		addAnnotation
+		  (getAfterUseRule_GrowthLow(),
+		   source,
+		   new String[]
+		   {
+			   "above", "0"
+		   });
+		addAnnotation
+		  (getAfterUseRule_GrowthCentre(),
+		   source,
+		   new String[]
+		   {
+			   "above", "0"
+		   });
+		addAnnotation
+		  (getAfterUseRule_GrowthHigh(),
+		   source,
+		   new String[]
+		   {
+			   "above", "0"
 		   });
 		addAnnotation
 		  (fitChartEClass,
@@ -4225,6 +4284,8 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		   source,
 		   new String[]
 		   {
+			   "least", "0",
+			   "most", "360",
 			   "label", "Bend angle (degrees)"
 		   });
 		addAnnotation

@@ -27,6 +27,8 @@ import org.ferrule.model.ModelPackage;
 import org.ferrule.model.RuleSet;
 import org.ferrule.model.Span;
 
+import org.ferrule.quantity.Dimension;
+
 /**
  * <!-- begin-user-doc -->
  * An implementation of the model object '<em><b>Rule Set</b></em>'.
@@ -40,6 +42,7 @@ import org.ferrule.model.Span;
  *   <li>{@link org.ferrule.model.impl.RuleSetImpl#getAfterUse <em>After Use</em>}</li>
  *   <li>{@link org.ferrule.model.impl.RuleSetImpl#getConfidence <em>Confidence</em>}</li>
  *   <li>{@link org.ferrule.model.impl.RuleSetImpl#getCoverage <em>Coverage</em>}</li>
+ *   <li>{@link org.ferrule.model.impl.RuleSetImpl#getWireAhead <em>Wire Ahead</em>}</li>
  * </ul>
  *
  * @generated
@@ -115,6 +118,26 @@ public class RuleSetImpl extends DocumentImpl implements RuleSet
 	 * @ordered
 	 */
 	protected BigDecimal coverage = COVERAGE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getWireAhead() <em>Wire Ahead</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getWireAhead()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Dimension WIRE_AHEAD_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getWireAhead() <em>Wire Ahead</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getWireAhead()
+	 * @generated
+	 * @ordered
+	 */
+	protected Dimension wireAhead = WIRE_AHEAD_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -238,6 +261,31 @@ public class RuleSetImpl extends DocumentImpl implements RuleSet
 	 * @generated
 	 */
 	@Override
+	public Dimension getWireAhead()
+	{
+		return wireAhead;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setWireAhead(Dimension newWireAhead)
+	{
+		Dimension oldWireAhead = wireAhead;
+		wireAhead = newWireAhead;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.RULE_SET__WIRE_AHEAD, oldWireAhead, wireAhead));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs)
 	{
 		switch (featureID)
@@ -272,6 +320,8 @@ public class RuleSetImpl extends DocumentImpl implements RuleSet
 				return getConfidence();
 			case ModelPackage.RULE_SET__COVERAGE:
 				return getCoverage();
+			case ModelPackage.RULE_SET__WIRE_AHEAD:
+				return getWireAhead();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -305,6 +355,9 @@ public class RuleSetImpl extends DocumentImpl implements RuleSet
 			case ModelPackage.RULE_SET__COVERAGE:
 				setCoverage((BigDecimal)newValue);
 				return;
+			case ModelPackage.RULE_SET__WIRE_AHEAD:
+				setWireAhead((Dimension)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -334,6 +387,9 @@ public class RuleSetImpl extends DocumentImpl implements RuleSet
 			case ModelPackage.RULE_SET__COVERAGE:
 				setCoverage(COVERAGE_EDEFAULT);
 				return;
+			case ModelPackage.RULE_SET__WIRE_AHEAD:
+				setWireAhead(WIRE_AHEAD_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -358,6 +414,8 @@ public class RuleSetImpl extends DocumentImpl implements RuleSet
 				return CONFIDENCE_EDEFAULT == null ? confidence != null : !CONFIDENCE_EDEFAULT.equals(confidence);
 			case ModelPackage.RULE_SET__COVERAGE:
 				return COVERAGE_EDEFAULT == null ? coverage != null : !COVERAGE_EDEFAULT.equals(coverage);
+			case ModelPackage.RULE_SET__WIRE_AHEAD:
+				return WIRE_AHEAD_EDEFAULT == null ? wireAhead != null : !WIRE_AHEAD_EDEFAULT.equals(wireAhead);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -377,6 +435,8 @@ public class RuleSetImpl extends DocumentImpl implements RuleSet
 		result.append(confidence);
 		result.append(", coverage: ");
 		result.append(coverage);
+		result.append(", wireAhead: ");
+		result.append(wireAhead);
 		result.append(')');
 		return result.toString();
 	}

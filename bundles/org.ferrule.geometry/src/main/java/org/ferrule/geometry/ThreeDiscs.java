@@ -11,25 +11,14 @@ import org.ferrule.quantity.Length;
 /**
  * The smallest circle round three free discs of diameters a &gt;= b &gt;= c. While c is at most
  * ab(a+b)/(a^2+ab+b^2) it hides beside the other two and the diameter is a+b. A larger c touches both and the circle,
- * which then is the outer Soddy circle (Descartes' theorem):
- *
- * <pre>
- * D = abc / (2 sqrt(abc(a+b+c)) - q),  q = ab+bc+ca
- *   = (abc q + sqrt(4 abc(a+b+c) (abc)^2)) / (4 abc(a+b+c) - q^2)
- * </pre>
- *
- * The textbook Soddy circle is not the answer for a small c: for 1, 2 and 3 it gives 6, where 5 is enough. Computed in
- * whole numbers; only the last root and quotient are rounded, both ways.
+ * which then is the {@link SoddyCircle}. That textbook circle is not the answer for a small c: for radii of 1, 2 and 3
+ * it gives 6, where 5 is enough.
  */
 record ThreeDiscs(Length a, Length b, Length c) {
 
     Enclosure enclosure() {
         Bounds diameter = smallestHides() ? Bounds.exactly(a.plus(b)) : soddy();
         return new Enclosure(diameter.lower(), diameter.upper(), place(diameter.upper().mm() / 2));
-    }
-
-    private static BigInteger whole(Length length) {
-        return BigInteger.valueOf(length.thirdNanometres());
     }
 
     private boolean smallestHides() {
@@ -40,14 +29,20 @@ record ThreeDiscs(Length a, Length b, Length c) {
     }
 
     private Bounds soddy() {
-        BigInteger x = whole(a);
-        BigInteger y = whole(b);
-        BigInteger z = whole(c);
-        BigInteger product = x.multiply(y).multiply(z);
-        BigInteger pairs = x.multiply(y).add(y.multiply(z)).add(z.multiply(x));
-        BigInteger fourfold = product.multiply(x.add(y).add(z)).shiftLeft(2);
-        return Bounds.ofRoot(product.multiply(pairs), fourfold.multiply(product).multiply(product),
-                fourfold.subtract(pairs.multiply(pairs)));
+        SoddyCircle circle = new SoddyCircle(whole(a), whole(b), whole(c));
+        long above = (long) Math.ceil(circle.estimate());
+        // The estimate is right but for rounding, so this takes a step or two.
+        while (circle.compare(above) < 0) {
+            above++;
+        }
+        while (circle.compare(above - 1) >= 0) {
+            above--;
+        }
+        return new Bounds(new Length(circle.compare(above) == 0 ? above : above - 1), new Length(above));
+    }
+
+    private static BigInteger whole(Length length) {
+        return BigInteger.valueOf(length.thirdNanometres());
     }
 
     /** Places the three in touch with each other, round the centre of the enclosing circle. */

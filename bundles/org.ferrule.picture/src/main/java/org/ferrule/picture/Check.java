@@ -4,6 +4,8 @@
  */
 package org.ferrule.picture;
 
+import java.util.Locale;
+
 /** Refuses values that cannot be drawn, and names them. */
 final class Check {
 
@@ -36,7 +38,7 @@ final class Check {
         for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
             int codePoint = text.codePointAt(i);
             if (!isPrintable(codePoint)) {
-                throw new IllegalArgumentException(String.format(
+                throw new IllegalArgumentException(String.format(Locale.ROOT,
                     "%s has a character that cannot be drawn, U+%04X, at position %d", what, codePoint, i));
             }
         }

@@ -14,6 +14,8 @@ import java.util.List;
 public final class Outline {
 
     private static final double LARGEST_ARC_DEGREES = 90;
+    /** Below this distance two places are one. */
+    private static final double SAME_PLACE_MM = 1e-9;
 
     private final List<Segment> segments = new ArrayList<>();
 
@@ -44,8 +46,8 @@ public final class Outline {
     }
 
     /**
-     * Part of a circle, joined to the place reached so far by a straight line. It is drawn by Bezier curves that leave
-     * the circle by less than 0.03 % of the radius.
+     * Part of a circle, joined to the place reached so far by a straight line if it begins elsewhere. It is drawn by
+     * Bezier curves that leave the circle by less than 0.03 % of the radius.
      *
      * @param startDegrees where the arc begins: 0 is to the right of the centre, 90 below it
      * @param sweepDegrees how far it goes: positive is clockwise, at most 360 either way, not 0
@@ -57,7 +59,9 @@ public final class Outline {
         }
         Point centre = new Point(centreXMm, centreYMm);
         Point start = onCircle(centre, radiusMm, Math.toRadians(startDegrees));
-        lineTo(start.xMm(), start.yMm());
+        if (!isAt(start)) {
+            lineTo(start.xMm(), start.yMm());
+        }
         int pieces = (int) Math.ceil(Math.abs(sweepDegrees) / LARGEST_ARC_DEGREES);
         double step = Math.toRadians(sweepDegrees / pieces);
         for (int i = 0; i < pieces; i++) {
@@ -75,6 +79,11 @@ public final class Outline {
     /** The outline as a path. */
     public Path path(Style style) {
         return new Path(segments, style);
+    }
+
+    private boolean isAt(Point place) {
+        List<Point> last = segments.get(segments.size() - 1).points();
+        return !last.isEmpty() && last.get(last.size() - 1).distanceMm(place) < SAME_PLACE_MM;
     }
 
     private void addArcPiece(Point centre, double radius, double from, double sweep) {

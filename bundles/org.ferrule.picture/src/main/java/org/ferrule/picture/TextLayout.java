@@ -31,8 +31,8 @@ public final class TextLayout {
 
     /**
      * Breaks a text into lines no wider than a width: at line breaks of its own, at blanks, and inside a word only
-     * where the word alone is too wide. A no-break space (U+00A0) holds "6 Fr" together. Nothing is lost but the
-     * blanks at the breaks; a single character wider than the width stands alone.
+     * where the word alone is too wide. A no-break space (U+00A0) holds "6 Fr" together. Nothing is lost but blanks:
+     * at the breaks, at the ends, and all but one between words. A character wider than the width stands alone.
      *
      * @return at least one line; an empty text is one empty line
      */
@@ -56,8 +56,12 @@ public final class TextLayout {
         return text.substring(0, end).stripTrailing() + ELLIPSIS;
     }
 
-    /** As {@link #wrap}, with at most a number of lines; the last is {@linkplain #shorten shortened} if need be. */
+    /**
+     * As {@link #wrap(String, TextStyle, double)}, with a largest number of lines, 1 or more; the last one is
+     * {@linkplain #shorten shortened} if need be.
+     */
     public List<String> wrap(String text, TextStyle style, double widthMm, int largestCount) {
+        Check.positive("number of lines", largestCount);
         List<String> lines = wrap(text, style, widthMm);
         if (lines.size() <= largestCount) {
             return lines;

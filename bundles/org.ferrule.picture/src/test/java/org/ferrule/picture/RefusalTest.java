@@ -66,6 +66,11 @@ class RefusalTest {
         refuses("undone", () -> Transform.scaling(0, 1));
     }
 
+    @Test
+    void refusesALimitThatLeavesNoLine() {
+        refuses("number of lines", () -> TextLayout.standard().wrap("text", TextStyle.ofPt(9), 10, 0));
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"", "Text", "a b", "a..b", "a."})
     void refusesRolesThatAreNoNames(String role) {

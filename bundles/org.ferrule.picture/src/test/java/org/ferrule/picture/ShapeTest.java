@@ -17,7 +17,7 @@ class ShapeTest {
 
     private static final Style STYLE = Style.of(Stroke.of(Ink.TEXT, 0.1));
 
-    /** A quarter circle by one cubic curve is known to leave the circle by 0.0273 % of the radius at most. */
+    /** A quarter circle by one cubic curve leaves the circle by 0.0273 % of the radius at most (from memory). */
     @Test
     void circleOutlineStaysOnTheCircle() {
         Point centre = new Point(30, 40);

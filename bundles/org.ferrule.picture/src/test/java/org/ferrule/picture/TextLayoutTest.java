@@ -8,9 +8,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Random;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 class TextLayoutTest {
+
+    private static final String LETTERS = "   \nabcdefgh";
 
     /** Every character is 1 mm wide, so that expectations can be counted. */
     private final TextLayout layout = new TextLayout(new TypewriterMeasure());
@@ -78,9 +82,22 @@ class TextLayoutTest {
     }
 
     @Test
+    void wrappingLosesNothingButBlanksWhateverTheText() {
+        Random random = new Random(20260304);
+        for (int run = 0; run < 500; run++) {
+            String text = random.ints(60, 0, LETTERS.length()).mapToObj(i -> LETTERS.substring(i, i + 1))
+                .collect(Collectors.joining());
+            int width = 1 + random.nextInt(20);
+            List<String> lines = layout.wrap(text, style, width);
+            assertEquals(text.replaceAll("\\s", ""), String.join("", lines).replace(" ", ""));
+            assertTrue(layout.widestMm(lines, style) <= width, lines + " at " + width);
+        }
+    }
+
+    @Test
     void noWrappedLineIsWiderThanTheWidth() {
         TextLayout standard = TextLayout.standard();
-        String text = "A guide extension of 1.42 mm ±0.03 \u2265 0.056 in takes a microcatheter \u2300 0.87 mm \u2192 tip";
+        String text = "A guide extension of 1.42 mm ±0.03 ≥ 0.056 in takes a microcatheter ⌀ 0.87 mm → tip";
         List<String> lines = standard.wrap(text, style, 30);
         assertTrue(standard.widestMm(lines, style) <= 30);
         assertEquals(text, String.join(" ", lines));

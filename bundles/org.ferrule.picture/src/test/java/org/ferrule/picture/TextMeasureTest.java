@@ -21,7 +21,7 @@ class TextMeasureTest {
         assertEquals(72, TextStyle.ofMm(25.4).sizePt(), 1e-12);
     }
 
-    /** The digits of a face have one width, so that columns of figures stand in line: 1303/2048 em in this family. */
+    /** Digits have one width, so that columns of figures stand in line: 1303/2048 em, as seen in the font. */
     @Test
     void digitsHaveOneWidth() {
         for (char digit = '0'; digit <= '9'; digit++) {

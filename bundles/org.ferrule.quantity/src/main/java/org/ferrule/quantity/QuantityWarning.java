@@ -18,9 +18,9 @@ public record QuantityWarning(Code code, int start, int end, List<String> argume
 
     /** The kinds of doubt. */
     public enum Code {
-        /** Below the plausible range. Arguments: the figure, the least plausible value, and a likelier reading or "". */
+        /** Below the plausible range. Arguments: the figure, the least plausible value, a likelier reading or "". */
         IMPLAUSIBLY_SMALL,
-        /** Above the plausible range. Arguments: the figure, the most plausible value, and a likelier reading or "". */
+        /** Above the plausible range. Arguments: the figure, the most plausible value, a likelier reading or "". */
         IMPLAUSIBLY_LARGE,
         /** Two statements that differ by more than their rounding. Arguments: the first and the second statement. */
         STATEMENTS_DISAGREE

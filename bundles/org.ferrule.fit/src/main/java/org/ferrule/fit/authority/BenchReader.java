@@ -15,7 +15,10 @@ import org.ferrule.fit.verdict.ReasonCode;
 import org.ferrule.quantity.Dimension;
 import org.ferrule.quantity.Length;
 
-/** Reads what was seen on a bench for a pair; a pass holds for the wire that was used or a thinner one. */
+/**
+ * Reads what was seen on a bench for a pair; a pass holds for the wire that was used or a thinner one, and for none when
+ * the wire is not known.
+ */
 final class BenchReader {
     private BenchReader() {
     }
@@ -33,12 +36,15 @@ final class BenchReader {
     }
 
     private static boolean holdsForWire(BenchResult result, FitQuestion question) {
-        Optional<Length> tried = result.wire().filter(Dimension::readable).map(Dimension::label);
         Optional<Length> wire = question.inner().wire().label();
-        if (tried.isEmpty() || wire.isEmpty()) {
+        if (result.wire().isEmpty() || wire.isEmpty()) {
             return true;
         }
-        int order = wire.get().compareTo(tried.get());
+        Dimension tried = result.wire().get();
+        if (!tried.readable()) {
+            return !result.passed();
+        }
+        int order = wire.get().compareTo(tried.label());
         return result.passed() ? order <= 0 : order >= 0;
     }
 

@@ -4,6 +4,9 @@
  */
 package org.ferrule.fit.figure;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
 import org.ferrule.quantity.Length;
 
 /**
@@ -28,14 +31,35 @@ public record Figure(Length low, Length centre, Length high, boolean centreAssum
         return new Figure(value, value, value, false);
     }
 
-    /** The figure at a share of the way to another, for a taper; ends are interpolated one by one. */
-    public Figure towards(Figure other, double share) {
-        return new Figure(between(low, other.low, share), between(centre, other.centre, share),
-                between(high, other.high, share), centreAssumed || other.centreAssumed);
+    /** The smaller of two, end by end. */
+    public Figure min(Figure other) {
+        return new Figure(low.min(other.low), centre.min(other.centre), high.min(other.high),
+                centreAssumed || other.centreAssumed);
     }
 
-    private static Length between(Length a, Length b, double share) {
-        return new Length(a.thirdNanometres()
-                + Math.round(share * (b.thirdNanometres() - a.thirdNanometres())));
+    /** The larger of two, end by end. */
+    public Figure max(Figure other) {
+        return new Figure(low.max(other.low), centre.max(other.centre), high.max(other.high),
+                centreAssumed || other.centreAssumed);
+    }
+
+    /**
+     * The figure on the way to another, for a taper; ends are interpolated one by one, exactly but for the rounding.
+     *
+     * @param part how far it is on the way, from 0 to {@code whole}
+     * @param whole how long the way is, more than 0
+     * @param rounding at a third of a nanometre: down for a lumen, up for what lies in it
+     */
+    public Figure towards(Figure other, Length part, Length whole, RoundingMode rounding) {
+        return new Figure(between(low, other.low, part, whole, rounding),
+                between(centre, other.centre, part, whole, rounding),
+                between(high, other.high, part, whole, rounding), centreAssumed || other.centreAssumed);
+    }
+
+    private static Length between(Length a, Length b, Length part, Length whole, RoundingMode rounding) {
+        BigDecimal product = BigDecimal.valueOf(b.minus(a).thirdNanometres())
+                .multiply(BigDecimal.valueOf(part.thirdNanometres()));
+        BigDecimal rise = product.divide(BigDecimal.valueOf(whole.thirdNanometres()), 0, rounding);
+        return a.plus(new Length(rise.longValueExact()));
     }
 }

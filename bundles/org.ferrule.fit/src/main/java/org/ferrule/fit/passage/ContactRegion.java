@@ -4,11 +4,12 @@
  */
 package org.ferrule.fit.passage;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 
-import org.ferrule.fit.figure.Figure;
 import org.ferrule.fit.verdict.Lane;
 import org.ferrule.quantity.Length;
 
@@ -86,7 +87,7 @@ final class ContactRegion {
                 found.accept(here);
             }
             if (overlapsHere != next.clearance().in(lane).isNegative()) {
-                found.accept(crossing(here, next, lane));
+                found.accept(overlapsHere ? crossing(here, next, lane) : crossing(next, here, lane));
             }
         }
     }
@@ -95,32 +96,30 @@ final class ContactRegion {
         return lumen.diameter().orElseThrow().isConstant() && device.diameter().orElseThrow().isConstant();
     }
 
-    private Contact crossing(Contact a, Contact b, Lane lane) {
-        double ca = a.clearance().in(lane).thirdNanometres();
-        double cb = b.clearance().in(lane).thirdNanometres();
-        double share = ca / (ca - cb);
-        return contactAt(new long[] { mix(a.lumenStation(), b.lumenStation(), share),
-                mix(a.deviceStation(), b.deviceStation(), share) });
+    /** The contact between a place that overlaps and one that does not at which the overlap begins. */
+    private Contact crossing(Contact overlapping, Contact free, Lane lane) {
+        BigDecimal overlap = thirdNanometres(overlapping.clearance().in(lane));
+        BigDecimal rise = thirdNanometres(free.clearance().in(lane)).subtract(overlap);
+        long x = onTheWay(overlapping.lumenStation(), free.lumenStation(), overlap.negate(), rise);
+        long s = onTheWay(overlapping.deviceStation(), free.deviceStation(), overlap.negate(), rise);
+        return contactAt(new long[] { x, s });
     }
 
-    private static long mix(Length a, Length b, double share) {
-        return a.thirdNanometres() + Math.round(share * (b.thirdNanometres() - a.thirdNanometres()));
+    /** Rounds towards the start of the way, which overlaps. */
+    private static long onTheWay(Length from, Length to, BigDecimal part, BigDecimal whole) {
+        BigDecimal way = thirdNanometres(to.minus(from)).multiply(part).divide(whole, 0, RoundingMode.DOWN);
+        return from.thirdNanometres() + way.longValueExact();
     }
 
+    private static BigDecimal thirdNanometres(Length length) {
+        return BigDecimal.valueOf(length.thirdNanometres());
+    }
+
+    /** Lumens are rounded down and devices up, so that no clearance comes out too large. */
     private Contact contactAt(long[] corner) {
         Length x = new Length(corner[0]);
         Length s = new Length(corner[1]);
-        return new Contact(lumen, device, x, s, figureAt(lumen, x), figureAt(device, s));
-    }
-
-    private static Figure figureAt(Stretch stretch, Length station) {
-        Taper taper = stretch.diameter().orElseThrow();
-        long whole = stretch.to().thirdNanometres() - stretch.from().thirdNanometres();
-        if (taper.isConstant() || whole == 0) {
-            return taper.start();
-        }
-        double share = (double) (station.thirdNanometres() - stretch.from().thirdNanometres()) / whole;
-        return taper.start().towards(taper.end(), share);
+        return new Contact(lumen, device, x, s, lumen.at(x, RoundingMode.FLOOR), device.at(s, RoundingMode.CEILING));
     }
 
     /** Corners in order around the polygon; none when the travel ends before the stretches meet. */

@@ -51,7 +51,7 @@ public record OwnWire(Optional<Figure> diameter, Optional<Length> label) {
                 return NOT_STATED;
             }
             Figure figure = reader.read(printed.get(), FigureClass.WIRE_DIAMETER, wire.kind()).figure();
-            thickest = Optional.of(thickest.map(known -> larger(known, figure)).orElse(figure));
+            thickest = Optional.of(thickest.map(figure::max).orElse(figure));
             Length here = printed.get().label();
             label = Optional.of(label.map(here::max).orElse(here));
         }
@@ -65,10 +65,5 @@ public record OwnWire(Optional<Figure> diameter, Optional<Length> label) {
     private static Optional<Dimension> printed(Contour contour) {
         return contour instanceof Contour.Round round ? round.diameter().filter(Dimension::readable)
                 : Optional.empty();
-    }
-
-    private static Figure larger(Figure a, Figure b) {
-        return new Figure(a.low().max(b.low()), a.centre().max(b.centre()), a.high().max(b.high()),
-                a.centreAssumed() || b.centreAssumed());
     }
 }

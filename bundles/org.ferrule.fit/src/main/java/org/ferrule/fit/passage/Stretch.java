@@ -4,12 +4,14 @@
  */
 package org.ferrule.fit.passage;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
 import org.ferrule.fit.device.SourceRef;
+import org.ferrule.fit.figure.Figure;
 import org.ferrule.fit.verdict.Reason;
 import org.ferrule.quantity.Length;
 
@@ -38,6 +40,28 @@ public record Stretch(String name, Length from, Length to, Optional<Taper> diame
     /** A stretch of which nobody knows the diameter. */
     public static Stretch unknown(String name, Length from, Length to, Reason why, SourceRef source) {
         return new Stretch(name, from, to, Optional.empty(), true, List.of(why), source);
+    }
+
+    /** The known diameter at one of its stations, rounded as told where it tapers. */
+    Figure at(Length station, RoundingMode rounding) {
+        Taper taper = diameter.orElseThrow();
+        return taper.isConstant() ? taper.start()
+                : taper.start().towards(taper.end(), station.minus(from), to.minus(from), rounding);
+    }
+
+    /** The part of it between two of its stations; diameters are rounded as told where it tapers. */
+    Stretch between(Length start, Length end, RoundingMode rounding) {
+        if (start.equals(from) && end.equals(to)) {
+            return this;
+        }
+        Optional<Taper> part = diameter.map(t -> new Taper(at(start, rounding), at(end, rounding)));
+        return new Stretch(name, start, end, part, proved, notes, source);
+    }
+
+    /** Those stretches that lie before an end, the last ones cut there. */
+    static List<Stretch> upTo(Length end, List<Stretch> stretches, RoundingMode rounding) {
+        return stretches.stream().filter(s -> s.from.compareTo(end) < 0)
+                .map(s -> s.between(s.from, s.to.min(end), rounding)).toList();
     }
 
     Stretch noting(Reason note) {

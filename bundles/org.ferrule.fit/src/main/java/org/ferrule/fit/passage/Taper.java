@@ -5,6 +5,7 @@
 package org.ferrule.fit.passage;
 
 import org.ferrule.fit.figure.Figure;
+import org.ferrule.quantity.Length;
 
 /**
  * A diameter that runs linearly from one figure to another.
@@ -21,12 +22,22 @@ public record Taper(Figure start, Figure end) {
 
     /** Whether it is the same all along. */
     public boolean isConstant() {
-        return start.equals(end);
+        return start == end || start.equals(end);
     }
 
     /** Whether the label leaves a centre to be assumed anywhere. */
     public boolean centreAssumed() {
         return start.centreAssumed() || end.centreAssumed();
+    }
+
+    /** The lower end of the figure where that is smallest. */
+    Length narrowest() {
+        return start.low().min(end.low());
+    }
+
+    /** The upper end of the figure where that is largest. */
+    Length widest() {
+        return start.high().max(end.high());
     }
 
     Taper reversed() {

@@ -19,4 +19,18 @@ public enum FigureClass {
     public String word() {
         return word;
     }
+
+    /**
+     * The class that a document names.
+     *
+     * @throws IllegalArgumentException naming the word when no class bears it
+     */
+    public static FigureClass ofWord(String word) {
+        for (FigureClass figure : values()) {
+            if (figure.word.equals(word)) {
+                return figure;
+            }
+        }
+        throw new IllegalArgumentException("no class of figures is called \"" + word + "\"");
+    }
 }

@@ -1,0 +1,48 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.engine.catalogue;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+import org.ferrule.fit.device.BenchResult;
+import org.ferrule.fit.device.Contour;
+import org.ferrule.fit.device.Device;
+import org.ferrule.fit.device.DeviceKind;
+import org.ferrule.fit.device.ShaftSection;
+import org.ferrule.quantity.Dimension;
+
+/** Replaces the ids of the wires in bench results by the wires' diameters; an unknown id stays, and cannot be read. */
+final class BenchWires {
+    private final Map<String, Device> wires;
+
+    BenchWires(List<CataloguedDevice> devices) {
+        this.wires = devices.stream().map(CataloguedDevice::device).filter(d -> d.kind() == DeviceKind.GUIDEWIRE)
+                .collect(Collectors.toMap(Device::id, d -> d, (a, b) -> a));
+    }
+
+    List<BenchResult> resolve(List<BenchResult> bench) {
+        return bench.stream().map(this::resolve).toList();
+    }
+
+    private BenchResult resolve(BenchResult result) {
+        Optional<Dimension> diameter = result.wire().map(id -> diameter(id).orElse(id));
+        return new BenchResult(result.outer(), result.lumen(), result.inner(), diameter, result.passed(),
+                result.covers(), result.samples(), result.source());
+    }
+
+    private Optional<Dimension> diameter(Dimension id) {
+        return Optional.ofNullable(wires.get(id.text())).flatMap(BenchWires::thickest);
+    }
+
+    private static Optional<Dimension> thickest(Device wire) {
+        return wire.sections().stream().map(ShaftSection::distal).filter(Contour.Round.class::isInstance)
+                .flatMap(c -> ((Contour.Round) c).diameter().stream()).filter(Dimension::readable)
+                .max(Comparator.comparing(Dimension::label));
+    }
+}

@@ -1,0 +1,24 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.engine.catalogue;
+
+import org.ferrule.fit.device.Device;
+
+/**
+ * A device of a library, with what groups and sorts it.
+ *
+ * @param library relative path of its library
+ * @param device the record
+ * @param maker may be empty
+ * @param line id of its line, may be empty
+ * @param model catalogue code, may be empty
+ */
+public record CataloguedDevice(String library, Device device, String maker, String line, String model) {
+
+    /** Its id, with the library when that is asked for: {@code library!id}. */
+    public boolean isCalled(String reference) {
+        return reference.equals(device.id()) || reference.equals(library + "!" + device.id());
+    }
+}

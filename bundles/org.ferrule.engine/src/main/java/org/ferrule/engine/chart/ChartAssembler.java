@@ -1,0 +1,112 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.engine.chart;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.ferrule.engine.catalogue.Catalogue;
+import org.ferrule.engine.catalogue.CataloguedDevice;
+import org.ferrule.engine.catalogue.ReferenceException;
+import org.ferrule.fit.FitSolver;
+import org.ferrule.fit.check.FitCheck;
+import org.ferrule.fit.device.BenchResult;
+import org.ferrule.fit.figure.FigureReader;
+import org.ferrule.fit.matrix.MatrixLine;
+import org.ferrule.fit.matrix.MatrixQuestion;
+import org.ferrule.fit.passage.Direction;
+import org.ferrule.fit.passage.OwnWire;
+import org.ferrule.fit.passage.ReadDevice;
+import org.ferrule.fit.rules.RuleSet;
+import org.ferrule.model.Axis;
+import org.ferrule.model.Conditions;
+import org.ferrule.model.FitChart;
+import org.ferrule.model.ModelFactory;
+
+/**
+ * Makes a chart ready to be solved, again and again while it or its libraries are edited: what has not changed keeps
+ * its objects, so that only the rest is solved anew. To be used where the model may be read.
+ */
+public final class ChartAssembler {
+    private final List<FitCheck> checks;
+    private final ReadDevices outerDevices = new ReadDevices();
+    private final ReadDevices innerDevices = new ReadDevices();
+    private FitSolver solver;
+    private List<BenchResult> solverBench;
+
+    /** An assembler whose charts are solved with these checks. */
+    public ChartAssembler(List<FitCheck> checks) {
+        this.checks = List.copyOf(checks);
+    }
+
+    /** The chart as it stands now. */
+    public AssembledChart assemble(FitChart chart, Catalogue catalogue, RuleSet rules) {
+        List<ChartProblem> problems = new ArrayList<>();
+        Direction direction = direction(chart);
+        AxisSelection selection = new AxisSelection(catalogue, problems);
+        List<AxisEntry> outer = selection.outer(axis(chart.getOuter()), direction);
+        List<CataloguedDevice> inner = selection.inner(axis(chart.getInner()));
+        Optional<OwnWire> wire = wire(chart, catalogue, rules, problems);
+        MatrixQuestion question = new MatrixQuestion(lines(outer, rules), columns(inner, rules, wire), direction,
+                ChartReach.of(chart, problems), rules, solver(catalogue.bench()));
+        return new AssembledChart(question, outer, groups(chart.getOuter(), outer.stream().map(AxisEntry::device)
+                .toList()), inner, groups(chart.getInner(), inner), problems);
+    }
+
+    private static Direction direction(FitChart chart) {
+        Conditions conditions = chart.getConditions();
+        boolean overWire = conditions != null
+                && conditions.getDirection() == org.ferrule.model.Direction.OVER_WIRE_TAIL;
+        return overWire ? Direction.OVER_WIRE_TAIL : Direction.TIP_FIRST;
+    }
+
+    /** A chart without an axis asks about nothing on it. */
+    private static Axis axis(Axis axis) {
+        return axis == null ? ModelFactory.eINSTANCE.createAxis() : axis;
+    }
+
+    private static Optional<OwnWire> wire(FitChart chart, Catalogue catalogue, RuleSet rules,
+            List<ChartProblem> problems) {
+        String id = chart.getConditions() == null ? null : chart.getConditions().getWire();
+        if (id == null) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(OwnWire.ofDevice(catalogue.device(id).device(), new FigureReader(rules)));
+        } catch (ReferenceException e) {
+            problems.add(new ChartProblem("conditions", e.getMessage()));
+            return Optional.of(OwnWire.NOT_STATED);
+        }
+    }
+
+    private List<MatrixLine> lines(List<AxisEntry> outer, RuleSet rules) {
+        outerDevices.begin(rules, Optional.empty());
+        List<MatrixLine> lines = outer.stream()
+                .map(e -> new MatrixLine(outerDevices.read(e.device().device()), e.lumen())).toList();
+        outerDevices.end();
+        return lines;
+    }
+
+    private List<ReadDevice> columns(List<CataloguedDevice> inner, RuleSet rules, Optional<OwnWire> wire) {
+        innerDevices.begin(rules, wire);
+        List<ReadDevice> columns = inner.stream().map(d -> innerDevices.read(d.device())).toList();
+        innerDevices.end();
+        return columns;
+    }
+
+    private FitSolver solver(List<BenchResult> bench) {
+        if (solver == null || !bench.equals(solverBench)) {
+            solver = FitSolver.with(checks, bench);
+            solverBench = bench;
+        }
+        return solver;
+    }
+
+    private static List<String> groups(Axis axis, List<CataloguedDevice> devices) {
+        AxisOrder order = new AxisOrder(axis(axis));
+        return devices.stream().map(order::group).toList();
+    }
+}

@@ -1,0 +1,116 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.engine.content;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.ferrule.chart.page.Basis;
+import org.ferrule.chart.page.ChartContent;
+import org.ferrule.chart.page.Edition;
+import org.ferrule.chart.page.Head;
+import org.ferrule.chart.page.Imprint;
+import org.ferrule.chart.page.PaperFormat;
+import org.ferrule.chart.page.ShownNumber;
+import org.ferrule.chart.words.UnitPreferences;
+import org.ferrule.engine.chart.AssembledChart;
+import org.ferrule.engine.chart.SolvedChart;
+import org.ferrule.model.DeviceLibrary;
+import org.ferrule.model.FitChart;
+import org.ferrule.model.ModelFactory;
+import org.ferrule.model.Paper;
+import org.ferrule.model.PrimaryUnit;
+import org.ferrule.model.RuleSet;
+import org.ferrule.quantity.LengthUnit;
+
+/** What a solved chart shows on paper, from its document. To be used where the model may be read. */
+public final class ChartContents {
+    private ChartContents() {
+    }
+
+    /**
+     * The content of a chart.
+     *
+     * @param libraries that the chart refers to, in its order
+     * @param today stands on charts that have no date of their own
+     */
+    public static ChartContent of(FitChart chart, SolvedChart solved, RuleSet rules, List<DeviceLibrary> libraries,
+            LocalDate today) {
+        AssembledChart assembled = solved.chart();
+        Paper paper = chart.getPaper() == null ? ModelFactory.eINSTANCE.createPaper() : chart.getPaper();
+        UnitPreferences units = units(paper);
+        return new ChartContent(imprint(chart, today), basis(chart, assembled, rules, libraries),
+                rows(assembled), columns(assembled),
+                (row, column) -> Optional.of(solved.matrix().answer(row, column)), chart.getFootnotes(), units,
+                shown(paper), format(paper));
+    }
+
+    private static Imprint imprint(FitChart chart, LocalDate today) {
+        return new Imprint(text(chart.getTitle()), text(chart.getAudience()), text(chart.getAuthor()),
+                text(chart.getRevision()), date(chart, today));
+    }
+
+    private static LocalDate date(FitChart chart, LocalDate today) {
+        try {
+            return chart.getDate() == null ? today : LocalDate.parse(chart.getDate());
+        } catch (DateTimeParseException e) {
+            return today;
+        }
+    }
+
+    private static Basis basis(FitChart chart, AssembledChart assembled, RuleSet rules,
+            List<DeviceLibrary> libraries) {
+        return new Basis(new Edition(text(rules.getTitle()), text(rules.getRevision())),
+                libraries.stream().map(l -> new Edition(text(l.getTitle()), text(l.getRevision()))).toList(),
+                ConditionWords.of(chart, assembled.question()));
+    }
+
+    private static List<Head> rows(AssembledChart assembled) {
+        List<Head> heads = new ArrayList<>();
+        for (int i = 0; i < assembled.outer().size(); i++) {
+            heads.add(Heads.outer(assembled.outer().get(i), assembled.outerGroups().get(i)));
+        }
+        return heads;
+    }
+
+    private static List<Head> columns(AssembledChart assembled) {
+        List<Head> heads = new ArrayList<>();
+        for (int i = 0; i < assembled.inner().size(); i++) {
+            heads.add(Heads.inner(assembled.inner().get(i), assembled.innerGroups().get(i)));
+        }
+        return heads;
+    }
+
+    private static UnitPreferences units(Paper paper) {
+        boolean inches = paper.getPrimaryUnit() == PrimaryUnit.IN;
+        return UnitPreferences.in(inches ? LengthUnit.INCH : LengthUnit.MILLIMETRE)
+                .with(inches ? LengthUnit.MILLIMETRE : LengthUnit.INCH);
+    }
+
+    private static ShownNumber shown(Paper paper) {
+        return switch (paper.getShowNumbers()) {
+            case WORST -> ShownNumber.WORST;
+            case NOMINAL -> ShownNumber.NOMINAL;
+            case NONE -> ShownNumber.NONE;
+        };
+    }
+
+    private static PaperFormat format(Paper paper) {
+        PaperFormat.Size size = switch (paper.getSize()) {
+            case A4 -> PaperFormat.Size.A4;
+            case A3 -> PaperFormat.Size.A3;
+            case LETTER -> PaperFormat.Size.LETTER;
+            case TABLOID -> PaperFormat.Size.TABLOID;
+        };
+        return new PaperFormat(size, paper.getOrientation() == org.ferrule.model.Orientation.LANDSCAPE);
+    }
+
+    static String text(String value) {
+        return value == null ? "" : value;
+    }
+}

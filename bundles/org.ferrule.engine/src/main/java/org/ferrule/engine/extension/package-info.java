@@ -1,0 +1,6 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+/** The points at which plug-ins add checks and exporters; the built-in ones use the same points. */
+package org.ferrule.engine.extension;

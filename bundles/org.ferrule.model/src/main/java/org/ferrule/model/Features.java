@@ -1,0 +1,78 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.model;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EClassifier;
+import org.eclipse.emf.ecore.EModelElement;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.ferrule.quantity.FigureKind;
+
+/** What the Ecore says about features beyond their types: their order in documents and what their figures mean. */
+public final class Features {
+
+    private static final String ANNOTATION = "https://ferrule.invalid/annotation/1";
+    private static final String POSITION = "position";
+    private static final String AFTER = "after ";
+
+    private static final Set<EClassifier> FIGURES = Set.of(ModelPackage.Literals.DIMENSION,
+            ModelPackage.Literals.PRESSURE, ModelPackage.Literals.OFFSET);
+
+    private Features() {
+    }
+
+    /**
+     * Returns the features that are keys of a JSON object, in the order in which they are written: as the Ecore lists
+     * them, but source, page and note last, and a feature that names its predecessor right after it.
+     */
+    public static List<EStructuralFeature> inDocumentOrder(EClass type) {
+        List<EStructuralFeature> ordered = new ArrayList<>();
+        List<EStructuralFeature> last = new ArrayList<>();
+        for (EStructuralFeature feature : type.getEAllStructuralFeatures()) {
+            if (annotation(feature.getEContainingClass(), POSITION).isPresent()) {
+                last.add(feature);
+            } else if (feature != ModelPackage.Literals.ELEMENT__EXTRAS) {
+                ordered.add(place(feature, ordered), feature);
+            }
+        }
+        ordered.addAll(last);
+        return List.copyOf(ordered);
+    }
+
+    /** Returns what kind of figure a dimension of this feature is, for plausibility; nothing if it is not known. */
+    public static Optional<FigureKind> figureKind(EStructuralFeature feature) {
+        return annotation(feature, "figure").map(FigureKind::valueOf);
+    }
+
+    /** Tells whether the values of a feature are dimensions, pressures or offsets. */
+    public static boolean isFigure(EStructuralFeature feature) {
+        return FIGURES.contains(feature.getEType());
+    }
+
+    /**
+     * Returns what the Ecore's own annotation says.
+     *
+     * @param key one of figure, refers, position, text, label, format, suffix
+     */
+    public static Optional<String> annotation(EModelElement element, String key) {
+        return Optional.ofNullable(EcoreUtil.getAnnotation(element, ANNOTATION, key));
+    }
+
+    private static int place(EStructuralFeature feature, List<EStructuralFeature> ordered) {
+        String predecessor = annotation(feature, POSITION).map(p -> p.substring(AFTER.length())).orElse("");
+        for (int i = 0; i < ordered.size(); i++) {
+            if (ordered.get(i).getName().equals(predecessor)) {
+                return i + 1;
+            }
+        }
+        return ordered.size();
+    }
+}

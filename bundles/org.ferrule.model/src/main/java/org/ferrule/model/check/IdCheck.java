@@ -1,0 +1,47 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.model.check;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.ferrule.model.DeviceLibrary;
+import org.ferrule.model.Document;
+
+/** Ids are unique among the sources, the lines and the devices of a document, and such that a reference can name them. */
+final class IdCheck implements Check {
+
+    @Override
+    public void check(EObject object, Findings findings) {
+        if (object instanceof Document document) {
+            checkAll(document.getSources(), "source", findings);
+        }
+        if (object instanceof DeviceLibrary library) {
+            checkAll(library.getLines(), "line", findings);
+            checkAll(library.getDevices(), "device", findings);
+        }
+    }
+
+    private static void checkAll(List<? extends EObject> elements, String what, Findings findings) {
+        Set<String> ids = new HashSet<>();
+        for (EObject element : elements) {
+            EStructuralFeature feature = element.eClass().getEStructuralFeature("id");
+            String id = (String) element.eGet(feature);
+            if (id != null && !ids.add(id)) {
+                findings.add(ProblemCode.DUPLICATE_ID, element, feature, id, what);
+            }
+            if (id != null && !isUsable(id)) {
+                findings.add(ProblemCode.UNUSABLE_ID, element, feature, id);
+            }
+        }
+    }
+
+    private static boolean isUsable(String id) {
+        return !id.isEmpty() && id.equals(id.strip()) && id.indexOf('#') < 0 && id.indexOf('!') < 0;
+    }
+}

@@ -1,0 +1,36 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.model.check;
+
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.emf.ecore.EObject;
+import org.ferrule.model.FitChart;
+import org.ferrule.model.Lesion;
+import org.ferrule.model.ModelPackage.Literals;
+import org.ferrule.quantity.Length;
+
+/** The lesion of a chart lies on its vessel path, if the lengths of all of its segments are known. */
+final class LesionCheck implements Check {
+
+    @Override
+    public void check(EObject object, Findings findings) {
+        if (object instanceof FitChart chart && chart.getPath() != null && chart.getLesion() != null) {
+            Lesion lesion = chart.getLesion();
+            Optional<Length> path = sum(chart.getPath().getSegments().stream()
+                    .map(segment -> Lengths.of(segment.getLength())).toList());
+            Optional<Length> end = sum(List.of(Lengths.of(lesion.getAt()), Lengths.of(lesion.getLength())));
+            if (path.isPresent() && end.isPresent() && end.get().compareTo(path.get()) > 0) {
+                findings.add(ProblemCode.LESION_BEYOND_PATH, lesion, Literals.LESION__AT, Lengths.mm(end.get()),
+                        Lengths.mm(path.get()));
+            }
+        }
+    }
+
+    private static Optional<Length> sum(List<Optional<Length>> lengths) {
+        return lengths.stream().reduce(Optional.of(Length.ZERO), (a, b) -> a.flatMap(x -> b.map(x::plus)));
+    }
+}

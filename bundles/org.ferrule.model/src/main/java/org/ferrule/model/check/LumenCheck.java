@@ -1,0 +1,61 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.model.check;
+
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.ferrule.model.Lumen;
+import org.ferrule.model.LumenSection;
+import org.ferrule.model.ModelPackage.Literals;
+import org.ferrule.model.ResolvedDevice;
+import org.ferrule.quantity.Length;
+
+/** The sections of a lumen follow each other from its proximal entry on, and none is longer than the lumen. */
+final class LumenCheck implements DeviceCheck {
+
+    private static final EStructuralFeature FROM = Literals.LUMEN_SECTION__FROM;
+    private static final EStructuralFeature TO = Literals.LUMEN_SECTION__TO;
+
+    @Override
+    public void check(ResolvedDevice resolved, Findings findings) {
+        for (Lumen lumen : resolved.device().getLumens()) {
+            Optional<Length> length = LumenPlace.of(resolved.device(), lumen).map(LumenPlace::length);
+            List<LumenStretch> stretches = LumenStretch.all(lumen, length);
+            for (int i = 0; i < stretches.size(); i++) {
+                checkSection(resolved, stretches.get(i), length, findings);
+                if (i > 0) {
+                    checkJoint(resolved, stretches.get(i - 1), stretches.get(i), findings);
+                }
+            }
+        }
+    }
+
+    private static void checkSection(ResolvedDevice resolved, LumenStretch stretch, Optional<Length> length,
+            Findings findings) {
+        LumenSection section = stretch.section();
+        EStructuralFeature feature = section.getTo() == null ? FROM : TO;
+        Length end = section.getTo() == null ? stretch.from() : stretch.to();
+        if (length.isPresent() && end.compareTo(length.get()) > 0) {
+            findings.add(ProblemCode.LUMEN_TOO_LONG, resolved.statedBy(section, feature), feature, Lengths.mm(end),
+                    Lengths.mm(length.get()));
+        } else if (stretch.from().compareTo(stretch.to()) >= 0) {
+            findings.add(ProblemCode.REVERSED_STATIONS, resolved.statedBy(section, feature), feature,
+                    Lengths.mm(stretch.from()), Lengths.mm(stretch.to()));
+        }
+    }
+
+    private static void checkJoint(ResolvedDevice resolved, LumenStretch proximal, LumenStretch distal,
+            Findings findings) {
+        int order = proximal.to().compareTo(distal.from());
+        if (order != 0) {
+            String end = Lengths.mm(proximal.to());
+            String begin = Lengths.mm(distal.from());
+            findings.add(order < 0 ? ProblemCode.GAP : ProblemCode.OVERLAP, resolved.statedBy(distal.section(), FROM),
+                    FROM, order < 0 ? end : begin, order < 0 ? begin : end);
+        }
+    }
+}

@@ -1,0 +1,42 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.model.check;
+
+import java.util.List;
+
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EObject;
+import org.ferrule.model.Features;
+
+/** References to files are relative, with /, and end for the right kind of document. Whether they exist is not told. */
+final class PathCheck implements Check {
+
+    private static final String FILE = "file ";
+
+    @Override
+    public void check(EObject object, Findings findings) {
+        for (EAttribute attribute : object.eClass().getEAllAttributes()) {
+            Features.annotation(attribute, "refers").filter(target -> target.startsWith(FILE))
+                    .ifPresent(target -> check(object, attribute, target.substring(FILE.length()), findings));
+        }
+    }
+
+    private static void check(EObject object, EAttribute attribute, String suffix, Findings findings) {
+        if (attribute.isMany()) {
+            List<?> paths = (List<?>) object.eGet(attribute);
+            for (int i = 0; i < paths.size(); i++) {
+                if (!isPath((String) paths.get(i), suffix)) {
+                    findings.addAt(ProblemCode.BAD_PATH, object, attribute, i, (String) paths.get(i), suffix);
+                }
+            }
+        } else if (object.eGet(attribute) instanceof String path && !isPath(path, suffix)) {
+            findings.add(ProblemCode.BAD_PATH, object, attribute, path, suffix);
+        }
+    }
+
+    private static boolean isPath(String path, String suffix) {
+        return path.endsWith(suffix) && !path.startsWith("/") && path.indexOf('\\') < 0 && path.indexOf(':') < 0;
+    }
+}

@@ -1,0 +1,75 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.model.check;
+
+/** What can be wrong with the content of a document, with its severity. The words are in {@link ProblemWords}. */
+public enum ProblemCode {
+
+    /** A value that must be there is not. */
+    MISSING_VALUE(Severity.ERROR),
+    /** Two elements have the same id. */
+    DUPLICATE_ID(Severity.ERROR),
+    /** An id that references could not name. */
+    UNUSABLE_ID(Severity.ERROR),
+    /** Two parts of one device have the same name. */
+    DUPLICATE_NAME(Severity.ERROR),
+    /** A reference that leads nowhere. */
+    UNKNOWN_REFERENCE(Severity.ERROR),
+    /** A file reference that cannot be one. */
+    BAD_PATH(Severity.ERROR),
+    /** Figures without any source. */
+    MISSING_SOURCE(Severity.WARNING),
+    /** A date that is not ISO 8601. */
+    BAD_DATE(Severity.WARNING),
+    /** A text that is no dimension, pressure or offset. */
+    UNREADABLE_FIGURE(Severity.ERROR),
+    /** A figure that is implausible or contradicts itself. */
+    DOUBTFUL_FIGURE(Severity.WARNING),
+    /** A number outside its range. */
+    OUT_OF_RANGE(Severity.ERROR),
+    /** A section that ends before it begins. */
+    REVERSED_STATIONS(Severity.ERROR),
+    /** A stretch without a section. */
+    GAP(Severity.WARNING),
+    /** A stretch with two sections. */
+    OVERLAP(Severity.ERROR),
+    /** A section that ends beyond its device. */
+    BEYOND_EFFECTIVE_LENGTH(Severity.ERROR),
+    /** A lumen that opens beyond the end of its device. */
+    OPENING_BEYOND_LENGTH(Severity.ERROR),
+    /** A lumen whose sections are longer than there is room for. */
+    LUMEN_TOO_LONG(Severity.ERROR),
+    /** A lumen that is not narrower than the shaft around it. */
+    LUMEN_TOO_WIDE(Severity.ERROR),
+    /** A cross-section that is given in more than one way. */
+    SEVERAL_CROSS_SECTIONS(Severity.ERROR),
+    /** A compliance table that does not rise. */
+    COMPLIANCE_NOT_RISING(Severity.ERROR),
+    /** A rated burst pressure below the nominal pressure. */
+    BURST_BELOW_NOMINAL(Severity.ERROR),
+    /** A limit of dilatation below the nominal diameter. */
+    LIMIT_BELOW_NOMINAL(Severity.ERROR),
+    /** A rule set without the clearance that holds where no other does. */
+    MISSING_DEFAULT_CLEARANCE(Severity.ERROR),
+    /** A rule set without a span for a class of figure. */
+    MISSING_SPAN(Severity.ERROR),
+    /** Two rules for the same case. */
+    COMPETING_RULES(Severity.ERROR),
+    /** Factors of growth that are out of order. */
+    FACTORS_OUT_OF_ORDER(Severity.ERROR),
+    /** A lesion beyond the end of its path. */
+    LESION_BEYOND_PATH(Severity.WARNING);
+
+    private final Severity severity;
+
+    ProblemCode(Severity severity) {
+        this.severity = severity;
+    }
+
+    /** Returns how grave it is. */
+    public Severity severity() {
+        return severity;
+    }
+}

@@ -1,0 +1,41 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.model.check;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.ferrule.model.Document;
+
+/** Checks the content of a document, as far as the document alone can tell. */
+public final class Validation {
+
+    private final List<Check> checks;
+
+    /** Creates a validation with all rules of this package. */
+    public Validation() {
+        this(List.of(new RequiredCheck(), new IdCheck(), new NameCheck(), new ReferenceCheck(), new SectionNameCheck(),
+                new PathCheck(), new SourceCheck(), new DateCheck(), new FigureCheck(), new RangeCheck(),
+                new ShaftCheck(), new OpeningCheck(), new LumenCheck(), new WallCheck(), new CrossSectionCheck(),
+                new BalloonCheck(), new StentCheck(), new ClearanceCheck(), new SpanCheck(), new GrowthCheck(),
+                new LesionCheck()));
+    }
+
+    /** Creates a validation with other rules. */
+    public Validation(List<Check> checks) {
+        this.checks = List.copyOf(checks);
+    }
+
+    /** Returns the problems of the document, rule by rule; the document is not changed. */
+    public List<ModelProblem> check(Document document) {
+        Findings findings = new Findings();
+        List<EObject> objects = new ArrayList<>(List.of(document));
+        EcoreUtil.getAllContents(document, true).forEachRemaining(child -> objects.add((EObject) child));
+        checks.forEach(check -> objects.forEach(object -> check.check(object, findings)));
+        return findings.all();
+    }
+}

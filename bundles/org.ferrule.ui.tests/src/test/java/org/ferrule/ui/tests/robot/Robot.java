@@ -1,0 +1,162 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.tests.robot;
+
+import static org.junit.jupiter.api.Assertions.fail;
+
+import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
+
+import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+
+/** Moves the mouse, presses keys, and lets the workbench work. To be used on the display's thread, as tests run. */
+public final class Robot {
+
+    private static final long PATIENCE_MS = 20_000;
+    private static final long PAUSE_MS = 10;
+
+    private final Display display = Display.getCurrent();
+
+    /** Lets the workbench handle what is pending. */
+    public void settle() {
+        for (int i = 0; i < 1000 && display.readAndDispatch(); i++) {
+            // until nothing is left, or something repeats itself for ever
+        }
+    }
+
+    /** Lets the workbench work until the condition holds; fails after 20 seconds. */
+    public void waitFor(String what, BooleanSupplier condition) {
+        long end = System.currentTimeMillis() + PATIENCE_MS;
+        while (!condition.getAsBoolean()) {
+            if (System.currentTimeMillis() > end) {
+                new ScreenPicture().take("waited-for-" + what.replaceAll("\\W+", "-"));
+                fail("waited in vain for: " + what);
+            }
+            work();
+        }
+        settle();
+    }
+
+    /** Lets the workbench work for a while. */
+    public void pause(long milliseconds) {
+        long end = System.currentTimeMillis() + milliseconds;
+        while (System.currentTimeMillis() < end) {
+            work();
+        }
+    }
+
+    /** Waits until no job is running that the workspace or a check has started. */
+    public void waitForJobs() {
+        pause(300);
+        waitFor("jobs", () -> Job.getJobManager().isIdle()
+                || Job.getJobManager().find(null).length == sleepingJobs());
+    }
+
+    private static long sleepingJobs() {
+        return Stream.of(Job.getJobManager().find(null))
+                .filter(job -> job.getState() != Job.RUNNING).count();
+    }
+
+    private void work() {
+        if (!display.readAndDispatch()) {
+            try {
+                Thread.sleep(PAUSE_MS);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                fail("interrupted", e);
+            }
+        }
+    }
+
+    /** Clicks into the middle of the control. */
+    public void click(Control control) {
+        Point size = control.getSize();
+        click(control, size.x / 2, size.y / 2);
+    }
+
+    /** Clicks at a place of the control. */
+    public void click(Control control, int x, int y) {
+        moveTo(control, x, y);
+        mouse(SWT.MouseDown);
+        mouse(SWT.MouseUp);
+    }
+
+    /** Clicks twice at a place of the control. */
+    public void doubleClick(Control control, int x, int y) {
+        click(control, x, y);
+        mouse(SWT.MouseDown);
+        mouse(SWT.MouseUp);
+    }
+
+    private void moveTo(Control control, int x, int y) {
+        settle();
+        Point at = control.toDisplay(x, y);
+        Event event = new Event();
+        event.type = SWT.MouseMove;
+        event.x = at.x;
+        event.y = at.y;
+        post(event);
+    }
+
+    private void mouse(int type) {
+        Event event = new Event();
+        event.type = type;
+        event.button = 1;
+        post(event);
+    }
+
+    /** Types the text into what has the focus. */
+    public void type(String text) {
+        text.chars().forEach(character -> press((char) character));
+    }
+
+    private void press(char character) {
+        boolean shifted = Character.isUpperCase(character);
+        if (shifted) {
+            key(SWT.KeyDown, SWT.SHIFT, '\0');
+        }
+        key(SWT.KeyDown, 0, character);
+        key(SWT.KeyUp, 0, character);
+        if (shifted) {
+            key(SWT.KeyUp, SWT.SHIFT, '\0');
+        }
+    }
+
+    /** Presses a key that stands for no character, or Enter, Escape or Tab. */
+    public void key(int keyCode) {
+        boolean character = keyCode == SWT.CR || keyCode == SWT.ESC || keyCode == SWT.TAB || keyCode == SWT.DEL;
+        key(SWT.KeyDown, character ? 0 : keyCode, character ? (char) keyCode : '\0');
+        key(SWT.KeyUp, character ? 0 : keyCode, character ? (char) keyCode : '\0');
+    }
+
+    /** Presses a letter while the modifier is held. */
+    public void keys(int modifier, char letter) {
+        key(SWT.KeyDown, modifier, '\0');
+        key(SWT.KeyDown, 0, letter);
+        key(SWT.KeyUp, 0, letter);
+        key(SWT.KeyUp, modifier, '\0');
+    }
+
+    private void key(int type, int keyCode, char character) {
+        Event event = new Event();
+        event.type = type;
+        event.keyCode = keyCode;
+        event.character = character;
+        post(event);
+    }
+
+    private void post(Event event) {
+        if (!display.post(event)) {
+            fail("the event could not be posted: " + event);
+        }
+        pause(15);
+    }
+}

@@ -1,0 +1,47 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.tests.robot;
+
+import java.nio.file.Path;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.ImageLoader;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Display;
+
+/** Keeps pictures of the screen in target/screenshots, for people to look at. */
+public final class ScreenPicture {
+
+    private static final Path FOLDER = Path.of(System.getProperty("ferrule.screenshots", "target/screenshots"));
+
+    private final Display display = Display.getCurrent();
+
+    /** Takes a picture of the whole screen and returns its pixels. */
+    public ImageData take(String name) {
+        Rectangle bounds = display.getBounds();
+        Image image = new Image(display, bounds.width, bounds.height);
+        GC gc = new GC(display);
+        try {
+            gc.copyArea(image, bounds.x, bounds.y);
+            ImageData pixels = image.getImageData();
+            save(pixels, FOLDER.resolve(name + ".png"));
+            return pixels;
+        } finally {
+            gc.dispose();
+            image.dispose();
+        }
+    }
+
+    private static void save(ImageData pixels, Path file) {
+        file.toAbsolutePath().getParent().toFile().mkdirs();
+        ImageLoader loader = new ImageLoader();
+        loader.data = new ImageData[] { pixels };
+        loader.save(file.toString(), SWT.IMAGE_PNG);
+    }
+}

@@ -1,0 +1,301 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.document;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
+
+import org.eclipse.core.resources.IFile;
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.emf.common.command.BasicCommandStack;
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.common.util.URI;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.resource.Resource;
+import org.eclipse.emf.ecore.resource.impl.ResourceImpl;
+import org.eclipse.emf.edit.domain.AdapterFactoryEditingDomain;
+import org.eclipse.emf.edit.domain.EditingDomain;
+import org.eclipse.swt.widgets.Display;
+import org.ferrule.io.json.AtomicFiles;
+import org.ferrule.io.json.DocumentProblem;
+import org.ferrule.io.json.JsonDocuments;
+import org.ferrule.io.json.ReadResult;
+import org.ferrule.model.Document;
+import org.ferrule.model.edit.ModelItemProviderAdapterFactory;
+import org.ferrule.ui.internal.document.ContentHash;
+import org.ferrule.ui.internal.document.SafeSave;
+
+/**
+ * A document that is being edited: one for each file, shared by all of its editors, so that they show the same state and
+ * undo the same commands. Every change is a command. To be used on the display's thread only.
+ */
+public final class DocumentSession {
+
+    private final JsonDocuments documents = new JsonDocuments();
+    private final SafeSave safeSave = new SafeSave(AtomicFiles::write);
+    private final List<SessionListener> listeners = new CopyOnWriteArrayList<>();
+    private final BasicCommandStack commands = new BasicCommandStack();
+    private final ModelItemProviderAdapterFactory adapters = new ModelItemProviderAdapterFactory();
+    private final EditingDomain domain = new AdapterFactoryEditingDomain(adapters, commands);
+    private final Set<Object> drafts = new HashSet<>();
+    private final ChangeCollector collector;
+    private final Resource resource;
+    private final IFile file;
+
+    private ReadResult read;
+    private ContentHash onDisk;
+    private boolean inOrder;
+    private boolean conflict;
+
+    /**
+     * Opens the file.
+     *
+     * @throws CoreException if the file cannot be read; a broken document can
+     */
+    DocumentSession(IFile file, Display display) throws CoreException {
+        this.file = file;
+        this.collector = new ChangeCollector(display, this::changed);
+        this.resource = new ResourceImpl(URI.createPlatformResourceURI(file.getFullPath().toString(), true));
+        domain.getResourceSet().getResources().add(resource);
+        load();
+        commands.addCommandStackListener(event -> fire(SessionListener::stateChanged));
+    }
+
+    private void load() throws CoreException {
+        byte[] content = DocumentRecords.bytes(file);
+        ReadResult result = documents.read(content, file.getName());
+        resource.eAdapters().remove(collector);
+        collector.forget();
+        resource.getContents().clear();
+        commands.flush();
+        commands.saveIsDone();
+        drafts.clear();
+        result.document().ifPresent(resource.getContents()::add);
+        resource.eAdapters().add(collector);
+        read = result;
+        inOrder = result.canonical();
+        onDisk = ContentHash.of(content);
+        conflict = false;
+    }
+
+    /** Returns the file. */
+    public IFile file() {
+        return file;
+    }
+
+    /** Returns the document, which commands may change; nothing if the file is broken. */
+    public Optional<Document> document() {
+        return read.document();
+    }
+
+    /** Tells whether the file is no document that could be opened. It is never written then. */
+    public boolean broken() {
+        return read.broken();
+    }
+
+    /** Tells whether the document is of a newer version of the program. It is never written then. */
+    public boolean readOnly() {
+        return read.readOnly();
+    }
+
+    /** Tells whether the document may be changed. */
+    public boolean editable() {
+        return !broken() && !readOnly();
+    }
+
+    /** Tells whether saving will also put the keys of the document in order, because it was written by hand. */
+    public boolean willBeReordered() {
+        return editable() && !inOrder;
+    }
+
+    /** Returns what was wrong with the file when it was read. */
+    public List<DocumentProblem> problemsOfFile() {
+        return read.problems();
+    }
+
+    /** Returns the editing domain, for making commands. */
+    public EditingDomain domain() {
+        return domain;
+    }
+
+    /** Returns the factory of the item providers, for labels and images. */
+    public ModelItemProviderAdapterFactory adapters() {
+        return adapters;
+    }
+
+    /**
+     * Executes a command, so that it can be undone.
+     *
+     * @throws IllegalStateException if the document may not be changed
+     */
+    public void execute(Command command) {
+        requireEditable();
+        commands.execute(command);
+    }
+
+    /**
+     * Gives a feature a value by a command that is named after it; the same value again is no change.
+     *
+     * @param value the value, or null to leave the feature unstated
+     */
+    public void set(EObject object, EStructuralFeature feature, Object value) {
+        new ValueChange(this, object, feature).to(value);
+    }
+
+    /** Returns the command that would be undone next, or null. */
+    public Command nextUndo() {
+        return commands.canUndo() ? commands.getUndoCommand() : null;
+    }
+
+    /** Returns the command that would be redone next, or null. */
+    public Command nextRedo() {
+        return commands.canRedo() ? commands.getRedoCommand() : null;
+    }
+
+    /** Undoes the last command. */
+    public void undo() {
+        commands.undo();
+    }
+
+    /** Redoes what was undone last. */
+    public void redo() {
+        commands.redo();
+    }
+
+    /** Tells whether there is something to save, in the document or still in a field. */
+    public boolean dirty() {
+        return commands.isSaveNeeded() || !drafts.isEmpty();
+    }
+
+    /**
+     * Notes that a field holds a text that could become part of the document, or no longer does.
+     *
+     * @param owner the field
+     */
+    public void draft(Object owner, boolean pending) {
+        if (pending ? drafts.add(owner) : drafts.remove(owner)) {
+            fire(SessionListener::stateChanged);
+        }
+    }
+
+    /** Returns the bytes that saving would write. */
+    public byte[] toBytes() {
+        return documents.write(document().orElseThrow());
+    }
+
+    /**
+     * Saves the document; local history keeps the former one.
+     *
+     * @throws SaveConflictException if another program has changed the file; nothing is written then
+     * @throws CoreException if the file cannot be written; it is as it was, and the document is still dirty
+     */
+    public void save(IProgressMonitor monitor) throws CoreException {
+        write(Optional.of(onDisk), monitor);
+    }
+
+    /** Saves the document over whatever another program has written; local history keeps that. */
+    public void saveOver(IProgressMonitor monitor) throws CoreException {
+        write(Optional.empty(), monitor);
+    }
+
+    private void write(Optional<ContentHash> expected, IProgressMonitor monitor) throws CoreException {
+        if (!editable()) {
+            throw new CoreException(Status.error(file.getFullPath() + " cannot be saved: it is "
+                    + (broken() ? "broken" : "of a newer version of the program")));
+        }
+        fire(SessionListener::aboutToSave);
+        collector.deliver();
+        byte[] content = toBytes();
+        safeSave.save(file, expected, content, monitor);
+        saved(content);
+    }
+
+    private void saved(byte[] content) {
+        onDisk = ContentHash.of(content);
+        conflict = false;
+        inOrder = true;
+        commands.saveIsDone();
+        fire(SessionListener::stateChanged);
+    }
+
+    /**
+     * Gives up all changes and reads the file again.
+     *
+     * @throws CoreException if the file cannot be read; the document is as it was then
+     */
+    public void revert() throws CoreException {
+        load();
+        changed(new DocumentChange(true, List.of()));
+        fire(SessionListener::stateChanged);
+    }
+
+    /** Tells whether another program has changed or deleted the file while the document was dirty. */
+    public boolean conflict() {
+        return conflict;
+    }
+
+    /** Looks at the file on disk: a clean document follows it, a dirty one has a conflict. */
+    void fileChanged() throws CoreException {
+        if (file.exists() && ContentHash.of(DocumentRecords.bytes(file)).equals(onDisk)) {
+            conflict = false;
+        } else if (file.exists() && !dirty()) {
+            revert();
+        } else {
+            conflict = dirty();
+            fire(SessionListener::stateChanged);
+        }
+    }
+
+    /** Keeps the document and lets the next save replace what the other program has written. */
+    public void keepMine() throws CoreException {
+        onDisk = file.exists() ? ContentHash.of(DocumentRecords.bytes(file)) : onDisk;
+        conflict = false;
+        fire(SessionListener::stateChanged);
+    }
+
+    /** Tells the listeners that the problems of the document were found anew. */
+    public void problemsFound() {
+        fire(SessionListener::problemsChanged);
+    }
+
+    /** Adds a listener. */
+    public void addListener(SessionListener listener) {
+        listeners.add(listener);
+    }
+
+    /** Removes a listener. */
+    public void removeListener(SessionListener listener) {
+        listeners.remove(listener);
+    }
+
+    private void changed(DocumentChange change) {
+        fire(listener -> listener.documentChanged(change));
+    }
+
+    private void fire(Consumer<SessionListener> event) {
+        listeners.forEach(event);
+    }
+
+    private void requireEditable() {
+        if (!editable()) {
+            throw new IllegalStateException(file.getFullPath() + " must not be changed");
+        }
+    }
+
+    void dispose() {
+        resource.eAdapters().remove(collector);
+        collector.forget();
+        listeners.clear();
+        adapters.dispose();
+    }
+}

@@ -1,0 +1,88 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.document;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
+
+/**
+ * Names an object of a document so that it is found again in another copy of the document: by the ids on the way, such
+ * as {@code devices[gx-6f]/lumens[0]}, or by its index where it has no id of its own. The document itself has the empty
+ * path.
+ */
+public final class ElementPath {
+
+    private static final String ID = "id";
+
+    private ElementPath() {
+    }
+
+    /** Returns the path of the object in its document. */
+    public static String of(EObject object) {
+        EObject container = object.eContainer();
+        if (container == null) {
+            return "";
+        }
+        String above = of(container);
+        return above.isEmpty() ? step(object) : above + "/" + step(object);
+    }
+
+    /** Returns the object at the path, or nothing if there is none any more. */
+    public static Optional<EObject> resolve(EObject document, String path) {
+        Optional<EObject> here = Optional.of(document);
+        for (String step : path.isEmpty() ? List.<String>of() : steps(path)) {
+            here = here.flatMap(object -> child(object, step));
+        }
+        return here;
+    }
+
+    private static String step(EObject object) {
+        EStructuralFeature feature = object.eContainingFeature();
+        return feature.isMany() ? feature.getName() + "[" + key(object, feature) + "]" : feature.getName();
+    }
+
+    private static String key(EObject object, EStructuralFeature feature) {
+        String id = id(object);
+        List<?> siblings = (List<?>) object.eContainer().eGet(feature);
+        boolean alone = id != null && id.matches("[^\\[\\]/]*\\D[^\\[\\]/]*")
+                && siblings.stream().filter(s -> id.equals(id((EObject) s))).count() == 1;
+        return alone ? id : String.valueOf(siblings.indexOf(object));
+    }
+
+    /** Attributes named id are ids only where they are texts: a lumen section's is its inner diameter. */
+    private static String id(EObject object) {
+        EStructuralFeature feature = object.eClass().getEStructuralFeature(ID);
+        return feature != null && object.eGet(feature) instanceof String id ? id : null;
+    }
+
+    private static List<String> steps(String path) {
+        return List.of(path.split("/"));
+    }
+
+    private static Optional<EObject> child(EObject object, String step) {
+        int bracket = step.indexOf('[');
+        EStructuralFeature feature = object.eClass()
+                .getEStructuralFeature(bracket < 0 ? step : step.substring(0, bracket));
+        if (feature == null) {
+            return Optional.empty();
+        }
+        Object value = object.eGet(feature);
+        return bracket < 0 ? Optional.ofNullable((EObject) value)
+                : member((List<?>) value, step.substring(bracket + 1, step.length() - 1));
+    }
+
+    private static Optional<EObject> member(List<?> values, String key) {
+        if (!key.chars().allMatch(Character::isDigit)) {
+            return values.stream().map(EObject.class::cast).filter(o -> Objects.equals(id(o), key)).findFirst();
+        }
+        int index = Integer.parseInt(key);
+        return index < values.size() ? Optional.of((EObject) values.get(index)) : Optional.empty();
+    }
+}

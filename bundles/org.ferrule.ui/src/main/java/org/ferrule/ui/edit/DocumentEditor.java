@@ -1,0 +1,246 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.edit;
+
+import java.util.Optional;
+
+import org.eclipse.core.resources.IFile;
+import org.eclipse.core.resources.IMarker;
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.swt.custom.CTabFolder;
+import org.eclipse.ui.IEditorInput;
+import org.eclipse.ui.IEditorSite;
+import org.eclipse.ui.IFileEditorInput;
+import org.eclipse.ui.ISaveablesSource;
+import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.Saveable;
+import org.eclipse.ui.forms.editor.FormEditor;
+import org.eclipse.ui.forms.editor.IFormPage;
+import org.eclipse.ui.ide.IGotoMarker;
+import org.eclipse.ui.part.FileEditorInput;
+import org.ferrule.ui.Services;
+import org.ferrule.ui.document.DocumentChange;
+import org.ferrule.ui.document.DocumentSession;
+import org.ferrule.ui.document.DocumentSessions;
+import org.ferrule.ui.document.ElementPath;
+import org.ferrule.ui.document.SessionListener;
+import org.ferrule.ui.internal.edit.BrokenPage;
+import org.ferrule.ui.internal.edit.DiskQuestion;
+import org.ferrule.ui.internal.edit.SaveAs;
+import org.ferrule.ui.internal.edit.SessionSaveable;
+import org.ferrule.ui.problem.ProblemMarkers;
+
+/**
+ * An editor of a document: pages over the document's session, which all editors of the file share. A subclass adds its
+ * pages; opening, saving, undo, what other programs do to the file, and the page for a broken file come from here. Its
+ * extension in {@code plugin.xml} names {@link DocumentActionContributor} as contributor class.
+ */
+public abstract class DocumentEditor extends FormEditor implements RevealTarget, IGotoMarker, ISaveablesSource {
+
+    private final DocumentSessions sessions = Services.get(DocumentSessions.class);
+    private final SessionListener follower = new Follower();
+    private DocumentSession session;
+    private SessionSaveable saveable;
+    private DiskQuestion diskQuestion;
+
+    /** Adds the pages for a document that could be read. */
+    protected abstract void addDocumentPages() throws PartInitException;
+
+    /** Returns the session of the document. */
+    public final DocumentSession session() {
+        return session;
+    }
+
+    @Override
+    public void init(IEditorSite site, IEditorInput input) throws PartInitException {
+        super.init(site, input);
+        if (!(input instanceof IFileEditorInput file)) {
+            throw new PartInitException(input.getName() + " is not a file of the workspace");
+        }
+        open(file.getFile());
+        diskQuestion = new DiskQuestion(this);
+    }
+
+    private void open(IFile file) throws PartInitException {
+        try {
+            session = sessions.acquire(file);
+        } catch (CoreException e) {
+            throw new PartInitException(e.getStatus());
+        }
+        saveable = new SessionSaveable(session, this);
+        session.addListener(follower);
+        setPartName(file.getName());
+    }
+
+    private void leave() {
+        session.removeListener(follower);
+        sessions.release(session);
+        session = null;
+    }
+
+    @Override
+    public void dispose() {
+        if (session != null) {
+            diskQuestion.dispose();
+            super.dispose();
+            leave();
+        }
+    }
+
+    @Override
+    protected final void addPages() {
+        try {
+            if (session.broken()) {
+                addPage(new BrokenPage(this));
+            } else {
+                addDocumentPages();
+            }
+        } catch (PartInitException e) {
+            ILog.of(DocumentEditor.class).log(e.getStatus());
+        }
+    }
+
+    @Override
+    protected void createPages() {
+        super.createPages();
+        hideTabOfSinglePage();
+    }
+
+    private void hideTabOfSinglePage() {
+        if (getPageCount() == 1 && getContainer() instanceof CTabFolder folder) {
+            folder.setTabHeight(0);
+        }
+    }
+
+    private void rebuildPages() {
+        while (getPageCount() > 0) {
+            removePage(0);
+        }
+        addPages();
+        if (getPageCount() > 0) {
+            setActivePage(0);
+        }
+    }
+
+    @Override
+    public boolean isDirty() {
+        return session != null && session.dirty();
+    }
+
+    @Override
+    public void doSave(IProgressMonitor monitor) {
+        saveable.saveAndShowFailure(monitor, getSite().getShell());
+    }
+
+    @Override
+    public boolean isSaveAsAllowed() {
+        return session != null && !session.broken();
+    }
+
+    @Override
+    public void doSaveAs() {
+        new SaveAs(session, getSite().getShell()).ask().ifPresent(this::moveTo);
+    }
+
+    /** Goes on with the copy; the former file is as it was when it was saved last. */
+    private void moveTo(IFile copy) {
+        try {
+            leave();
+            setInput(new FileEditorInput(copy));
+            open(copy);
+            rebuildPages();
+            firePropertyChange(PROP_INPUT);
+            firePropertyChange(PROP_DIRTY);
+        } catch (PartInitException e) {
+            ILog.of(DocumentEditor.class).log(e.getStatus());
+        }
+    }
+
+    @Override
+    public Saveable[] getSaveables() {
+        return session == null ? new Saveable[0] : new Saveable[] { saveable };
+    }
+
+    @Override
+    public Saveable[] getActiveSaveables() {
+        return getSaveables();
+    }
+
+    @Override
+    public void gotoMarker(IMarker marker) {
+        session.document().flatMap(d -> ElementPath.resolve(d, marker.getAttribute(ProblemMarkers.PATH, "")))
+                .ifPresent(object -> reveal(object, feature(object, marker.getAttribute(ProblemMarkers.FEATURE, ""))));
+    }
+
+    private static EStructuralFeature feature(EObject object, String name) {
+        return object.eClass().getEStructuralFeature(name);
+    }
+
+    /** Shows the object at a path, see {@link ElementPath}. */
+    public final boolean reveal(String path) {
+        Optional<EObject> object = session.document().flatMap(document -> ElementPath.resolve(document, path));
+        return object.isPresent() && reveal(object.get(), null);
+    }
+
+    /** Asks the pages in their order, the active one first. */
+    @Override
+    public boolean reveal(EObject object, EStructuralFeature feature) {
+        IFormPage active = getActivePageInstance();
+        if (active instanceof RevealTarget target && target.reveal(object, feature)) {
+            return true;
+        }
+        for (Object page : pages.toArray()) {
+            if (page != active && page instanceof RevealTarget target && show((IFormPage) page, target, object, feature)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean show(IFormPage page, RevealTarget target, EObject object, EStructuralFeature feature) {
+        IFormPage before = getActivePageInstance();
+        setActivePage(page.getId());
+        boolean shown = target.reveal(object, feature);
+        if (!shown && before != null) {
+            setActivePage(before.getId());
+        }
+        return shown;
+    }
+
+    @Override
+    public <T> T getAdapter(Class<T> adapter) {
+        return adapter == IGotoMarker.class || adapter == RevealTarget.class ? adapter.cast(this)
+                : super.getAdapter(adapter);
+    }
+
+    private final class Follower implements SessionListener {
+
+        private boolean broken;
+        private boolean dirty;
+
+        @Override
+        public void documentChanged(DocumentChange change) {
+            boolean now = session.broken();
+            if (change.reloaded() && (now || broken != now)) {
+                rebuildPages();
+            }
+            broken = now;
+        }
+
+        @Override
+        public void stateChanged() {
+            if (dirty != session.dirty()) {
+                dirty = session.dirty();
+                editorDirtyStateChanged();
+            }
+            diskQuestion.askWhenSeen();
+        }
+    }
+}

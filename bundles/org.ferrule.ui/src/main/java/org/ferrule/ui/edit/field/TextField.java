@@ -1,0 +1,48 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.edit.field;
+
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.swt.SWT;
+import org.ferrule.model.check.Severity;
+
+/** A field for a text or a number. */
+public final class TextField extends TypedField {
+
+    private static final int LINES = 3;
+
+    TextField(FieldForm form, EAttribute feature, boolean severalLines) {
+        super(form, feature, severalLines ? SWT.MULTI | SWT.WRAP | SWT.V_SCROLL : SWT.SINGLE, 2);
+        if (severalLines) {
+            GridDataFactory.fillDefaults().grab(true, false).span(2, 1)
+                    .hint(SWT.DEFAULT, LINES * textControl().getLineHeight()).applyTo(textControl());
+        }
+        placeProblems();
+    }
+
+    @Override
+    Reading read(String typed) {
+        EAttribute attribute = (EAttribute) feature();
+        try {
+            return Reading.of(EcoreUtil.createFromString(attribute.getEAttributeType(), typed));
+        } catch (IllegalArgumentException e) {
+            return Reading.unreadable(new InputProblem(Severity.ERROR, "expected a number, with a decimal point",
+                    typed, 0, typed.length()));
+        }
+    }
+
+    @Override
+    String text(Object value) {
+        return EcoreUtil.convertToString(((EAttribute) feature()).getEAttributeType(), value);
+    }
+
+    @Override
+    void showMeaning(Object value) {
+        // a text means what it says
+    }
+}

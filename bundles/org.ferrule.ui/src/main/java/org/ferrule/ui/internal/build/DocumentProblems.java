@@ -1,0 +1,64 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.internal.build;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.ferrule.io.json.DocumentProblem;
+import org.ferrule.io.json.TextRegion;
+import org.ferrule.model.check.Severity;
+import org.ferrule.ui.document.DocumentFiles;
+import org.ferrule.ui.document.DocumentRecord;
+import org.ferrule.ui.document.ElementPath;
+import org.ferrule.ui.problem.FoundProblem;
+import org.ferrule.ui.problem.ProblemRequest;
+import org.ferrule.ui.problem.ProblemSource;
+
+/** The problems that reading a document finds, and references to files that are not there. */
+public class DocumentProblems implements ProblemSource {
+
+    private static final TextRegion BEGINNING = new TextRegion(1, 1, 0, 0);
+
+    @Override
+    public List<FoundProblem> find(ProblemRequest request, IProgressMonitor monitor) throws CoreException {
+        List<FoundProblem> found = new ArrayList<>();
+        request.record().problems().forEach(problem -> found.add(found(problem)));
+        found.addAll(missingFiles(request));
+        return found;
+    }
+
+    private static FoundProblem found(DocumentProblem problem) {
+        return new FoundProblem(problem.severity(), problem.code(), problem.text(), problem.suggestion(),
+                problem.region(), problem.subject().map(ElementPath::of).orElse(""),
+                problem.feature().map(EStructuralFeature::getName).orElse(""));
+    }
+
+    private static List<FoundProblem> missingFiles(ProblemRequest request) throws CoreException {
+        List<FoundProblem> found = new ArrayList<>();
+        DocumentRecord record = request.record();
+        for (String reference : record.document().map(References::references).orElse(List.of())) {
+            if (request.referenced(reference).isEmpty()) {
+                found.add(missing(record, reference));
+            }
+        }
+        return found;
+    }
+
+    private static FoundProblem missing(DocumentRecord record, String reference) {
+        String feature = DocumentFiles.kind(reference).map(kind -> switch (kind) {
+            case RULES -> "rules";
+            default -> "libraries";
+        }).orElse("libraries");
+        TextRegion region = record.document()
+                .flatMap(d -> record.region("", d.eClass().getEStructuralFeature(feature))).orElse(BEGINNING);
+        return new FoundProblem(Severity.ERROR, "MISSING_FILE", "There is no file " + reference, "", region, "",
+                feature);
+    }
+}
