@@ -63,7 +63,7 @@ class CsvWriterTest {
     private static PhaseAnswer unknown() {
         return new PhaseAnswer(Verdict.UNKNOWN, Authority.GEOMETRY, Verdict.UNKNOWN, Optional.empty(),
                 Optional.empty(), Optional.empty(),
-                List.of(Reason.of(ReasonCode.LENGTH_NOT_STATED, Reason.name("b"))));
+                List.of(Reason.of(ReasonCode.LENGTH_NOT_STATED, Reason.name("c"))));
     }
 
     private static Head head(String id, String name) {
@@ -119,7 +119,7 @@ class CsvWriterTest {
         CSVRecord second = read(written(chart("Chart", "Outer"), CsvLayout.PAIRS)).get(1);
         assertEquals("unknown", second.get("verdict"));
         assertEquals("", second.get("clearance worst mm"));
-        assertEquals("Größe 2,5: the length that can be inserted is not stated", second.get("reasons"));
+        assertEquals("third: the length that can be inserted is not stated", second.get("reasons"));
     }
 
     @Test
