@@ -78,7 +78,8 @@ class SharedPassagesTest {
     }
 
     private static SampleQuestion question(Row row) {
-        SampleQuestion question = passage(inner(row), outer(row)).under(TestRules.exact().required(row.get("required")));
+        TestRules rules = TestRules.exact().required(row.get("required"));
+        SampleQuestion question = passage(inner(row), outer(row)).under(rules);
         if (row.get("direction").equals("over wire tail")) {
             return question.overTail().reach(row.get("stopsAt"));
         }
