@@ -64,7 +64,8 @@ public final class DemoChart {
     public static ChartContent content(List<Device> outer, List<Device> inner, PaperFormat paper) {
         return new ChartContent(
                 new Imprint("Through the guides of room 2",
-                        "Nurses and physicians of the invented laboratory at Hollin", "A. Nyberg", "4", LocalDate.of(2026, 5, 11)),
+                        "Nurses and physicians of the invented laboratory at Hollin", "A. Nyberg", "4",
+                        LocalDate.of(2026, 5, 11)),
                 new Basis(new Edition("Test rules", "1"), List.of(new Edition("Guides and extensions", "3"),
                         new Edition("Balloons, stents and the rest", "7")), List.of("tip first", "hub to hub")),
                 outer.stream().map(DemoChart::outerHead).toList(), inner.stream().map(DemoChart::innerHead).toList(),
