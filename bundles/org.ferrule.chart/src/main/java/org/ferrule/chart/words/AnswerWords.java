@@ -78,7 +78,7 @@ public final class AnswerWords {
         List<AnswerLine> lines = new ArrayList<>();
         lines.add(new AnswerLine(phase, AnswerLine.Kind.SUMMARY, summary(answer)));
         answer.reasons().stream().distinct().forEach(reason -> lines.add(new AnswerLine(phase,
-                AnswerLine.Kind.valueOf(reason.code().weight().name()), reasons.say(reason, pair))));
+                AnswerLine.Kind.valueOf(reason.code().weight().name()), reasons.say(reason, answer, pair))));
         if (answer.authority() != Authority.GEOMETRY) {
             lines.add(new AnswerLine(phase, AnswerLine.Kind.NOTE,
                     phrases.fill("explain.geometry", answer.geometry().word())));

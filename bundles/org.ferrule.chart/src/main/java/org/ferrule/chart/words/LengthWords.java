@@ -88,6 +88,16 @@ public final class LengthWords {
         return inUnits(unit -> LengthFormat.plain(unit, units.decimals(unit)).format(value));
     }
 
+    /** The smaller end of a diameter, as a number in the primary unit, rounded down. */
+    public String lowEnd(Length value) {
+        return LengthFormat.atMost(units.primary(), units.decimals(units.primary())).number(value);
+    }
+
+    /** The larger end of a diameter, as a number in the primary unit, rounded up. */
+    public String highEnd(Length value) {
+        return LengthFormat.atLeast(units.primary(), units.decimals(units.primary())).number(value);
+    }
+
     /** A distance along a device without its sign, to the nearest: centimetres, below 1 cm millimetres. */
     public String length(Length value) {
         return along(value.abs(), RoundingMode.HALF_EVEN);

@@ -36,7 +36,7 @@ public final class Phrases {
      *
      * @throws MissingResourceException naming the key when there is none
      */
-    String get(String key) {
+    public String get(String key) {
         return bundle.getString(key);
     }
 
@@ -46,7 +46,7 @@ public final class Phrases {
     }
 
     /** A phrase with {@code {0}}, {@code {1}} ... filled in. */
-    String fill(String key, String... values) {
+    public String fill(String key, String... values) {
         String phrase = get(key);
         for (int i = 0; i < values.length; i++) {
             phrase = phrase.replace("{" + i + "}", values[i]);

@@ -10,6 +10,8 @@ import java.util.Optional;
 
 import org.ferrule.chart.words.Template.Place;
 import org.ferrule.fit.device.SourceRef;
+import org.ferrule.fit.passage.PhaseAnswer;
+import org.ferrule.fit.rules.FigureClass;
 import org.ferrule.fit.verdict.Reason;
 import org.ferrule.fit.verdict.Reason.Argument;
 import org.ferrule.fit.verdict.Reason.ClearanceArgument;
@@ -18,6 +20,7 @@ import org.ferrule.fit.verdict.Reason.DiameterArgument;
 import org.ferrule.fit.verdict.Reason.DistanceArgument;
 import org.ferrule.fit.verdict.Reason.NameArgument;
 import org.ferrule.fit.verdict.Reason.SourceArgument;
+import org.ferrule.fit.verdict.ReasonCode;
 import org.ferrule.quantity.Length;
 
 /** Says reasons in words. Immutable. */
@@ -36,14 +39,31 @@ public final class ReasonWords {
         return new ReasonWords(Phrases.english(), units);
     }
 
-    /** A reason of the answer about a pair, without a full stop. */
+    /** A reason by itself, without a full stop. */
     public String say(Reason reason, PairNames pair) {
-        return new Template(template(reason, pair, "")).fill(place -> words(reason, place, pair));
+        return fill(reason, new Context(pair, false), "");
+    }
+
+    /** A reason of an answer, without a full stop; the section that decides is named with the wire beside it. */
+    public String say(Reason reason, PhaseAnswer answer, PairNames pair) {
+        return fill(reason, Context.of(answer, pair), "");
     }
 
     /** A reason as a footnote that many cells can share: without the figures that stand in the cell. */
-    public String note(Reason reason, PairNames pair) {
-        return new Template(template(reason, pair, ".note")).fill(place -> words(reason, place, pair));
+    public String note(Reason reason, PhaseAnswer answer, PairNames pair) {
+        return fill(reason, Context.of(answer, pair), ".note");
+    }
+
+    private String fill(Reason reason, Context context, String use) {
+        return new Template(template(reason, context.pair, use)).fill(place -> words(reason, place, context));
+    }
+
+    /** Of which pair and which answer a reason is. */
+    private record Context(PairNames pair, boolean wireBeside) {
+        static Context of(PhaseAnswer answer, PairNames pair) {
+            return new Context(pair,
+                    answer.reasons().stream().anyMatch(r -> r.code() == ReasonCode.OWN_WIRE_BESIDE));
+        }
     }
 
     /** How lengths are written. */
@@ -51,17 +71,18 @@ public final class ReasonWords {
         return lengths;
     }
 
-    Phrases phrases() {
+    /** The templates in use. */
+    public Phrases phrases() {
         return phrases;
     }
 
     /** A section of a device. */
-    String section(String name) {
+    public String section(String name) {
         return name.isEmpty() ? phrases.get("section.unnamed") : name;
     }
 
     /** A lumen or a section of it. */
-    String bore(String name) {
+    public String bore(String name) {
         String unnamed = phrases.get("bore.unnamed");
         if (name.isEmpty()) {
             return unnamed;
@@ -101,10 +122,10 @@ public final class ReasonWords {
         return argument instanceof DistanceArgument distance ? Optional.of(distance.value()) : Optional.empty();
     }
 
-    private String words(Reason reason, Place place, PairNames pair) {
+    private String words(Reason reason, Place place, Context context) {
         Argument argument = argument(reason, place);
         if (argument instanceof NameArgument name) {
-            return name(name.value(), place.role(), pair);
+            return name(reason, name.value(), place.role(), context);
         }
         if (argument instanceof DiameterArgument diameter) {
             return diameter(diameter.value(), place.role());
@@ -129,13 +150,19 @@ public final class ReasonWords {
         return reason.arguments().get(place.index());
     }
 
-    private String name(String value, Role role, PairNames pair) {
+    private String name(Reason reason, String value, Role role, Context context) {
         return switch (role) {
             case SECTION -> section(value);
+            case PART -> context.wireBeside ? phrases.fill("section.withWire", section(value)) : section(value);
             case BORE -> bore(value);
-            case NAME -> pair.nameOf(value);
+            case PLACE -> value.isEmpty() ? "" : isOfLumen(reason) ? bore(value) : section(value);
+            case NAME -> context.pair.nameOf(value);
             default -> value;
         };
+    }
+
+    private static boolean isOfLumen(Reason reason) {
+        return reason.arguments().contains(Reason.name(FigureClass.INNER_DIAMETER.word()));
     }
 
     private String diameter(Length value, Role role) {

@@ -16,7 +16,8 @@ import org.ferrule.fit.verdict.Reason.SourceArgument;
 
 /** How an argument of a reason is written, and of which kind it must be. */
 enum Role {
-    SECTION(NameArgument.class), BORE(NameArgument.class), NAME(NameArgument.class), TEXT(NameArgument.class),
+    SECTION(NameArgument.class), PART(NameArgument.class), PLACE(NameArgument.class),
+    BORE(NameArgument.class), NAME(NameArgument.class), TEXT(NameArgument.class),
     DEVICE(DiameterArgument.class), LUMEN(DiameterArgument.class), PLAIN(DiameterArgument.class),
     CLEARANCE(ClearanceArgument.class), OVERLAP(ClearanceArgument.class), REQUIRED(ClearanceArgument.class),
     LENGTH(DistanceArgument.class), SHORTFALL(DistanceArgument.class), SAMPLES(CountArgument.class),

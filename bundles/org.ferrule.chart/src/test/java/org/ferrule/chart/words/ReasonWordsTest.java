@@ -40,7 +40,7 @@ class ReasonWordsTest {
     @EnumSource(ReasonCode.class)
     void everyCodeIsSaidInWords(ReasonCode code) {
         for (String words : List.of(said(SampleReasons.of(code)),
-                WORDS.note(SampleReasons.of(code), SampleReasons.PAIR))) {
+                WORDS.note(SampleReasons.of(code), SampleReasons.answer(code), SampleReasons.PAIR))) {
             assertFalse(words.isBlank());
             assertFalse(words.matches(".*[\\[\\]{}].*"), words);
             assertFalse(words.contains("g6") || words.contains("b2"), "names and not ids: " + words);
@@ -99,6 +99,19 @@ class ReasonWordsTest {
         Reason reason = Reason.of(ReasonCode.LESS_THAN_REQUIRED, clearance(mm(-0.0301)), clearance(mm(0.05)),
                 name("balloon"), name("working lumen"));
         assertEquals("In the worst case there is an overlap of 0.04 mm: balloon in the working lumen", said(reason));
+    }
+
+    @Test
+    void namesTheWireThatLiesBesideTheSectionThatDecides() {
+        assertEquals("Stops 31.4 cm short: proximal shaft with its wire 1.07 mm in a 1.02 mm lumen",
+                WORDS.say(SampleReasons.of(ReasonCode.STOPS_SHORT),
+                        SampleReasons.answer(ReasonCode.STOPS_SHORT, ReasonCode.OWN_WIRE_BESIDE), SampleReasons.PAIR));
+    }
+
+    @Test
+    void callsALumenALumenWhereItsFigureIsMissing() {
+        Reason reason = Reason.of(ReasonCode.MISSING_FIGURE, name("g6"), name("inner diameter"), name("working"));
+        assertEquals("Halden guide: no inner diameter is stated for the working lumen", said(reason));
     }
 
     @Test

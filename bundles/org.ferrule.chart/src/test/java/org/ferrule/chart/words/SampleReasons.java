@@ -12,9 +12,15 @@ import static org.ferrule.fit.verdict.Reason.distance;
 import static org.ferrule.fit.verdict.Reason.name;
 import static org.ferrule.fit.verdict.Reason.source;
 
+import java.util.Arrays;
+import java.util.Optional;
+
 import org.ferrule.fit.device.SourceRef;
+import org.ferrule.fit.passage.PhaseAnswer;
+import org.ferrule.fit.verdict.Authority;
 import org.ferrule.fit.verdict.Reason;
 import org.ferrule.fit.verdict.ReasonCode;
+import org.ferrule.fit.verdict.Verdict;
 
 /** One reason of every code, with the arguments that its documentation names. */
 final class SampleReasons {
@@ -53,6 +59,12 @@ final class SampleReasons {
             case OWN_WIRE_BESIDE -> Reason.of(code, name("b2"), diameter(mm(0.3556)));
             case NOT_PROVED -> Reason.of(code, clearance(mm(-0.02)));
         };
+    }
+
+    /** An answer with a sample of each of these reasons. */
+    static PhaseAnswer answer(ReasonCode... codes) {
+        return new PhaseAnswer(Verdict.BLOCKED, Authority.GEOMETRY, Verdict.BLOCKED, Optional.empty(),
+                Optional.empty(), Optional.empty(), Arrays.stream(codes).map(SampleReasons::of).toList());
     }
 
     private static Reason compared(ReasonCode code, double worst) {

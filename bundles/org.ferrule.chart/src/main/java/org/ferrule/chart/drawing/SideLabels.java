@@ -1,0 +1,70 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.chart.drawing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+import org.ferrule.chart.words.Printable;
+import org.ferrule.picture.Box;
+import org.ferrule.picture.Ink;
+import org.ferrule.picture.PictureBuilder;
+import org.ferrule.picture.TextLayout;
+import org.ferrule.picture.TextStyle;
+
+/** Sets labels in a column to the right of a drawing; leaders do not cross, since labels keep the order of places. */
+final class SideLabels {
+    private static final double GAP_MM = 1.2;
+    private static final double BEND_MM = 1.6;
+
+    private final Zones zones;
+    private final double x;
+    private final TextStyle style;
+    private final TextLayout layout = TextLayout.standard();
+
+    SideLabels(Zones zones, double x) {
+        this.zones = zones;
+        this.x = x;
+        this.style = zones.lettering();
+    }
+
+    void draw(PictureBuilder g, List<SideLabel> labels, Box beside) {
+        List<SideLabel> ordered = labels.stream().sorted(Comparator.comparingDouble(l -> l.place().yMm())).toList();
+        List<List<String>> lines = ordered.stream().map(this::fitted).toList();
+        List<Double> heights = lines.stream().map(l -> l.size() * leading() + GAP_MM).toList();
+        List<Double> middles = Spread.middles(ordered.stream().map(l -> l.place().yMm()).toList(), heights,
+                beside.yMm(), beside.bottomMm());
+        for (int i = 0; i < ordered.size(); i++) {
+            draw(g, ordered.get(i), lines.get(i), middles.get(i));
+        }
+    }
+
+    private void draw(PictureBuilder g, SideLabel label, List<String> lines, double middle) {
+        g.noFill().pen(label.ink(), 0.15).line(label.place().xMm(), label.place().yMm(), x - BEND_MM, middle)
+                .line(x - BEND_MM, middle, x - 0.6, middle);
+        g.lettering(style.in(label.ink())).lines(x, firstBaseline(middle, lines.size()), leading(), lines);
+    }
+
+    /** Words without a leader, beside the middle of a drawing. */
+    void words(PictureBuilder g, String words, Box beside) {
+        List<String> lines = layout.wrap(Printable.line(words), style, zones.right() - x);
+        g.lettering(style.in(Ink.TEXT)).lines(x, firstBaseline(beside.centre().yMm(), lines.size()), leading(), lines);
+    }
+
+    private double firstBaseline(double middle, int lines) {
+        return middle + layout.measure().capHeightMm(style) / 2 - (lines - 1) * leading() / 2;
+    }
+
+    private List<String> fitted(SideLabel label) {
+        List<String> fitted = new ArrayList<>();
+        label.lines().forEach(line -> fitted.addAll(layout.wrap(line, style, zones.right() - x, 2)));
+        return fitted;
+    }
+
+    private double leading() {
+        return layout.measure().leadingMm(style);
+    }
+}
