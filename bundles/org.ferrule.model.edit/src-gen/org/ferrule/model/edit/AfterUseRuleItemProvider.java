@@ -171,10 +171,7 @@ public class AfterUseRuleItemProvider extends SourcedItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		String label = ((AfterUseRule)object).getSource();
-		return label == null || label.length() == 0 ?
-			getString("_UI_AfterUseRule_type") :
-			getString("_UI_AfterUseRule_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_AfterUseRule_type"));
 	}
 
 

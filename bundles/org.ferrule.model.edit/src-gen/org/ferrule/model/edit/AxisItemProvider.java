@@ -196,11 +196,7 @@ public class AxisItemProvider extends ElementItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		Grouping labelValue = ((Axis)object).getGroupBy();
-		String label = labelValue == null ? null : labelValue.toString();
-		return label == null || label.length() == 0 ?
-			getString("_UI_Axis_type") :
-			getString("_UI_Axis_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_Axis_type"));
 	}
 
 

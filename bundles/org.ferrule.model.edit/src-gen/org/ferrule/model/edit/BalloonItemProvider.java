@@ -231,10 +231,7 @@ public class BalloonItemProvider extends SourcedItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		String label = ((Balloon)object).getSource();
-		return label == null || label.length() == 0 ?
-			getString("_UI_Balloon_type") :
-			getString("_UI_Balloon_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_Balloon_type"));
 	}
 
 

@@ -243,10 +243,7 @@ public class BenchResultItemProvider extends SourcedItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		String label = ((BenchResult)object).getSource();
-		return label == null || label.length() == 0 ?
-			getString("_UI_BenchResult_type") :
-			getString("_UI_BenchResult_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_BenchResult_type"));
 	}
 
 

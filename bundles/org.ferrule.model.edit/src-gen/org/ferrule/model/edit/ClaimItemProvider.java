@@ -267,10 +267,7 @@ public class ClaimItemProvider extends SourcedItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		String label = ((Claim)object).getSource();
-		return label == null || label.length() == 0 ?
-			getString("_UI_Claim_type") :
-			getString("_UI_Claim_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_Claim_type"));
 	}
 
 

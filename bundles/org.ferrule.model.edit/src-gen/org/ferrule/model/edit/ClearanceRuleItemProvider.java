@@ -147,10 +147,7 @@ public class ClearanceRuleItemProvider extends SourcedItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		String label = ((ClearanceRule)object).getSource();
-		return label == null || label.length() == 0 ?
-			getString("_UI_ClearanceRule_type") :
-			getString("_UI_ClearanceRule_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_ClearanceRule_type"));
 	}
 
 

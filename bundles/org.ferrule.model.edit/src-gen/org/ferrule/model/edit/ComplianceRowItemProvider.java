@@ -125,11 +125,7 @@ public class ComplianceRowItemProvider extends ElementItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		Pressure labelValue = ((ComplianceRow)object).getPressure();
-		String label = labelValue == null ? null : labelValue.toString();
-		return label == null || label.length() == 0 ?
-			getString("_UI_ComplianceRow_type") :
-			getString("_UI_ComplianceRow_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_ComplianceRow_type"));
 	}
 
 

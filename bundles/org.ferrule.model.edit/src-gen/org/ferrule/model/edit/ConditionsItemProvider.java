@@ -148,11 +148,7 @@ public class ConditionsItemProvider extends ElementItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		Direction labelValue = ((Conditions)object).getDirection();
-		String label = labelValue == null ? null : labelValue.toString();
-		return label == null || label.length() == 0 ?
-			getString("_UI_Conditions_type") :
-			getString("_UI_Conditions_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_Conditions_type"));
 	}
 
 

@@ -147,10 +147,7 @@ public class CutterItemProvider extends SourcedItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		String label = ((Cutter)object).getSource();
-		return label == null || label.length() == 0 ?
-			getString("_UI_Cutter_type") :
-			getString("_UI_Cutter_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_Cutter_type"));
 	}
 
 

@@ -99,10 +99,7 @@ public class DeviceItemProvider extends DevicePartsItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		String label = ((Device)object).getName();
-		return label == null || label.length() == 0 ?
-			getString("_UI_Device_type") :
-			getString("_UI_Device_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_Device_type"));
 	}
 
 

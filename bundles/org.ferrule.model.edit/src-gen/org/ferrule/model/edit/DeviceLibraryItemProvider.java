@@ -111,10 +111,7 @@ public class DeviceLibraryItemProvider extends DocumentItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		String label = ((DeviceLibrary)object).getFormat();
-		return label == null || label.length() == 0 ?
-			getString("_UI_DeviceLibrary_type") :
-			getString("_UI_DeviceLibrary_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_DeviceLibrary_type"));
 	}
 
 

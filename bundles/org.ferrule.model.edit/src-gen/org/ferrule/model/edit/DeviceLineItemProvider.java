@@ -71,10 +71,7 @@ public class DeviceLineItemProvider extends DevicePartsItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		String label = ((DeviceLine)object).getName();
-		return label == null || label.length() == 0 ?
-			getString("_UI_DeviceLine_type") :
-			getString("_UI_DeviceLine_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_DeviceLine_type"));
 	}
 
 

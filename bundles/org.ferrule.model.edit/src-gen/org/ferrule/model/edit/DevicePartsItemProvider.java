@@ -311,10 +311,7 @@ public class DevicePartsItemProvider extends SourcedItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		String label = ((DeviceParts)object).getName();
-		return label == null || label.length() == 0 ?
-			getString("_UI_DeviceParts_type") :
-			getString("_UI_DeviceParts_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_DeviceParts_type"));
 	}
 
 

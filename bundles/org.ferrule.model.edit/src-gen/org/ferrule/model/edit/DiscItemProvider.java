@@ -149,11 +149,7 @@ public class DiscItemProvider extends ElementItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		Offset labelValue = ((Disc)object).getX();
-		String label = labelValue == null ? null : labelValue.toString();
-		return label == null || label.length() == 0 ?
-			getString("_UI_Disc_type") :
-			getString("_UI_Disc_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_Disc_type"));
 	}
 
 

@@ -231,10 +231,7 @@ public class DocumentItemProvider extends ElementItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		String label = ((Document)object).getFormat();
-		return label == null || label.length() == 0 ?
-			getString("_UI_Document_type") :
-			getString("_UI_Document_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_Document_type"));
 	}
 
 

@@ -124,7 +124,7 @@ public class ElementItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		return getString("_UI_Element_type");
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_Element_type"));
 	}
 
 

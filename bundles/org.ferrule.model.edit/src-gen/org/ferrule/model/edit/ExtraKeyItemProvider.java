@@ -138,10 +138,7 @@ public class ExtraKeyItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		String label = ((ExtraKey)object).getKey();
-		return label == null || label.length() == 0 ?
-			getString("_UI_ExtraKey_type") :
-			getString("_UI_ExtraKey_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_ExtraKey_type"));
 	}
 
 

@@ -236,10 +236,7 @@ public class FitChartItemProvider extends DocumentItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		String label = ((FitChart)object).getFormat();
-		return label == null || label.length() == 0 ?
-			getString("_UI_FitChart_type") :
-			getString("_UI_FitChart_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_FitChart_type"));
 	}
 
 

@@ -195,10 +195,7 @@ public class LesionItemProvider extends SourcedItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		String label = ((Lesion)object).getName();
-		return label == null || label.length() == 0 ?
-			getString("_UI_Lesion_type") :
-			getString("_UI_Lesion_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_Lesion_type"));
 	}
 
 

@@ -231,10 +231,7 @@ public class LumenItemProvider extends SourcedItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		String label = ((Lumen)object).getName();
-		return label == null || label.length() == 0 ?
-			getString("_UI_Lumen_type") :
-			getString("_UI_Lumen_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_Lumen_type"));
 	}
 
 

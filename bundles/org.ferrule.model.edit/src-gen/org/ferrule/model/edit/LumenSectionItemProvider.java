@@ -195,10 +195,7 @@ public class LumenSectionItemProvider extends SourcedItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		String label = ((LumenSection)object).getName();
-		return label == null || label.length() == 0 ?
-			getString("_UI_LumenSection_type") :
-			getString("_UI_LumenSection_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_LumenSection_type"));
 	}
 
 

@@ -123,10 +123,7 @@ public class MarkerItemProvider extends SourcedItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		String label = ((Marker)object).getSource();
-		return label == null || label.length() == 0 ?
-			getString("_UI_Marker_type") :
-			getString("_UI_Marker_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_Marker_type"));
 	}
 
 

@@ -125,11 +125,7 @@ public class OvalItemProvider extends ElementItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		Dimension labelValue = ((Oval)object).getWidth();
-		String label = labelValue == null ? null : labelValue.toString();
-		return label == null || label.length() == 0 ?
-			getString("_UI_Oval_type") :
-			getString("_UI_Oval_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_Oval_type"));
 	}
 
 

@@ -172,11 +172,7 @@ public class PaperItemProvider extends ElementItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		PaperSize labelValue = ((Paper)object).getSize();
-		String label = labelValue == null ? null : labelValue.toString();
-		return label == null || label.length() == 0 ?
-			getString("_UI_Paper_type") :
-			getString("_UI_Paper_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_Paper_type"));
 	}
 
 

@@ -185,10 +185,7 @@ public class RuleSetItemProvider extends DocumentItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		String label = ((RuleSet)object).getFormat();
-		return label == null || label.length() == 0 ?
-			getString("_UI_RuleSet_type") :
-			getString("_UI_RuleSet_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_RuleSet_type"));
 	}
 
 

@@ -328,10 +328,7 @@ public class ShaftSectionItemProvider extends SourcedItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		String label = ((ShaftSection)object).getName();
-		return label == null || label.length() == 0 ?
-			getString("_UI_ShaftSection_type") :
-			getString("_UI_ShaftSection_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_ShaftSection_type"));
 	}
 
 

@@ -243,10 +243,7 @@ public class SourceItemProvider extends ElementItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		String label = ((Source)object).getId();
-		return label == null || label.length() == 0 ?
-			getString("_UI_Source_type") :
-			getString("_UI_Source_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_Source_type"));
 	}
 
 

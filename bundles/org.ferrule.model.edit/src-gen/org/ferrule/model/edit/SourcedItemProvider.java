@@ -147,10 +147,7 @@ public class SourcedItemProvider extends ElementItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		String label = ((Sourced)object).getSource();
-		return label == null || label.length() == 0 ?
-			getString("_UI_Sourced_type") :
-			getString("_UI_Sourced_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_Sourced_type"));
 	}
 
 

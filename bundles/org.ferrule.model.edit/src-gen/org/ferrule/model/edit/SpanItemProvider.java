@@ -171,10 +171,7 @@ public class SpanItemProvider extends SourcedItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		String label = ((Span)object).getSource();
-		return label == null || label.length() == 0 ?
-			getString("_UI_Span_type") :
-			getString("_UI_Span_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_Span_type"));
 	}
 
 

@@ -219,10 +219,7 @@ public class StentItemProvider extends SourcedItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		String label = ((Stent)object).getSource();
-		return label == null || label.length() == 0 ?
-			getString("_UI_Stent_type") :
-			getString("_UI_Stent_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_Stent_type"));
 	}
 
 

@@ -123,10 +123,7 @@ public class TransducerItemProvider extends SourcedItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		String label = ((Transducer)object).getSource();
-		return label == null || label.length() == 0 ?
-			getString("_UI_Transducer_type") :
-			getString("_UI_Transducer_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_Transducer_type"));
 	}
 
 

@@ -135,10 +135,7 @@ public class VesselPathItemProvider extends SourcedItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		String label = ((VesselPath)object).getName();
-		return label == null || label.length() == 0 ?
-			getString("_UI_VesselPath_type") :
-			getString("_UI_VesselPath_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_VesselPath_type"));
 	}
 
 

@@ -195,10 +195,7 @@ public class VesselSegmentItemProvider extends ElementItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		String label = ((VesselSegment)object).getName();
-		return label == null || label.length() == 0 ?
-			getString("_UI_VesselSegment_type") :
-			getString("_UI_VesselSegment_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_VesselSegment_type"));
 	}
 
 

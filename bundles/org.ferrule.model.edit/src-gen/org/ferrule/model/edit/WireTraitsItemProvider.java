@@ -171,10 +171,7 @@ public class WireTraitsItemProvider extends SourcedItemProvider
 	@Override
 	public String getText(Object object)
 	{
-		String label = ((WireTraits)object).getSource();
-		return label == null || label.length() == 0 ?
-			getString("_UI_WireTraits_type") :
-			getString("_UI_WireTraits_type") + " " + label;
+		return org.ferrule.model.ObjectLabels.of(object, getString("_UI_WireTraits_type"));
 	}
 
 

@@ -19,7 +19,7 @@ import org.ferrule.model.DocumentKind;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Writes every chart of a folder in every format. */
@@ -29,15 +29,15 @@ final class DemoCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Option(names = "--seeds", required = true, paramLabel = "FOLDER", description = "The folder with the charts.")
+    @Parameters(index = "0", paramLabel = "FOLDER", description = "The folder with the charts, at any depth.")
     private Path seeds;
 
-    @Option(names = "--out", required = true, paramLabel = "FOLDER", description = "Where to write.")
+    @Parameters(index = "1", paramLabel = "OUTPUT", description = "The folder to write to.")
     private Path output;
 
     @Override
     public Integer call() {
-        List<Path> charts = DocumentFiles.inFolder(seeds, DocumentKind.CHART);
+        List<Path> charts = DocumentFiles.below(seeds, DocumentKind.CHART);
         if (charts.isEmpty()) {
             throw new CommandLineException("there is no chart in " + seeds);
         }

@@ -5,8 +5,10 @@
 package org.ferrule.fit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
+import java.util.Set;
 
 import org.ferrule.fit.authority.Judgement;
 import org.ferrule.fit.check.EdgeCheck;
@@ -20,7 +22,6 @@ import org.ferrule.fit.passage.FitAnswer;
 import org.ferrule.fit.passage.FitQuestion;
 import org.ferrule.fit.passage.PhaseAnswer;
 import org.ferrule.fit.verdict.Reason;
-import org.ferrule.fit.verdict.ReasonCode;
 import org.ferrule.fit.verdict.Verdict;
 
 /**
@@ -28,6 +29,11 @@ import org.ferrule.fit.verdict.Verdict;
  * found. Immutable and safe to use from many threads.
  */
 public final class FitSolver {
+    /** By verdict, then by clearance: among equals the tighter one decides, in whatever order checks are run. */
+    private static final Comparator<Finding> BY_SEVERITY = Comparator.comparing(Finding::verdict)
+            .thenComparing(f -> f.clearance().map(c -> c.worst().negated()).orElse(null),
+                    Comparator.nullsFirst(Comparator.naturalOrder()));
+
     private final List<FitCheck> checks;
     private final BenchIndex bench;
 
@@ -57,27 +63,42 @@ public final class FitSolver {
         for (FitCheck check : checks) {
             (check.yieldsToStatements() ? yielding : standing).add(check.check(question, phase));
         }
-        Finding geometry = worst(yielding);
+        Finding geometry = geometry(yielding);
         List<BenchResult> tried = bench.of(question.outer().device().id(), question.inner().device().id());
         Judgement judgement = Judgement.of(geometry, tried, question, phase);
         return combined(geometry, judgement, standing);
     }
 
-    private static Finding worst(List<Finding> findings) {
-        return findings.stream().reduce((a, b) -> a.verdict().worse(b.verdict()) == a.verdict() ? a : b)
-                .orElseGet(() -> Finding.of(Verdict.UNKNOWN, List.of()));
+    /** The finding that decides, with the reasons of all; without any finding nothing is known. */
+    private static Finding geometry(List<Finding> findings) {
+        Finding decides = findings.stream().max(BY_SEVERITY).orElseGet(() -> Finding.of(Verdict.UNKNOWN, List.of()));
+        List<Reason> reasons = new ArrayList<>(decides.reasons());
+        findings.stream().filter(f -> f != decides).forEach(f -> reasons.addAll(f.reasons()));
+        return new Finding(decides.verdict(), decides.clearance(), decides.limiting(), decides.reach(), reasons);
     }
 
     private static PhaseAnswer combined(Finding geometry, Judgement judgement, List<Finding> standing) {
-        List<Reason> reasons = new ArrayList<>(judgement.reasons());
-        reasons.addAll(geometry.reasons());
         Verdict verdict = judgement.verdict();
+        List<Reason> before = new ArrayList<>();
+        List<Reason> after = new ArrayList<>();
         for (Finding finding : standing) {
+            boolean isWorse = finding.verdict().compareTo(judgement.verdict()) > 0;
+            (isWorse ? before : after).addAll(finding.reasons());
             verdict = verdict.worse(finding.verdict());
-            reasons.addAll(finding.reasons());
         }
-        reasons.sort((a, b) -> a.code().weight().compareTo(b.code().weight()));
         return new PhaseAnswer(verdict, judgement.authority(), geometry.verdict(), geometry.clearance(),
-                geometry.limiting(), geometry.reach(), reasons);
+                geometry.limiting(), geometry.reach(),
+                inOrder(before, judgement.reasons(), geometry.reasons(), after));
+    }
+
+    @SafeVarargs
+    private static List<Reason> inOrder(List<Reason>... parts) {
+        Set<Reason> once = new LinkedHashSet<>();
+        for (List<Reason> part : parts) {
+            once.addAll(part);
+        }
+        List<Reason> reasons = new ArrayList<>(once);
+        reasons.sort(Comparator.comparing(r -> r.code().weight()));
+        return reasons;
     }
 }

@@ -13,13 +13,16 @@ import java.util.stream.Stream;
 
 /**
  * Puts what EMF generated into the shape of this repository: the licence header, LF, no blanks at line ends, and the
- * labels of {@code plugin.properties} in {@code src-gen} too, where the jar takes them from. The generated
- * {@code plugin.xml} is not used: ours registers our own item providers.
+ * labels of {@code plugin.properties} in {@code src-gen} too, where the jar takes them from. Item providers take the
+ * text of an object from one place instead of from one of its features. The generated {@code plugin.xml} is not used.
  */
 final class Tidying {
 
     private static final Pattern HEADER = Pattern.compile("\\A/\\*\\*\\n.*?\\*/\\n", Pattern.DOTALL);
     private static final Pattern PREAMBLE = Pattern.compile("\\A#\\n\\n(?:\\w+ = .*\\n)*\\n?");
+    private static final Pattern ITEM_TEXT = Pattern.compile(
+            "(public String getText\\(Object object\\)\\s+\\{\\s+).*?(getString\\(\"_UI_\\w+_type\"\\)).*?(\\n\\s+\\}\\n)",
+            Pattern.DOTALL);
     private static final String LICENCE = """
             /*
              * Copyright (c) 2026 the Ferrule authors.
@@ -55,7 +58,8 @@ final class Tidying {
     }
 
     private static String tidy(String text) {
-        String clean = text.replaceAll("[ \\t]+\\n", "\n").stripTrailing() + "\n";
+        String labelled = ITEM_TEXT.matcher(text).replaceFirst("$1return org.ferrule.model.ObjectLabels.of(object, $2);$3");
+        String clean = labelled.replaceAll("[ \\t]+\\n", "\n").stripTrailing() + "\n";
         return LICENCE + HEADER.matcher(clean).replaceFirst("");
     }
 }

@@ -30,7 +30,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 /** An answer as JSON: lengths in millimetres, clearances rounded downward at a nanometre. */
 public final class AnswerJson {
     private static final int DECIMALS = 6;
-    private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
     private final ReasonWords words;
 
     public AnswerJson(ReasonWords words) {

@@ -74,7 +74,7 @@ public final class DocumentFiles {
 
     /** The only rule set in a folder. */
     public Path onlyRuleSetIn(Path folder) {
-        List<Path> found = inFolder(folder, DocumentKind.RULES);
+        List<Path> found = within(folder, DocumentKind.RULES, 1);
         if (found.size() != 1) {
             throw new CommandLineException((found.isEmpty() ? "there is no rule set in " : "there are several rule sets in ")
                     + folder + "; name one with --rules");
@@ -82,9 +82,13 @@ public final class DocumentFiles {
         return found.get(0);
     }
 
-    /** The documents of a kind in a folder, by name. */
-    public static List<Path> inFolder(Path folder, DocumentKind kind) {
-        try (Stream<Path> files = Files.list(folder)) {
+    /** The documents of a kind in a folder and the folders below it, by name. */
+    public static List<Path> below(Path folder, DocumentKind kind) {
+        return within(folder, kind, Integer.MAX_VALUE);
+    }
+
+    private static List<Path> within(Path folder, DocumentKind kind, int depth) {
+        try (Stream<Path> files = Files.walk(folder, depth)) {
             return files.filter(f -> f.getFileName().toString().endsWith(kind.suffix())).sorted().toList();
         } catch (IOException e) {
             throw new CommandLineException("the folder " + folder + " cannot be read: " + e.getMessage());

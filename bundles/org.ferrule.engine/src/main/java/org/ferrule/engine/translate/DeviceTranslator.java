@@ -36,7 +36,9 @@ public final class DeviceTranslator {
         Optional<Dimension> effectiveLength = Optional.ofNullable(parts.getEffectiveLength());
         List<ShaftSection> sections = new SectionTranslator(parts, sources).translate();
         Length wholeLength = wholeLength(effectiveLength, sections);
-        List<Lumen> lumens = new LumenTranslator(wholeLength, sources).translate(parts.getLumens());
+        List<Lumen> lumens = parts.getLumens().isEmpty()
+                ? UndescribedLumen.of(Words.kind(parts.getKind()), parts.getTakesWire() != null, wholeLength)
+                : new LumenTranslator(wholeLength, sources).translate(parts.getLumens());
         return new Device(text(parts.getId()), name(parts), Words.kind(parts.getKind()), text(parts.getSize()),
                 effectiveLength, Optional.ofNullable(parts.getTakesWire()), sections, lumens,
                 parts.getStent() != null, parts.getClaims().stream().filter(DeviceTranslator::isUsable)

@@ -31,7 +31,7 @@ public final class EdgeCheck implements FitCheck {
         if (phase == Phase.IN && question.lumen().opening() == Lumen.Opening.COLLAR) {
             reasons.add(Reason.of(ReasonCode.COLLAR_STEP));
         }
-        boolean leavesLumen = question.travel().filter(t -> t.compareTo(question.lumen().length()) > 0).isPresent();
+        boolean leavesLumen = question.travel().map(t -> t.compareTo(question.lumen().length()) > 0).orElse(true);
         if (phase == Phase.OUT && leavesLumen && question.inner().device().deploys()) {
             reasons.add(Reason.of(ReasonCode.OPEN_EDGE));
         }

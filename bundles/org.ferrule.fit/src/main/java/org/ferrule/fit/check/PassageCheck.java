@@ -35,8 +35,8 @@ public final class PassageCheck implements FitCheck {
         if (stop.isPresent()) {
             return stopped(question, phase, route, stop.get());
         }
-        if (transit.unknown().isPresent()) {
-            return unknown(route, transit);
+        if (transit.unknown().isPresent() || question.ofUnstatedLength().isPresent()) {
+            return unknown(question, route, transit);
         }
         return transit.tightest().map(contact -> passed(question, route, contact))
                 .orElseGet(() -> new Finding(Verdict.FITS, Optional.empty(), Optional.empty(),
@@ -44,7 +44,6 @@ public final class PassageCheck implements FitCheck {
     }
 
     private static Finding stopped(FitQuestion question, Phase phase, Route route, Contact stop) {
-        boolean proved = stop.lumen().proved() && stop.device().proved();
         Limiting limiting = route.limiting(stop);
         List<Reason> reasons = new ArrayList<>();
         if (phase == Phase.IN) {
@@ -52,13 +51,10 @@ public final class PassageCheck implements FitCheck {
         } else {
             reasons.add(place(ReasonCode.CAUGHT_ON_WITHDRAWAL, route.reachAt(stop), limiting));
         }
-        if (!proved) {
-            reasons.add(Reason.of(ReasonCode.NOT_PROVED, Reason.clearance(stop.clearance().nominal())));
-        }
         addNotes(reasons, stop);
         Length reach = phase == Phase.IN ? route.reachAt(stop) : route.reachAtEnd();
-        return new Finding(proved ? Verdict.BLOCKED : Verdict.TIGHT, Optional.of(stop.clearance()),
-                Optional.of(limiting), Optional.of(reach), reasons);
+        return new Finding(Verdict.BLOCKED, Optional.of(stop.clearance()), Optional.of(limiting), Optional.of(reach),
+                reasons);
     }
 
     private static Reason place(ReasonCode code, Length distance, Limiting limiting) {
@@ -67,11 +63,14 @@ public final class PassageCheck implements FitCheck {
                 Reason.diameter(limiting.lumenDiameter().centre()));
     }
 
-    private static Finding unknown(Route route, Transit transit) {
-        Transit.Missing missing = transit.unknown().orElseThrow();
+    private static Finding unknown(FitQuestion question, Route route, Transit transit) {
         List<Reason> reasons = new ArrayList<>();
-        addWhyUnknown(reasons, missing.lumen().diameter().isEmpty(), missing.lumen().notes());
-        addWhyUnknown(reasons, missing.device().diameter().isEmpty(), missing.device().notes());
+        transit.unknown().ifPresent(missing -> {
+            addWhyUnknown(reasons, missing.lumen().diameter().isEmpty(), missing.lumen().notes());
+            addWhyUnknown(reasons, missing.device().diameter().isEmpty(), missing.device().notes());
+        });
+        question.ofUnstatedLength().ifPresent(
+                device -> reasons.add(Reason.of(ReasonCode.LENGTH_NOT_STATED, Reason.name(device.id()))));
         return new Finding(Verdict.UNKNOWN, transit.tightest().map(Contact::clearance),
                 transit.tightest().map(route::limiting), Optional.empty(), reasons);
     }
@@ -91,6 +90,9 @@ public final class PassageCheck implements FitCheck {
         reasons.add(Reason.of(enough ? ReasonCode.ENOUGH_CLEARANCE : ReasonCode.LESS_THAN_REQUIRED,
                 Reason.clearance(worst), Reason.clearance(required), Reason.name(limiting.deviceSection()),
                 Reason.name(limiting.lumenSection())));
+        if (tightest.clearance().nominal().isNegative() && !tightest.isProved()) {
+            reasons.add(Reason.of(ReasonCode.NOT_PROVED, Reason.clearance(tightest.clearance().nominal())));
+        }
         addNotes(reasons, tightest);
         return new Finding(enough ? Verdict.FITS : Verdict.TIGHT, Optional.of(tightest.clearance()),
                 Optional.of(limiting), Optional.of(route.reachAtEnd()), reasons);

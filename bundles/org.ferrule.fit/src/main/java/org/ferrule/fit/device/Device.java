@@ -62,10 +62,14 @@ public record Device(String id, String name, DeviceKind kind, String size, Optio
         return firstLumen(Lumen.Use.WORKING).or(() -> firstLumen(Lumen.Use.WIRE));
     }
 
-    /** Its insertable length: the effective length, else the proximal end of its last section. */
+    /** Its effective length where that is stated. */
+    public Optional<Length> statedLength() {
+        return effectiveLength.filter(Dimension::readable).map(Dimension::label);
+    }
+
+    /** Its insertable length as far as that is known: the effective length, else the end of its last section. */
     public Optional<Length> insertableLength() {
-        Optional<Length> lastStation = sections.stream().map(ShaftSection::to).max(Length::compareTo);
-        return effectiveLength.filter(Dimension::readable).map(Dimension::label).or(() -> lastStation);
+        return statedLength().or(() -> sections.stream().map(ShaftSection::to).max(Length::compareTo));
     }
 
     private Optional<Lumen> firstLumen(Lumen.Use use) {

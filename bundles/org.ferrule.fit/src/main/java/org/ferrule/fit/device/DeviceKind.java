@@ -4,11 +4,14 @@
  */
 package org.ferrule.fit.device;
 
-/** What a device is called in the trade: for grouping, naming and the scope of rules; its abilities come from its parts. */
+/**
+ * What a device is called in the trade: for grouping, naming and the scope of rules; its abilities come from its parts.
+ */
 public enum DeviceKind {
     INTRODUCER_SHEATH("introducer sheath"), GUIDE_CATHETER("guide catheter"), GUIDE_EXTENSION("guide extension"),
-    INNER_CATHETER("inner catheter"), MICROCATHETER("microcatheter"), DUAL_LUMEN_MICROCATHETER("dual-lumen microcatheter"),
-    GUIDEWIRE("guidewire"), BALLOON_CATHETER("balloon catheter"), SCORING_BALLOON("scoring balloon"),
+    INNER_CATHETER("inner catheter"), MICROCATHETER("microcatheter"),
+    DUAL_LUMEN_MICROCATHETER("dual-lumen microcatheter"), GUIDEWIRE("guidewire"),
+    BALLOON_CATHETER("balloon catheter"), SCORING_BALLOON("scoring balloon"),
     CUTTING_BALLOON("cutting balloon"), LITHOTRIPSY_BALLOON("lithotripsy balloon"), STENT_SYSTEM("stent system"),
     COVERED_STENT_SYSTEM("covered stent system"), ROTATIONAL_BURR("rotational burr"), ORBITAL_CROWN("orbital crown"),
     LASER_CATHETER("laser catheter"), IMAGING_CATHETER("imaging catheter"), ASPIRATION_CATHETER("aspiration catheter"),

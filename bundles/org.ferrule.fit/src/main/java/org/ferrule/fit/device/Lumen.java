@@ -48,7 +48,7 @@ public record Lumen(String name, Use use, Opening opening, Length distalAt, Leng
         }
     }
 
-    /** Its length from opening to opening. */
+    /** Its length from opening to opening; zero when nobody states where it opens. */
     public Length length() {
         return proximalAt.minus(distalAt);
     }

@@ -46,6 +46,16 @@ public record ShaftSection(String name, Length from, Length to, Contour distal, 
         }
     }
 
+    /** Its outline at its distal end: before use going in, after use coming out. */
+    public Contour distal(Phase phase) {
+        return phase == Phase.IN ? distal : distalAfter;
+    }
+
+    /** Its outline at its proximal end: before use going in, after use coming out. */
+    public Contour proximal(Phase phase) {
+        return phase == Phase.IN ? proximal : proximalAfter;
+    }
+
     /** A section of one outline that use does not change. */
     public static ShaftSection plain(String name, Length from, Length to, Contour contour) {
         return new ShaftSection(name, from, to, contour, contour, contour, contour, AfterUse.UNCHANGED, false, false,

@@ -4,6 +4,7 @@
  */
 package org.ferrule.fit.passage;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -13,6 +14,7 @@ import org.ferrule.fit.device.Device;
 import org.ferrule.fit.device.Lumen;
 import org.ferrule.fit.device.LumenSection;
 import org.ferrule.fit.device.SourceRef;
+import org.ferrule.fit.figure.Figure;
 import org.ferrule.fit.figure.FigureReader;
 import org.ferrule.fit.figure.ReadFigure;
 import org.ferrule.fit.rules.FigureClass;
@@ -21,7 +23,10 @@ import org.ferrule.fit.verdict.ReasonCode;
 import org.ferrule.quantity.Dimension;
 import org.ferrule.quantity.Length;
 
-/** Reads the inner diameter of a lumen from its proximal entry; stretches that no section covers are unknown. */
+/**
+ * Reads the inner diameter of a lumen from its proximal entry. Stretches that no section covers are unknown, and what
+ * lies beyond the lumen's length is left out. Sections may overlap; then the smallest counts.
+ */
 final class BoreReader {
     private final Device device;
     private final FigureReader reader;
@@ -41,10 +46,11 @@ final class BoreReader {
             stretches.add(stretch(lumen, section));
             covered = covered.max(section.to());
         }
-        if (covered.compareTo(lumen.length()) < 0) {
+        if (covered.compareTo(lumen.length()) < 0 || stretches.isEmpty()) {
             stretches.add(uncovered(lumen, covered, lumen.length()));
         }
-        return List.copyOf(stretches);
+        return lumen.length().equals(Length.ZERO) ? List.copyOf(stretches)
+                : Stretch.upTo(lumen.length(), stretches, RoundingMode.FLOOR);
     }
 
     private static List<LumenSection> inOrder(Lumen lumen) {
@@ -66,8 +72,13 @@ final class BoreReader {
         ReadFigure proximal = read(section.proximal().orElseThrow());
         ReadFigure distal = read(section.distal().orElseThrow());
         return new Stretch(name, section.from(), section.to(),
-                Optional.of(new Taper(proximal.figure(), distal.figure())), true, Assumptions.of(device, name,
-                        List.of(proximal, distal)), section.source());
+                Optional.of(taper(section, proximal.figure(), distal.figure())), true,
+                Assumptions.of(device, name, List.of(proximal, distal)), section.source());
+    }
+
+    private static Taper taper(LumenSection section, Figure proximal, Figure distal) {
+        boolean hasLength = section.to().compareTo(section.from()) > 0;
+        return hasLength ? new Taper(proximal, distal) : Taper.constant(proximal.min(distal));
     }
 
     private ReadFigure read(Dimension printed) {

@@ -26,6 +26,11 @@ public record Contact(Stretch lumen, Stretch device, Length lumenStation, Length
         return Clearance.between(lumenFigure, deviceFigure);
     }
 
+    /** Whether the figures are exact, and not only upper bounds of what several outlines need. */
+    public boolean isProved() {
+        return lumen.proved() && device.proved();
+    }
+
     /** How far the leading end has come when this contact is made, from the end of the lumen that is entered. */
     public Length travel() {
         return lumenStation.plus(deviceStation);

@@ -8,7 +8,7 @@ package org.ferrule.fit.passage;
 public enum Direction {
     /** Its distal tip enters the proximal entry of the lumen. */
     TIP_FIRST("tip first"),
-    /** The outer device is loaded over the tail of a wire in place: the wire's proximal end enters the lumen distally. */
+    /** The outer device is loaded over the tail of a wire in place: the wire's tail enters the lumen distally. */
     OVER_WIRE_TAIL("over wire tail");
 
     private final String word;

@@ -7,6 +7,7 @@ package org.ferrule.fit.passage;
 import java.util.Objects;
 import java.util.Optional;
 
+import org.ferrule.fit.device.Device;
 import org.ferrule.fit.device.Lumen;
 import org.ferrule.fit.rules.RuleSet;
 import org.ferrule.quantity.Length;
@@ -32,6 +33,10 @@ public record FitQuestion(ReadDevice outer, Lumen lumen, ReadDevice inner, Direc
         Objects.requireNonNull(direction, "direction");
         Objects.requireNonNull(reach, "reach");
         Objects.requireNonNull(rules, "rules");
+        if (!outer.device().lumens().contains(lumen)) {
+            throw new IllegalArgumentException(
+                    "device \"" + outer.device().id() + "\" has no such lumen \"" + lumen.name() + "\"");
+        }
         if (reach.isPresent() && direction == Direction.OVER_WIRE_TAIL && reach.get().isNegative()) {
             throw new IllegalArgumentException(
                     "over a wire the reach is the wire that stays ahead; " + reach.get().mm() + " mm is negative");
@@ -48,23 +53,48 @@ public record FitQuestion(ReadDevice outer, Lumen lumen, ReadDevice inner, Direc
      * decides it is not stated.
      */
     public Optional<Length> travel() {
-        Optional<Length> innerLength = inner.device().insertableLength();
-        if (direction == Direction.OVER_WIRE_TAIL) {
-            Length ahead = reach.orElseGet(rules::wireAheadOrFail);
-            return innerLength.map(length -> length.minus(ahead).max(Length.ZERO));
-        }
-        return reach.map(this::travelToReach).or(() -> innerLength);
+        return asksForDistance() ? Optional.of(lengthNeeded()) : inner.device().statedLength().map(this::travelOfAll);
     }
 
-    /** How long the inner device must be for the reach that is asked for; zero when none is. */
+    /** The travel that surely happens, where {@link #travel()} is not known: that of the sections described. */
+    Length leastTravel() {
+        return travel().or(() -> inner.device().insertableLength().map(this::travelOfAll)).orElse(lumen.length());
+    }
+
+    private boolean asksForDistance() {
+        return reach.isPresent() && direction == Direction.TIP_FIRST;
+    }
+
+    private Length travelOfAll(Length innerLength) {
+        return direction == Direction.TIP_FIRST ? innerLength
+                : innerLength.minus(lengthBeyondLumen()).max(Length.ZERO);
+    }
+
+    /**
+     * How long the inner device must be: tip first for the reach that is asked for, zero when none is; over a wire to
+     * come out of the lumen at its other end.
+     */
     public Length lengthNeeded() {
-        if (reach.isEmpty()) {
-            return Length.ZERO;
-        }
-        return direction == Direction.OVER_WIRE_TAIL ? lumen.length().plus(reach.get()) : travelToReach(reach.get());
+        boolean hubToHub = reach.isEmpty() && direction == Direction.TIP_FIRST;
+        return hubToHub ? Length.ZERO : lumen.length().plus(lengthBeyondLumen());
     }
 
-    private Length travelToReach(Length beyondTip) {
-        return lumen.length().plus(lumen.distalAt()).plus(beyondTip);
+    /** How much of the inner device is to lie beyond the distal opening of the lumen. */
+    private Length lengthBeyondLumen() {
+        return lumen.distalAt().plus(reach.orElseGet(rules::wireAheadOrFail));
+    }
+
+    /**
+     * The device whose length decides how far it goes, but is not stated. Where the sections that are described go far
+     * enough for the reach, the length does not matter.
+     */
+    public Optional<Device> ofUnstatedLength() {
+        if (reach.isPresent() && lumen.length().equals(Length.ZERO)) {
+            return Optional.of(outer.device());
+        }
+        Device device = inner.device();
+        boolean decides = !asksForDistance()
+                || device.insertableLength().orElse(Length.ZERO).compareTo(lengthNeeded()) < 0;
+        return device.statedLength().isEmpty() && decides ? Optional.of(device) : Optional.empty();
     }
 }

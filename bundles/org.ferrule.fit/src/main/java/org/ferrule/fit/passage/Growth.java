@@ -16,12 +16,7 @@ final class Growth {
     private Growth() {
     }
 
-    static Taper of(Taper folded, AfterUseRule rule) {
-        return folded.isConstant() ? Taper.constant(grown(folded.start(), rule))
-                : new Taper(grown(folded.start(), rule), grown(folded.end(), rule));
-    }
-
-    private static Figure grown(Figure folded, AfterUseRule rule) {
+    static Figure of(Figure folded, AfterUseRule rule) {
         return new Figure(times(folded.low(), rule.low()), times(folded.centre(), rule.centre()),
                 times(folded.high(), rule.high()), true);
     }

@@ -15,11 +15,8 @@ import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.fit.device.Lumen;
 import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.device.ShaftSection;
-import org.ferrule.fit.device.ShaftSection.AfterUse;
 import org.ferrule.fit.device.SourceRef;
-import org.ferrule.fit.figure.Figure;
 import org.ferrule.fit.figure.FigureReader;
-import org.ferrule.fit.rules.AfterUseRule;
 import org.ferrule.fit.rules.FigureClass;
 import org.ferrule.fit.rules.RuleSet;
 import org.ferrule.fit.verdict.Reason;
@@ -28,19 +25,18 @@ import org.ferrule.quantity.Length;
 
 /**
  * Reads the outline of a device along its shaft, from the distal tip: proximal to an exit port the device's own wire
- * lies beside the shaft, and stretches that no section covers are unknown.
+ * lies beside the shaft, stretches that no section covers are unknown, and what lies beyond the stated length is left
+ * out. Sections may overlap; then the largest counts.
  */
 final class OutlineReader {
     private final Device device;
-    private final RuleSet rules;
     private final ContourReader contours;
     private final OwnWire wire;
     private final Optional<Length> exitPort;
 
     OutlineReader(Device device, RuleSet rules, FigureReader reader, OwnWire wire) {
         this.device = device;
-        this.rules = rules;
-        this.contours = new ContourReader(device, reader);
+        this.contours = new ContourReader(device, rules, reader);
         this.wire = wire;
         this.exitPort = device.wireLumen().filter(Lumen::leavesShaft).map(Lumen::proximalAt);
     }
@@ -61,11 +57,11 @@ final class OutlineReader {
             addSection(stretches, section, phase);
             covered = covered.max(section.to());
         }
-        Length end = device.insertableLength().orElse(covered);
+        Length end = device.statedLength().orElse(covered);
         if (covered.compareTo(end) < 0) {
             stretches.add(uncovered(covered, end));
         }
-        return List.copyOf(stretches);
+        return Stretch.upTo(end, stretches, RoundingMode.CEILING);
     }
 
     private List<ShaftSection> inOrder() {
@@ -79,49 +75,39 @@ final class OutlineReader {
     }
 
     private void addSection(List<Stretch> stretches, ShaftSection section, Phase phase) {
+        Stretch alone = contours.read(section, phase, Optional.empty());
         Length port = exitPort.orElse(section.to());
         if (port.compareTo(section.to()) >= 0) {
-            stretches.add(alone(section, phase));
-        } else if (port.compareTo(section.from()) <= 0) {
-            stretches.add(besideWire(section, phase));
+            stretches.add(alone);
+        } else if (wire.diameter().isPresent()) {
+            addUpTo(port, alone, stretches);
+            stretches.add(from(port, besideWire(section, phase)));
         } else {
-            stretches.add(alone(section, phase).between(section.from(), port, RoundingMode.CEILING));
-            stretches.add(besideWire(section, phase).between(port, section.to(), RoundingMode.CEILING));
+            stretches.add(alone);
+            stretches.add(from(port, unknownWire(section)));
         }
     }
 
-    private Stretch alone(ShaftSection section, Phase phase) {
-        Stretch read = read(section, phase, Optional.empty());
-        return phase == Phase.OUT && section.afterUse() == AfterUse.GROWS ? grown(read) : read;
-    }
-
-    private Stretch read(ShaftSection section, Phase phase, Optional<Figure> beside) {
-        boolean after = phase == Phase.OUT;
-        return contours.read(section, after ? section.distalAfter() : section.distal(),
-                after ? section.proximalAfter() : section.proximal(), beside);
-    }
-
-    private Stretch grown(Stretch folded) {
-        if (folded.diameter().isEmpty()) {
-            return folded;
+    private static void addUpTo(Length port, Stretch whole, List<Stretch> stretches) {
+        if (whole.from().compareTo(port) < 0) {
+            stretches.add(whole.between(whole.from(), port, RoundingMode.CEILING));
         }
-        AfterUseRule rule = rules.growth(device.kind());
-        Taper grown = Growth.of(folded.diameter().get(), rule);
-        Reason note = Reason.of(ReasonCode.AFTER_USE_ASSUMED, Reason.name(folded.name()),
-                Reason.diameter(grown.start().low()), Reason.diameter(grown.start().centre()),
-                Reason.diameter(grown.start().high()), Reason.source(rule.source()));
-        return new Stretch(folded.name(), folded.from(), folded.to(), Optional.of(grown), folded.proved(),
-                List.of(note), folded.source());
+    }
+
+    private static Stretch from(Length port, Stretch whole) {
+        return whole.between(port.max(whole.from()), whole.to(), RoundingMode.CEILING);
     }
 
     private Stretch besideWire(ShaftSection section, Phase phase) {
-        if (wire.diameter().isEmpty()) {
-            Reason why = Reason.of(ReasonCode.OWN_WIRE_NOT_STATED, Reason.name(device.id()));
-            return Stretch.unknown(section.name(), section.from(), section.to(), why, section.source());
-        }
-        Stretch both = read(section, phase, wire.diameter());
+        Stretch both = contours.read(section, phase, wire.diameter());
         return both.diameter().isEmpty() ? both
                 : both.noting(Reason.of(ReasonCode.OWN_WIRE_BESIDE, Reason.name(device.id()),
                         Reason.diameter(wire.diameter().get().centre())));
+    }
+
+    /** It lies over the shaft alone, which may already be too thick. */
+    private Stretch unknownWire(ShaftSection section) {
+        Reason why = Reason.of(ReasonCode.OWN_WIRE_NOT_STATED, Reason.name(device.id()));
+        return Stretch.unknown(section.name(), section.from(), section.to(), why, section.source());
     }
 }

@@ -4,12 +4,14 @@
  */
 package org.ferrule.fit.passage;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
 import org.ferrule.fit.device.Contour;
 import org.ferrule.fit.figure.Figure;
+import org.ferrule.geometry.DiscSet;
 import org.ferrule.geometry.Enclosure;
 import org.ferrule.geometry.Stadium;
 import org.ferrule.quantity.Length;
@@ -42,6 +44,15 @@ record Room(Figure needed, boolean proved) {
         return new Room(needed, isExact(centre) && isExact(low));
     }
 
+    private static DiscSet discs(Contour.Bundle bundle, List<Figure> figures, Function<Figure, Length> lane) {
+        List<DiscSet.Disc> discs = new ArrayList<>();
+        for (int i = 0; i < figures.size(); i++) {
+            Contour.Member member = bundle.members().get(i);
+            discs.add(new DiscSet.Disc(member.x(), member.y(), lane.apply(figures.get(i))));
+        }
+        return new DiscSet(discs);
+    }
+
     private static Room round(Figure shaft, Optional<Figure> wire) {
         return new Room(wire.map(w -> new Figure(shaft.low().plus(w.low()), shaft.centre().plus(w.centre()),
                 shaft.high().plus(w.high()), shaft.centreAssumed() || w.centreAssumed())).orElse(shaft), true);
@@ -59,6 +70,7 @@ record Room(Figure needed, boolean proved) {
             Stadium stadium = new Stadium(lane.apply(figures.get(0)), lane.apply(figures.get(1)));
             return beside.map(stadium::with).orElseGet(stadium::enclosure);
         }
-        throw new UnsupportedOperationException();
+        DiscSet set = discs((Contour.Bundle) contour, figures, lane);
+        return beside.map(set::with).orElseGet(set::enclosure);
     }
 }

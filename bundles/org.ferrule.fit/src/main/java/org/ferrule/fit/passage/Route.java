@@ -11,8 +11,8 @@ import org.ferrule.fit.device.SourceRef;
 import org.ferrule.quantity.Length;
 
 /**
- * A question laid out for the solver: the lumen from the end that is entered, the moving device from the end that leads,
- * and how far it goes; and the way back from there to stations that people use.
+ * A question laid out for the solver: the lumen from the end that is entered, the moving device from the end that
+ * leads, and how far it goes; and the way back from there to stations that people use.
  */
 public final class Route {
     private final FitQuestion question;
@@ -30,12 +30,12 @@ public final class Route {
         this.travel = travel;
     }
 
-    /** Lays out a question. A length that is not stated is taken as the lumen's, so that what is known still counts. */
+    /** Lays out a question. Where a length is not stated, what surely enters still counts. */
     public static Route of(FitQuestion question, Phase phase) {
         List<Stretch> bore = question.outer().bore(question.lumen());
         List<Stretch> outline = question.inner().outline(phase);
         Length boreLength = question.lumen().length();
-        Length travel = question.travel().orElse(boreLength);
+        Length travel = question.leastTravel();
         Length deviceLength = question.inner().device().insertableLength().orElse(travel);
         if (outline.isEmpty()) {
             outline = List.of(notDescribed(question, travel));
@@ -70,8 +70,8 @@ public final class Route {
     }
 
     /**
-     * Tip first: how far the inner tip is beyond the outer tip at that contact, negative when it is still inside. Over a
-     * wire: how much wire is left beyond the outer tip.
+     * Tip first: how far the inner tip is beyond the outer tip at that contact, negative when it is still inside. Over
+     * a wire: how much wire is left beyond the outer tip.
      */
     public Length reachAt(Contact contact) {
         return reachAfter(contact.travel());
@@ -79,12 +79,12 @@ public final class Route {
 
     private Length reachAfter(Length travelled) {
         if (question.direction() == Direction.OVER_WIRE_TAIL) {
-            return deviceLength.minus(travelled);
+            return deviceLength.minus(travelled).minus(question.lumen().distalAt());
         }
         return travelled.minus(question.lumen().length()).minus(question.lumen().distalAt());
     }
 
-    /** A contact in stations that people use: along the lumen from its proximal entry, along the device from its tip. */
+    /** A contact in stations that people use: in the lumen from its proximal entry, on the device from its tip. */
     public Limiting limiting(Contact contact) {
         boolean reversed = question.direction() == Direction.OVER_WIRE_TAIL;
         Length lumenStation = reversed ? question.lumen().length().minus(contact.lumenStation())

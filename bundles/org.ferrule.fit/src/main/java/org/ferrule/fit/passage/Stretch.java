@@ -58,6 +58,12 @@ public record Stretch(String name, Length from, Length to, Optional<Taper> diame
         return new Stretch(name, start, end, part, proved, notes, source);
     }
 
+    /** Those stretches that lie before an end, the last ones cut there. */
+    static List<Stretch> upTo(Length end, List<Stretch> stretches, RoundingMode rounding) {
+        return stretches.stream().filter(s -> s.from.compareTo(end) < 0)
+                .map(s -> s.between(s.from, s.to.min(end), rounding)).toList();
+    }
+
     Stretch noting(Reason note) {
         List<Reason> more = new ArrayList<>(notes);
         more.add(note);

@@ -15,7 +15,8 @@ import org.ferrule.quantity.Length;
  * found room there (the running largest profile).
  *
  * @param tightest the contact of least worst-case clearance; absent when no two known stretches meet
- * @param firstOverlap the first contact at which it cannot go on, on the way in; absent when it goes on
+ * @param firstOverlap the first contact at which it is proved that it cannot go on, on the way in; absent when it goes
+ *                     on
  * @param lastOverlap the farthest such contact: where it is caught first on the way back
  * @param unknown the first meeting for which a figure is missing
  */
@@ -68,7 +69,7 @@ public record Transit(Optional<Contact> tightest, Optional<Contact> firstOverlap
             if (tightest == null || worst.clearance().worst().compareTo(tightest.clearance().worst()) < 0) {
                 tightest = worst;
             }
-            if (worst.clearance().worst().isNegative()) {
+            if (worst.clearance().worst().isNegative() && worst.isProved()) {
                 region.overlaps(decidingLane(worst), this::overlap);
             }
         }

@@ -12,8 +12,8 @@ import org.ferrule.fit.device.SourceRef;
 import org.ferrule.quantity.Length;
 
 /**
- * How far a real part may lie from its stated centre, where the label does not say. The two sides may differ, since some
- * kinds of stated figures run low.
+ * How far a real part may lie from its stated centre, where the label does not say. The two sides may differ, since
+ * some kinds of stated figures run low.
  *
  * @param figure the class of figures it is for
  * @param kinds the device kinds it is for; empty for all

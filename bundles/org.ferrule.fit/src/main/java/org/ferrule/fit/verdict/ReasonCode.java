@@ -13,7 +13,7 @@ import static org.ferrule.fit.verdict.ReasonCode.Weight.NOTE;
 public enum ReasonCode {
     /** Short by (length), device section, its diameter, lumen section, its diameter. */
     STOPS_SHORT(DECIDES),
-    /** On withdrawal it is caught: distance of the device's tip beyond the outer tip, device section, its diameter, lumen section, its diameter. */
+    /** On withdrawal: device's tip beyond the outer tip, device section, its diameter, lumen section, its diameter. */
     CAUGHT_ON_WITHDRAWAL(DECIDES),
     /** Worst clearance, required clearance, device section, lumen section. */
     LESS_THAN_REQUIRED(DECIDES),
@@ -63,7 +63,7 @@ public enum ReasonCode {
     OWN_WIRE_BESIDE(NOTE),
     /** Device id: it has a side port, and no wire is stated. */
     OWN_WIRE_NOT_STATED(DECIDES),
-    /** The outlines may still find places that fit: proved bound, best found. */
+    /** The outlines may still find places that fit: nominal clearance of the best places found. */
     NOT_PROVED(DECIDES);
 
     /** What a reason does to a verdict. */

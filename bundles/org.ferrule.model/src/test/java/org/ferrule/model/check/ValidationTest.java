@@ -54,7 +54,7 @@ class ValidationTest {
             devices.0.id=a; devices.0.cutter.diameter=2 mm; devices.0.source=s | MISSING_VALUE devices.0.cutter.type
             devices.0.id=a; devices.0.takesWire=0.014 in         | MISSING_SOURCE devices.0
             bench.0.outer=a; bench.0.inner=b; bench.0.result=passed; bench.0.source=s; devices.0.id=a; devices.1.id=b | -
-            bench.0.outer=a; bench.0.inner=b; bench.0.result=passed; bench.0.source=s; devices.0.id=a | UNKNOWN_REFERENCE bench.0.inner
+            bench.0.outer=a; bench.0.inner=b; bench.0.result=passed; bench.0.source=s; devices.0.id=a | -
             bench.0.outer=a; bench.0.inner=a; bench.0.result=passed; devices.0.id=a | MISSING_SOURCE bench.0
             bench.0.outer=a; bench.0.inner=a; bench.0.result=passed; bench.0.source=s; devices.0.id=a; bench.0.lumen=x | UNKNOWN_REFERENCE bench.0.lumen
             bench.0.outer=a; bench.0.inner=a; bench.0.result=passed; bench.0.source=s; devices.0.id=a; bench.0.samples=0 | OUT_OF_RANGE bench.0.samples
