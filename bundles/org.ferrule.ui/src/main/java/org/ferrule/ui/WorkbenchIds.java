@@ -14,6 +14,18 @@ public final class WorkbenchIds {
     /** The perspective that opens first. */
     public static final String PERSPECTIVE = "org.ferrule.ui.perspective";
 
+    /** The editor of rule sets. */
+    public static final String RULES_EDITOR = "org.ferrule.ui.rules";
+
+    /** The welcome page. */
+    public static final String WELCOME = "org.ferrule.ui.welcome";
+
+    /** The help view. */
+    public static final String HELP = "org.ferrule.ui.help";
+
+    /** The command that opens the demo. */
+    public static final String OPEN_DEMO = "org.ferrule.ui.openDemo";
+
     private WorkbenchIds() {
     }
 }

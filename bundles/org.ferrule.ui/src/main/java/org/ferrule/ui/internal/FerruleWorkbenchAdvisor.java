@@ -5,19 +5,39 @@
 
 package org.ferrule.ui.internal;
 
+import java.util.Optional;
+
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IAdaptable;
 import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.IPath;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.IWorkbenchWindow;
+import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.application.IWorkbenchConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchAdvisor;
 import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 import org.eclipse.ui.ide.IDE;
 import org.ferrule.ui.WorkbenchIds;
+import org.ferrule.ui.internal.project.ProjectOpening;
+import org.ferrule.ui.internal.welcome.WelcomeInput;
 
 /** Life cycle of the workbench: what it shows first, and that the workspace is saved when it ends. */
 public class FerruleWorkbenchAdvisor extends WorkbenchAdvisor {
+
+    private final Optional<IPath> folder;
+
+    /**
+     * Creates an advisor.
+     *
+     * @param folder a folder to open as a project at the start
+     */
+    public FerruleWorkbenchAdvisor(Optional<IPath> folder) {
+        this.folder = folder;
+    }
 
     @Override
     public void initialize(IWorkbenchConfigurer configurer) {
@@ -40,6 +60,25 @@ public class FerruleWorkbenchAdvisor extends WorkbenchAdvisor {
     @Override
     public IAdaptable getDefaultPageInput() {
         return ResourcesPlugin.getWorkspace().getRoot();
+    }
+
+    @Override
+    public void postStartup() {
+        new Pruning().prune();
+        IWorkbenchWindow window = PlatformUI.getWorkbench().getActiveWorkbenchWindow();
+        if (window != null && folder.isPresent()) {
+            new ProjectOpening(window.getActivePage()).folder(folder.get());
+        } else if (window != null && ResourcesPlugin.getWorkspace().getRoot().getProjects().length == 0) {
+            welcome(window.getActivePage());
+        }
+    }
+
+    private static void welcome(IWorkbenchPage page) {
+        try {
+            page.openEditor(new WelcomeInput(), WorkbenchIds.WELCOME);
+        } catch (PartInitException e) {
+            ILog.of(FerruleWorkbenchAdvisor.class).log(e.getStatus());
+        }
     }
 
     @Override

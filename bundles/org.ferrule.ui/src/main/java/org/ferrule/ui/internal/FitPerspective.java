@@ -5,15 +5,21 @@
 
 package org.ferrule.ui.internal;
 
+import java.util.List;
+
 import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 import org.eclipse.ui.navigator.resources.ProjectExplorer;
+import org.ferrule.ui.WorkbenchIds;
 
 /** The explorer on the left, editors in the middle, problems and properties below. */
 public class FitPerspective implements IPerspectiveFactory {
 
     private static final float EXPLORER_SHARE = 0.22f;
+    private static final List<String> WIZARDS = List.of("org.ferrule.ui.newProject", "org.ferrule.ui.newDevices",
+            "org.ferrule.ui.newRules", "org.ferrule.ui.newChart", "org.eclipse.ui.wizards.new.folder",
+            "org.eclipse.ui.wizards.new.file");
     private static final float EDITOR_SHARE = 0.72f;
 
     @Override
@@ -30,7 +36,7 @@ public class FitPerspective implements IPerspectiveFactory {
         layout.addShowViewShortcut(ProjectExplorer.VIEW_ID);
         layout.addShowViewShortcut(IPageLayout.ID_PROBLEM_VIEW);
         layout.addShowViewShortcut(IPageLayout.ID_PROP_SHEET);
-        layout.addNewWizardShortcut("org.eclipse.ui.wizards.new.folder");
-        layout.addNewWizardShortcut("org.eclipse.ui.wizards.new.file");
+        layout.addShowViewShortcut(WorkbenchIds.HELP);
+        WIZARDS.forEach(layout::addNewWizardShortcut);
     }
 }

@@ -5,24 +5,41 @@
 
 package org.ferrule.ui.internal;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+import org.eclipse.core.runtime.IPath;
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.PlatformUI;
 
-/** Opens the workbench and keeps it running until its last window closes. */
+/**
+ * Opens the workbench and keeps it running until its last window closes. An argument that is a folder is opened as a
+ * project, where it is.
+ */
 public class WorkbenchApplication implements IApplication {
 
     @Override
     public Object start(IApplicationContext context) {
         Display display = PlatformUI.createDisplay();
         try {
-            int code = PlatformUI.createAndRunWorkbench(display, new FerruleWorkbenchAdvisor());
+            FerruleWorkbenchAdvisor advisor = new FerruleWorkbenchAdvisor(folder(context));
+            int code = PlatformUI.createAndRunWorkbench(display, advisor);
             return code == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;
         } finally {
             display.dispose();
         }
+    }
+
+    /** The first argument that is a folder is opened as a project. */
+    private static Optional<IPath> folder(IApplicationContext context) {
+        String[] arguments = (String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS);
+        return Stream.of(arguments).filter(argument -> !argument.startsWith("-")).map(Path::of)
+                .filter(Files::isDirectory).map(path -> IPath.fromPath(path.toAbsolutePath().normalize())).findFirst();
     }
 
     @Override
