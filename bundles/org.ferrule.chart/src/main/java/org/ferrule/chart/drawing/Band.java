@@ -4,6 +4,7 @@
  */
 package org.ferrule.chart.drawing;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -17,6 +18,7 @@ import org.ferrule.fit.passage.ReadDevice;
 import org.ferrule.fit.passage.Stretch;
 import org.ferrule.fit.passage.Taper;
 import org.ferrule.fit.rules.RuleSet;
+import org.ferrule.quantity.Length;
 
 /**
  * A stretch of a body as it lies along a drawing, hub to the left.
@@ -28,6 +30,8 @@ import org.ferrule.fit.rules.RuleSet;
  * @param rigid whether it cannot bend
  */
 record Band(String name, double from, double to, Optional<Taper> diameter, boolean rigid) {
+    /** Steps along a taper: finer than any drawing shows. */
+    private static final long STEPS = 1_000_000;
 
     /** A lumen from its proximal entry. */
     static List<Band> ofBore(List<Stretch> bore) {
@@ -79,7 +83,9 @@ record Band(String name, double from, double to, Optional<Taper> diameter, boole
 
     private Figure at(Taper taper, double place) {
         double share = to == from ? 0 : Math.max(0, Math.min(1, (place - from) / (to - from)));
-        return taper.isConstant() ? taper.start() : taper.start().towards(taper.end(), share);
+        Length part = new Length(Math.round(share * STEPS));
+        return taper.isConstant() ? taper.start()
+                : taper.start().towards(taper.end(), part, new Length(STEPS), RoundingMode.HALF_EVEN);
     }
 
     double middle() {

@@ -67,6 +67,7 @@ public final class LiveAnswers implements AutoCloseable {
         if (live != null) {
             live.close();
         }
+        skipped = true;
         live = chart().map(chart -> new LiveChart(chart, documents, Extensions.ofPlatform().checks(), this::onDisplay,
                 solver, new Answers())).orElse(null);
     }
