@@ -19,6 +19,6 @@ public interface AnswersListener {
     void answered(SolvedChart solved, boolean onlyChanges);
 
     /** What is shown became stale, or is so no more, or something else is wrong than before. */
-    default void stateChanged() {
+    default void answersChanged() {
     }
 }

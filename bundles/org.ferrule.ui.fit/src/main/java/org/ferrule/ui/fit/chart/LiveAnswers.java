@@ -137,7 +137,7 @@ public final class LiveAnswers implements AutoCloseable {
     private void becameStale() {
         if (!stale) {
             stale = true;
-            listeners.forEach(AnswersListener::stateChanged);
+            listeners.forEach(AnswersListener::answersChanged);
         }
     }
 
@@ -145,7 +145,7 @@ public final class LiveAnswers implements AutoCloseable {
         problems = solved.chart().problems();
         if (shown != null && lacksDocument()) {
             skipped = true;
-            listeners.forEach(AnswersListener::stateChanged);
+            listeners.forEach(AnswersListener::answersChanged);
             return;
         }
         boolean onlyChanges = shown != null && !skipped;
@@ -153,7 +153,7 @@ public final class LiveAnswers implements AutoCloseable {
         shown = solved;
         stale = false;
         listeners.forEach(listener -> listener.answered(solved, onlyChanges));
-        listeners.forEach(AnswersListener::stateChanged);
+        listeners.forEach(AnswersListener::answersChanged);
     }
 
     /** Without one of its libraries a chart would only show less than before. */
@@ -163,7 +163,7 @@ public final class LiveAnswers implements AutoCloseable {
 
     private void failed(List<ChartProblem> found) {
         problems = List.copyOf(found);
-        listeners.forEach(AnswersListener::stateChanged);
+        listeners.forEach(AnswersListener::answersChanged);
     }
 
     @Override

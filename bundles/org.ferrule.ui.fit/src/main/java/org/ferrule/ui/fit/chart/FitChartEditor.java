@@ -1,0 +1,60 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.fit.chart;
+
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PartInitException;
+import org.ferrule.ui.edit.DocumentEditor;
+import org.ferrule.ui.fit.FitIds;
+
+/** The editor of fit charts: the live matrix, what the chart asks, and its pages on paper. */
+public final class FitChartEditor extends DocumentEditor {
+
+    private LiveAnswers answers;
+    private MatrixPage matrix;
+
+    @Override
+    protected void addDocumentPages() throws PartInitException {
+        close();
+        answers = new LiveAnswers(session());
+        matrix = new MatrixPage(this);
+        addPage(matrix);
+        showGrounds();
+    }
+
+    /** Brings up the view that explains what will be selected here, but does not take the focus for it. */
+    private void showGrounds() {
+        try {
+            getSite().getPage().showView(FitIds.GROUNDS_VIEW, null, IWorkbenchPage.VIEW_VISIBLE);
+        } catch (PartInitException e) {
+            ILog.of(FitChartEditor.class).log(e.getStatus());
+        }
+    }
+
+    /** Returns the answers, as they stand now. */
+    public LiveAnswers answers() {
+        return answers;
+    }
+
+    /** Returns the page with the matrix. */
+    public MatrixPage matrix() {
+        return matrix;
+    }
+
+    private void close() {
+        if (answers != null) {
+            answers.close();
+            answers = null;
+        }
+    }
+
+    @Override
+    public void dispose() {
+        close();
+        super.dispose();
+    }
+}
