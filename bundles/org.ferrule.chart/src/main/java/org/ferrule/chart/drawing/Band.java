@@ -30,8 +30,8 @@ import org.ferrule.quantity.Length;
  * @param rigid whether it cannot bend
  */
 record Band(String name, double from, double to, Optional<Taper> diameter, boolean rigid) {
-    /** Steps along a taper: finer than any drawing shows. */
-    private static final long STEPS = 1_000_000;
+    /** A taper is drawn in steps of a millionth of its length. */
+    private static final Length FINELY = new Length(1_000_000);
 
     /** A lumen from its proximal entry. */
     static List<Band> ofBore(List<Stretch> bore) {
@@ -83,9 +83,9 @@ record Band(String name, double from, double to, Optional<Taper> diameter, boole
 
     private Figure at(Taper taper, double place) {
         double share = to == from ? 0 : Math.max(0, Math.min(1, (place - from) / (to - from)));
-        Length part = new Length(Math.round(share * STEPS));
+        Length part = new Length(Math.round(share * FINELY.thirdNanometres()));
         return taper.isConstant() ? taper.start()
-                : taper.start().towards(taper.end(), part, new Length(STEPS), RoundingMode.HALF_EVEN);
+                : taper.start().towards(taper.end(), part, FINELY, RoundingMode.HALF_EVEN);
     }
 
     double middle() {
