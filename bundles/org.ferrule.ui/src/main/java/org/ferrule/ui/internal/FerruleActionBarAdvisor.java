@@ -62,7 +62,7 @@ class FerruleActionBarAdvisor extends ActionBarAdvisor {
         file.add(new Separator());
         addAll(file, ActionFactory.SAVE, ActionFactory.SAVE_AS, ActionFactory.SAVE_ALL, ActionFactory.REVERT);
         file.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
-        addAll(file, ActionFactory.RENAME, ActionFactory.REFRESH, ActionFactory.IMPORT, ActionFactory.EXPORT);
+        addAll(file, ActionFactory.RENAME, ActionFactory.REFRESH, ActionFactory.EXPORT);
         file.add(new Separator());
         addAll(file, ActionFactory.PROPERTIES);
         file.add(ContributionItemFactory.REOPEN_EDITORS.create(window));
@@ -87,6 +87,7 @@ class FerruleActionBarAdvisor extends ActionBarAdvisor {
         MenuManager views = new MenuManager("Show &View", "showView");
         views.add(ContributionItemFactory.VIEWS_SHORTLIST.create(window));
         menu.add(views);
+        addAll(menu, ActionFactory.OPEN_NEW_WINDOW);
         addAll(menu, ActionFactory.RESET_PERSPECTIVE);
         menu.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
         addAll(menu, ActionFactory.PREFERENCES);

@@ -6,6 +6,8 @@
 package org.ferrule.ui.internal;
 
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.application.ActionBarAdvisor;
 import org.eclipse.ui.application.IActionBarConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
@@ -28,7 +30,9 @@ class FerruleWindowAdvisor extends WorkbenchWindowAdvisor {
     @Override
     public void preWindowOpen() {
         IWorkbenchWindowConfigurer window = getWindowConfigurer();
-        window.setInitialSize(INITIAL_SIZE);
+        Rectangle screen = Display.getCurrent().getPrimaryMonitor().getClientArea();
+        window.setInitialSize(new Point(Math.min(INITIAL_SIZE.x, screen.width), Math.min(INITIAL_SIZE.y,
+                screen.height)));
         window.setTitle("Ferrule");
         window.setShowCoolBar(true);
         window.setShowStatusLine(true);

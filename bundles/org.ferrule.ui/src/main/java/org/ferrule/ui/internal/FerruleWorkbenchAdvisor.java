@@ -44,7 +44,7 @@ public class FerruleWorkbenchAdvisor extends WorkbenchAdvisor {
         super.initialize(configurer);
         configurer.setSaveAndRestore(true);
         IDE.registerAdapters();
-        ProjectImages.declare(configurer);
+        PlatformImages.declare(configurer);
     }
 
     @Override

@@ -42,7 +42,7 @@ public final class ChoicesField extends Field {
     ChoicesField(FieldForm form, EAttribute feature) {
         super(form, feature);
         enumeration = feature.getEAttributeType() instanceof EEnum;
-        text = form.toolkit().createText(parent(), "", SWT.SINGLE | (enumeration ? SWT.READ_ONLY : SWT.NONE));
+        text = form.toolkit().createText(parent(), "", SWT.BORDER | SWT.SINGLE | (enumeration ? SWT.READ_ONLY : SWT.NONE));
         place(text, enumeration ? 1 : 2);
         choose = enumeration ? chooseButton() : null;
         placeProblems();

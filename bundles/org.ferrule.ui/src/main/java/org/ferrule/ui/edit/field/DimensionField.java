@@ -33,7 +33,7 @@ public final class DimensionField extends TypedField {
     private Object shown;
 
     DimensionField(FieldForm form, EAttribute feature) {
-        super(form, feature, SWT.SINGLE, 1);
+        super(form, feature, SWT.SINGLE | SWT.BORDER, 1);
         reader = QuantityReader.of(feature, new FigureWords(units));
         meaning = form.toolkit().createLabel(parent(), "");
         meaning.setForeground(Colours.muted());
