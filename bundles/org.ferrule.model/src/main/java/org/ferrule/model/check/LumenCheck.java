@@ -21,40 +21,41 @@ final class LumenCheck implements DeviceCheck {
     private static final EStructuralFeature TO = Literals.LUMEN_SECTION__TO;
 
     @Override
-    public void check(ResolvedDevice resolved, Findings findings) {
+    public void check(ResolvedDevice resolved, Examination examination) {
         for (Lumen lumen : resolved.device().getLumens()) {
             Optional<Length> length = LumenPlace.of(resolved.device(), lumen).map(LumenPlace::length);
             List<LumenStretch> stretches = LumenStretch.all(lumen, length);
             for (int i = 0; i < stretches.size(); i++) {
-                checkSection(resolved, stretches.get(i), length, findings);
+                checkSection(resolved, stretches.get(i), length, examination);
                 if (i > 0) {
-                    checkJoint(resolved, stretches.get(i - 1), stretches.get(i), findings);
+                    checkJoint(resolved, stretches.get(i - 1), stretches.get(i), examination);
                 }
             }
         }
     }
 
     private static void checkSection(ResolvedDevice resolved, LumenStretch stretch, Optional<Length> length,
-            Findings findings) {
+            Examination examination) {
         LumenSection section = stretch.section();
         EStructuralFeature feature = section.getTo() == null ? FROM : TO;
         Length end = section.getTo() == null ? stretch.from() : stretch.to();
         if (length.isPresent() && end.compareTo(length.get()) > 0) {
-            findings.add(ProblemCode.LUMEN_TOO_LONG, resolved.statedBy(section, feature), feature, Lengths.mm(end),
+            examination.add(ProblemCode.LUMEN_TOO_LONG, resolved.statedBy(section, feature), feature, Lengths.mm(end),
                     Lengths.mm(length.get()));
         } else if (stretch.from().compareTo(stretch.to()) >= 0) {
-            findings.add(ProblemCode.REVERSED_STATIONS, resolved.statedBy(section, feature), feature,
+            examination.add(ProblemCode.REVERSED_STATIONS, resolved.statedBy(section, feature), feature,
                     Lengths.mm(stretch.from()), Lengths.mm(stretch.to()));
         }
     }
 
     private static void checkJoint(ResolvedDevice resolved, LumenStretch proximal, LumenStretch distal,
-            Findings findings) {
+            Examination examination) {
         int order = proximal.to().compareTo(distal.from());
         if (order != 0) {
             String end = Lengths.mm(proximal.to());
             String begin = Lengths.mm(distal.from());
-            findings.add(order < 0 ? ProblemCode.GAP : ProblemCode.OVERLAP, resolved.statedBy(distal.section(), FROM),
+            examination.add(order < 0 ? ProblemCode.GAP : ProblemCode.OVERLAP,
+                    resolved.statedBy(distal.section(), FROM),
                     FROM, order < 0 ? end : begin, order < 0 ? begin : end);
         }
     }
