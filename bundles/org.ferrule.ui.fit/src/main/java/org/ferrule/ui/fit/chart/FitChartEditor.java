@@ -5,11 +5,16 @@
 
 package org.ferrule.ui.fit.chart;
 
+import java.util.Optional;
+
+import org.eclipse.core.resources.IMarker;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
 import org.ferrule.ui.edit.DocumentEditor;
 import org.ferrule.ui.fit.FitIds;
+import org.ferrule.ui.fit.problem.PairCode;
+import org.ferrule.ui.problem.ProblemMarkers;
 
 /** The editor of fit charts: the live matrix, what the chart asks, and its pages on paper. */
 public final class FitChartEditor extends DocumentEditor {
@@ -32,6 +37,17 @@ public final class FitChartEditor extends DocumentEditor {
             getSite().getPage().showView(FitIds.GROUNDS_VIEW, null, IWorkbenchPage.VIEW_VISIBLE);
         } catch (PartInitException e) {
             ILog.of(FitChartEditor.class).log(e.getStatus());
+        }
+    }
+
+    @Override
+    public void gotoMarker(IMarker marker) {
+        Optional<PairCode> pair = PairCode.parse(marker.getAttribute(ProblemMarkers.CODE, ""));
+        if (pair.isPresent() && matrix != null) {
+            setActivePage(MatrixPage.ID);
+            matrix.reveal(pair.get().outerKey(), pair.get().innerKey());
+        } else {
+            super.gotoMarker(marker);
         }
     }
 

@@ -5,8 +5,6 @@
 
 package org.ferrule.ui.fit.chart;
 
-import org.eclipse.emf.ecore.EObject;
-import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.widgets.Composite;
@@ -46,12 +44,12 @@ public final class MatrixPage extends DocumentPage implements AnswersListener {
         Composite body = form.getForm().getBody();
         GridLayoutFactory.fillDefaults().margins(8, 6).spacing(0, 6).applyTo(body);
         problems = new ProblemStrip(body, form.getToolkit());
-        bar = new MatrixBar(body, form.getToolkit(), this::rearranged);
+        bar = new MatrixBar(body);
         table = new MatrixTable(body, content);
         GridDataFactory.fillDefaults().grab(true, true).hint(LEAST_HEIGHT, LEAST_HEIGHT).applyTo(table.control());
         bar.connect(table);
         table.onSelect(() -> selection.select(table.selected()));
-        new MatrixMenu(table, this).install();
+        new MatrixMenu(table, bar, session()).install();
         new CopyHandling(getSite(), table).install();
         getSite().setSelectionProvider(selection);
         follow();
@@ -74,10 +72,6 @@ public final class MatrixPage extends DocumentPage implements AnswersListener {
                 table.unitsChanged();
             }
         });
-    }
-
-    private void rearranged() {
-        table.refresh();
     }
 
     /** Returns the matrix. */
@@ -104,8 +98,11 @@ public final class MatrixPage extends DocumentPage implements AnswersListener {
         problems.show(answers.problems(), answers.stale());
     }
 
-    @Override
-    public boolean reveal(EObject object, EStructuralFeature feature) {
-        return new CellReveal(content, table).reveal(object);
+    /** Selects the cell of two lines; tells whether it is shown. */
+    public boolean reveal(String outerKey, String innerKey) {
+        content.asInChart();
+        table.refresh();
+        bar.showFilters();
+        return table.select(outerKey, innerKey);
     }
 }

@@ -7,7 +7,6 @@ package org.ferrule.ui.fit.matrix;
 
 import org.ferrule.chart.look.VerdictLook;
 import org.ferrule.fit.passage.PhaseAnswer;
-import org.ferrule.quantity.Length;
 import org.ferrule.quantity.LengthFormat;
 import org.ferrule.quantity.LengthUnit;
 import org.ferrule.ui.Services;
@@ -40,9 +39,5 @@ final class CellWords {
     /** The number of the worst clearance alone. */
     String number(PhaseAnswer answer) {
         return answer.clearance().map(c -> format.number(c.worst())).orElse("");
-    }
-
-    String format(Length clearance) {
-        return format.format(clearance);
     }
 }

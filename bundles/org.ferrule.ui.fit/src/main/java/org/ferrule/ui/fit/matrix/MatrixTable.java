@@ -15,7 +15,7 @@ import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.eclipse.nebula.widgets.nattable.config.DefaultNatTableStyleConfiguration;
 import org.eclipse.nebula.widgets.nattable.coordinate.PositionCoordinate;
 import org.eclipse.nebula.widgets.nattable.selection.event.ISelectionEvent;
-import org.eclipse.nebula.widgets.nattable.viewport.command.ShowCellInViewportCommand;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
 import org.ferrule.engine.chart.SolvedChart;
 import org.ferrule.ui.fit.answer.AskedPair;
@@ -157,9 +157,7 @@ public final class MatrixTable {
             return false;
         }
         layers.selection().setSelectedCell(column.getAsInt(), row.getAsInt());
-        layers.viewport().doCommand(new ShowCellInViewportCommand(layers.viewport(),
-                column.getAsInt() - layers.viewport().getOriginColumnPosition(),
-                row.getAsInt() - layers.viewport().getOriginRowPosition()));
+        layers.viewport().moveCellPositionIntoViewport(column.getAsInt(), row.getAsInt());
         return true;
     }
 
@@ -203,7 +201,7 @@ public final class MatrixTable {
     }
 
     /** Returns where the cell of two shown lines is painted, in the coordinates of the widget; nothing if scrolled off. */
-    public Optional<org.eclipse.swt.graphics.Rectangle> boundsOf(int row, int column) {
+    public Optional<Rectangle> boundsOf(int row, int column) {
         return MatrixRepaint.bounds(table, layers.viewport(), row, column);
     }
 }
