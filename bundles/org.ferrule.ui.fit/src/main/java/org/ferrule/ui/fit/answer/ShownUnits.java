@@ -6,6 +6,7 @@
 package org.ferrule.ui.fit.answer;
 
 import java.util.List;
+import java.util.Optional;
 
 import org.ferrule.chart.words.UnitPreferences;
 import org.ferrule.quantity.LengthUnit;
@@ -26,7 +27,7 @@ public final class ShownUnits {
         List<LengthUnit> units = preferences.units();
         int decimals = Math.max(LEAST_DECIMALS,
                 Math.min(MOST_DECIMALS, preferences.decimals(LengthUnit.MILLIMETRE)));
-        UnitPreferences first = new UnitPreferences(units.get(0), java.util.Optional.empty(), decimals);
+        UnitPreferences first = new UnitPreferences(units.get(0), Optional.empty(), decimals);
         return units.size() > 1 ? first.with(units.get(1)) : first;
     }
 }

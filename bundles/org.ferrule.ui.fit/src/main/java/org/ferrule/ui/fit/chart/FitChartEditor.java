@@ -13,7 +13,9 @@ import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
 import org.ferrule.ui.edit.DocumentEditor;
 import org.ferrule.ui.fit.FitIds;
+import org.ferrule.ui.fit.page.PaperPage;
 import org.ferrule.ui.fit.problem.PairCode;
+import org.ferrule.ui.fit.setup.SetUpPage;
 import org.ferrule.ui.problem.ProblemMarkers;
 
 /** The editor of fit charts: the live matrix, what the chart asks, and its pages on paper. */
@@ -24,10 +26,12 @@ public final class FitChartEditor extends DocumentEditor {
 
     @Override
     protected void addDocumentPages() throws PartInitException {
-        close();
+        endAnswers();
         answers = new LiveAnswers(session());
         matrix = new MatrixPage(this);
         addPage(matrix);
+        addPage(new SetUpPage(this));
+        addPage(new PaperPage(this));
         showGrounds();
     }
 
@@ -61,7 +65,7 @@ public final class FitChartEditor extends DocumentEditor {
         return matrix;
     }
 
-    private void close() {
+    private void endAnswers() {
         if (answers != null) {
             answers.close();
             answers = null;
@@ -70,7 +74,7 @@ public final class FitChartEditor extends DocumentEditor {
 
     @Override
     public void dispose() {
-        close();
+        endAnswers();
         super.dispose();
     }
 }

@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
 
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Device;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
@@ -69,7 +70,7 @@ final class CellTiles {
 
     private static void veil(GC gc, Look look) {
         gc.setAlpha(FAINT_ALPHA);
-        gc.setBackground(gc.getDevice().getSystemColor(org.eclipse.swt.SWT.COLOR_LIST_BACKGROUND));
+        gc.setBackground(gc.getDevice().getSystemColor(SWT.COLOR_LIST_BACKGROUND));
         gc.fillRectangle(0, 0, look.width(), look.height());
     }
 

@@ -5,6 +5,8 @@
 
 package org.ferrule.ui.fit.matrix;
 
+import java.util.function.Consumer;
+
 import org.eclipse.nebula.widgets.nattable.config.IConfigRegistry;
 import org.eclipse.nebula.widgets.nattable.layer.cell.ILayerCell;
 import org.eclipse.nebula.widgets.nattable.painter.cell.AbstractCellPainter;
@@ -118,7 +120,7 @@ final class HeadCells extends AbstractCellPainter {
     }
 
     /** Turns the graphics so that text runs upward; the area is given as it lies then. */
-    private static void turned(GC gc, Rectangle bounds, java.util.function.Consumer<Rectangle> drawing) {
+    private static void turned(GC gc, Rectangle bounds, Consumer<Rectangle> drawing) {
         Transform before = new Transform(gc.getDevice());
         gc.getTransform(before);
         Transform turned = new Transform(gc.getDevice());

@@ -5,6 +5,7 @@
 
 package org.ferrule.ui.fit.matrix;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalInt;
@@ -82,7 +83,7 @@ public final class MatrixAxis {
 
     /** Shows these lines; tells whether others were shown, or in another order. */
     boolean show(int[] indexes) {
-        boolean same = java.util.Arrays.equals(indexes, shown);
+        boolean same = Arrays.equals(indexes, shown);
         shown = indexes;
         return !same;
     }

@@ -15,12 +15,13 @@ import org.ferrule.engine.chart.AxisEntry;
 import org.ferrule.engine.content.Heads;
 
 /** The rows and columns of a chart. */
-final class MatrixLines {
+public final class MatrixLines {
 
     private MatrixLines() {
     }
 
-    static List<MatrixLine> of(AssembledChart chart, Side side) {
+    /** Returns the lines of a side, in the order of the chart. */
+    public static List<MatrixLine> of(AssembledChart chart, Side side) {
         return side == Side.OUTER ? outer(chart) : inner(chart);
     }
 
@@ -29,7 +30,7 @@ final class MatrixLines {
         for (int i = 0; i < chart.outer().size(); i++) {
             AxisEntry entry = chart.outer().get(i);
             Head head = Heads.outer(entry, chart.outerGroups().get(i));
-            lines.add(new MatrixLine(key(entry.device()) + "#" + entry.lumen().name(), head));
+            lines.add(new MatrixLine(key(entry), head));
         }
         return lines;
     }
@@ -43,7 +44,13 @@ final class MatrixLines {
         return lines;
     }
 
-    private static String key(CataloguedDevice device) {
+    /** Returns the key of a row. */
+    public static String key(AxisEntry entry) {
+        return key(entry.device()) + "#" + entry.lumen().name();
+    }
+
+    /** Returns the key of a column. */
+    public static String key(CataloguedDevice device) {
         return device.library() + "!" + device.device().id();
     }
 }
