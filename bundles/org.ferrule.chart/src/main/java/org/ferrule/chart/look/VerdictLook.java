@@ -4,6 +4,9 @@
  */
 package org.ferrule.chart.look;
 
+import java.util.Optional;
+
+import org.ferrule.fit.passage.FitAnswer;
 import org.ferrule.fit.passage.PhaseAnswer;
 import org.ferrule.fit.verdict.Authority;
 import org.ferrule.fit.verdict.Verdict;
@@ -51,6 +54,13 @@ public enum VerdictLook {
     /** The look of an answer. */
     public static VerdictLook of(PhaseAnswer answer) {
         return of(answer.verdict(), answer.authority());
+    }
+
+    /** The look coming out, where the verdict is worse than going in. */
+    public static Optional<VerdictLook> worseOut(FitAnswer answer) {
+        Verdict in = answer.in().verdict();
+        Verdict out = answer.out().verdict();
+        return out != in && in.worse(out) == out ? Optional.of(of(answer.out())) : Optional.empty();
     }
 
     /** The look of a verdict that rests on an authority. */

@@ -77,6 +77,11 @@ class CanonicalFormTest {
         assertTrue(strip(Samples.written(result)).endsWith(strip("\"x\":" + json + "}")));
     }
 
+    @Test
+    void keepsKeysThatTheModelHasForItself() {
+        assertTrue(Samples.written(Samples.libraryWith("\"extras\":[{\"key\":\"a\"}]")).contains("\"extras\": ["));
+    }
+
     @ParameterizedTest
     @CsvSource({ "1.00, 1.00", "1e2, 100", "0.950, 0.950", "1.5E-1, 0.15", "-0.5, -0.5" })
     void writesNumbersPlainlyAndKeepsTheirZeros(String read, String written) {

@@ -14,7 +14,7 @@ import org.ferrule.model.ModelPackage.Literals;
 import org.ferrule.model.ResolvedDevice;
 import org.ferrule.quantity.Length;
 
-/** The sections of a lumen follow each other from its proximal entry on, and none is longer than the lumen. */
+/** The sections of a lumen follow each other from its proximal entry to its distal opening, and not beyond. */
 final class LumenCheck implements DeviceCheck {
 
     private static final EStructuralFeature FROM = Literals.LUMEN_SECTION__FROM;
@@ -31,6 +31,9 @@ final class LumenCheck implements DeviceCheck {
                     checkJoint(resolved, stretches.get(i - 1), stretches.get(i), examination);
                 }
             }
+            if (!stretches.isEmpty() && stretches.size() == lumen.getSections().size()) {
+                checkEnds(resolved, stretches, length, examination);
+            }
         }
     }
 
@@ -45,6 +48,21 @@ final class LumenCheck implements DeviceCheck {
         } else if (stretch.from().compareTo(stretch.to()) >= 0) {
             examination.add(ProblemCode.REVERSED_STATIONS, resolved.statedBy(section, feature), feature,
                     Lengths.mm(stretch.from()), Lengths.mm(stretch.to()));
+        }
+    }
+
+    /** A section without stations may be what is missing, so the ends are looked at only if every one has them. */
+    private static void checkEnds(ResolvedDevice resolved, List<LumenStretch> stretches, Optional<Length> length,
+            Examination examination) {
+        LumenStretch first = stretches.get(0);
+        LumenStretch last = stretches.get(stretches.size() - 1);
+        if (first.from().compareTo(Length.ZERO) > 0) {
+            examination.add(ProblemCode.GAP, resolved.statedBy(first.section(), FROM), FROM, "the entry of the lumen",
+                    Lengths.mm(first.from()));
+        }
+        if (length.isPresent() && last.to().compareTo(length.get()) < 0) {
+            examination.add(ProblemCode.GAP, resolved.statedBy(last.section(), TO), TO, Lengths.mm(last.to()),
+                    "the end of the lumen at " + Lengths.mm(length.get()));
         }
     }
 

@@ -106,9 +106,12 @@ class ValidationTest {
             lumens.0.proximalAt=25 cm; lumens.0.sections.0.to=26 cm               | \
                 LUMEN_TOO_LONG lumens.0.sections.0.to
             lumens.0.sections.0.from=101 cm                                       | \
-                LUMEN_TOO_LONG lumens.0.sections.0.from
-            lumens.0.sections.0.from=9 cm; lumens.0.sections.0.to=8 cm            | \
-                REVERSED_STATIONS lumens.0.sections.0.to
+                LUMEN_TOO_LONG lumens.0.sections.0.from, GAP lumens.0.sections.0.from
+            lumens.0.sections.0.from=9 cm; lumens.0.sections.0.to=8 cm; lumens.0.sections.1.id=1 mm; \
+                lumens.0.sections.1.from=half way | \
+                UNREADABLE_FIGURE lumens.0.sections.1.from, REVERSED_STATIONS lumens.0.sections.0.to
+            lumens.0.sections.0.from=1 cm                                         | GAP lumens.0.sections.0.from
+            lumens.0.sections.0.to=99 cm                                          | GAP lumens.0.sections.0.to
             lumens.0.sections.0.to=8 cm; lumens.0.sections.1.from=9 cm            | GAP lumens.0.sections.1.from
             lumens.0.sections.0.to=8 cm; lumens.0.sections.1.from=7 cm            | OVERLAP lumens.0.sections.1.from
             lumens.0.sections.0.to=8 cm; lumens.0.sections.1.from=8 cm            | -

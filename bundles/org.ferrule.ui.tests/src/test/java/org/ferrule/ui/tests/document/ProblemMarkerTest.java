@@ -135,8 +135,7 @@ class ProblemMarkerTest {
         DocumentEditor editor = (DocumentEditor) IDE.openEditor(EditorFixture.page(), file);
         robot.waitForJobs();
         editor.reveal("clearances[0]");
-        Text field = Widgets.labelled(editor.getActivePageInstance().getPartControl(), "Required clearance",
-                Text.class);
+        Text field = field(editor);
         robot.click(field);
         robot.keys(SWT.CTRL, 'a');
         robot.type("70 mm");
@@ -145,6 +144,11 @@ class ProblemMarkerTest {
         new ScreenPicture().take("unsaved-marker");
         EditorFixture.page().closeAllEditors(false);
         robot.waitFor("no marker", () -> warnings(file) == 0);
+    }
+
+    private static Text field(DocumentEditor editor) {
+        return Widgets.labelled(editor.getActivePageInstance().getPartControl().getParent(), "Required clearance",
+                Text.class);
     }
 
     private static long warnings(IFile file) {
@@ -163,8 +167,7 @@ class ProblemMarkerTest {
         IEditorPart editor = IDE.openEditor(EditorFixture.page(), errors(file)[0]);
         robot.settle();
         assertTrue(editor instanceof DocumentEditor, String.valueOf(editor));
-        Text field = Widgets.labelled(((DocumentEditor) editor).getActivePageInstance().getPartControl(),
-                "Required clearance", Text.class);
+        Text field = field((DocumentEditor) editor);
         robot.waitFor("the cursor in the field", field::isFocusControl);
     }
 }

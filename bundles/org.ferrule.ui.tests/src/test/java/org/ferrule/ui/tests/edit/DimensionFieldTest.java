@@ -73,7 +73,7 @@ class DimensionFieldTest {
     void enterChangesTheDocument() {
         replaceBy("0.07 mm");
         robot.key(SWT.CR);
-        assertEquals("0.07 mm", required());
+        robot.waitFor("the change", () -> "0.07 mm".equals(required()));
         assertTrue(fixture.editor().isDirty());
     }
 
@@ -81,13 +81,13 @@ class DimensionFieldTest {
     void leavingTheFieldChangesTheDocument() {
         replaceBy("0.003 in");
         robot.key(SWT.TAB);
-        assertEquals("0.003 in", required());
+        robot.waitFor("the change", () -> "0.003 in".equals(required()));
     }
 
     @Test
     void showsWhatIsTypedInPreferredUnits() {
         replaceBy("0.003 in");
-        assertTrue(labels().stream().anyMatch(text -> text.startsWith("0.076 mm")), labels().toString());
+        robot.waitFor("millimetres", () -> labels().stream().anyMatch(text -> text.startsWith("0.076 mm")));
     }
 
     @Test
@@ -106,8 +106,9 @@ class DimensionFieldTest {
     void decimalCommaIsAnErrorAndChangesNothing() {
         replaceBy("0,07 mm");
         robot.key(SWT.CR);
+        robot.waitFor("the problem", () -> problem().startsWith("0,07 mm"));
+        robot.pause(200);
         new ScreenPicture().take("dimension-with-comma");
-        assertTrue(problem().startsWith("0,07 mm"), problem());
         assertTrue(problem().contains("expected"), problem());
         assertEquals("0.05 mm", required());
         assertFalse(fixture.editor().isDirty());
@@ -116,8 +117,9 @@ class DimensionFieldTest {
     @Test
     void escapeBringsTheFormerTextBack() {
         replaceBy("0.07");
+        robot.waitFor("the typed text", () -> field.getText().equals("0.07"));
         robot.key(SWT.ESC);
-        assertEquals("0.05 mm", field.getText());
+        robot.waitFor("the former text", () -> field.getText().equals("0.05 mm"));
         assertEquals("", problem());
         assertEquals("0.05 mm", required());
     }
@@ -126,13 +128,14 @@ class DimensionFieldTest {
     void implausibleFigureIsTakenWithAWarning() {
         replaceBy("70 mm");
         robot.key(SWT.CR);
-        assertEquals("70 mm", required());
+        robot.waitFor("the change", () -> "70 mm".equals(required()));
         assertTrue(problem().contains("implausibly large"), problem());
     }
 
     @Test
     void unreadableTextWaitsForItsObject() {
         replaceBy("0.07");
+        robot.waitFor("the typed text", () -> field.getText().equals("0.07"));
         fixture.reveal("spans[0]");
         fixture.reveal(Samples.RULE);
         field = Widgets.labelled(fixture.body(), Samples.REQUIRED, Text.class);
@@ -147,6 +150,6 @@ class DimensionFieldTest {
         robot.key(SWT.DEL);
         robot.key(SWT.CR);
         RuleSet rules = (RuleSet) fixture.editor().session().document().orElseThrow();
-        assertEquals(null, rules.getClearances().get(0).getRequired());
+        robot.waitFor("no dimension", () -> rules.getClearances().get(0).getRequired() == null);
     }
 }

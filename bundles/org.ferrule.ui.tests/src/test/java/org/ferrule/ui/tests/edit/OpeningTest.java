@@ -88,6 +88,7 @@ class OpeningTest {
         fixture.robot().click(field);
         fixture.robot().type("7");
         fixture.robot().key(SWT.CR);
+        fixture.robot().pause(500);
         assertFalse(fixture.editor().isDirty());
         assertThrows(CoreException.class, () -> fixture.editor().session().save(null));
         assertEquals(newer, fixture.text());

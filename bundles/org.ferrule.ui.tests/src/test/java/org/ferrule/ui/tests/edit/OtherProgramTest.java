@@ -57,6 +57,7 @@ class OtherProgramTest {
         robot.keys(SWT.CTRL, 'a');
         robot.type("0.07 mm");
         robot.key(SWT.CR);
+        robot.waitFor("the change", () -> fixture.editor().session().nextUndo() != null);
     }
 
     private void writeTheirs() throws IOException {

@@ -18,6 +18,7 @@ import java.nio.file.Files;
 import java.util.Optional;
 
 import org.eclipse.core.resources.IFileState;
+import org.eclipse.core.resources.IResource;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Text;
@@ -52,6 +53,7 @@ class SaveTest {
         robot.click(Widgets.labelled(fixture.body(), Samples.REQUIRED, Text.class));
         robot.keys(SWT.CTRL, 'a');
         robot.type(text);
+        robot.waitFor("a dirty editor", () -> fixture.editor().isDirty());
     }
 
     private static String text(IFileState state) throws CoreException, IOException {
@@ -88,11 +90,11 @@ class SaveTest {
     }
 
     @Test
-    void savedFileIsInStepWithTheWorkspace() throws CoreException {
+    void savedFileIsInStepWithTheWorkspace() {
         type("0.07 mm");
         robot.keys(SWT.CTRL, 's');
         robot.waitFor("a clean editor", () -> !fixture.editor().isDirty());
-        assertTrue(fixture.file().isSynchronized(0));
+        assertTrue(fixture.file().isSynchronized(IResource.DEPTH_ZERO));
     }
 
     @Test

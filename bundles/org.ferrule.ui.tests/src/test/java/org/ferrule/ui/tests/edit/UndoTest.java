@@ -52,6 +52,7 @@ class UndoTest {
         robot.keys(SWT.CTRL, 'a');
         robot.type(text);
         robot.key(SWT.CR);
+        robot.waitFor("the change", () -> fixture.editor().session().nextUndo() != null);
     }
 
     @Test

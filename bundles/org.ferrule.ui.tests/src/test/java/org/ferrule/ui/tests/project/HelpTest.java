@@ -51,7 +51,7 @@ class HelpTest {
     }
 
     private static String shown() {
-        Composite view = (Composite) EditorFixture.page().getActivePart().getSite().getShell();
+        Composite view = EditorFixture.page().getActivePart().getSite().getShell();
         return Widgets.all(view, StyledText.class).map(StyledText::getText).max((a, b) -> a.length() - b.length())
                 .orElse("");
     }

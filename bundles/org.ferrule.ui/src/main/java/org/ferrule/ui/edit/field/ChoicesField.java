@@ -18,6 +18,7 @@ import org.eclipse.emf.ecore.EEnumLiteral;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.LabelProvider;
+import org.eclipse.jface.window.Window;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.widgets.Button;
@@ -64,7 +65,7 @@ public final class ChoicesField extends Field {
                 .labelProvider(LabelProvider.createTextProvider(ChoicesField::word))
                 .title(ModelLabels.feature(feature())).message("None means all.").preselect(values.toArray())
                 .create(text.getShell());
-        if (dialog.open() == ListSelectionDialog.OK) {
+        if (dialog.open() == Window.OK) {
             commit(new ArrayList<>(Arrays.asList(dialog.getResult())));
         }
     }

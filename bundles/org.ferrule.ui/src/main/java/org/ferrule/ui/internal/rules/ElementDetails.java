@@ -20,6 +20,7 @@ import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.forms.IManagedForm;
+import org.eclipse.ui.forms.widgets.ExpandableComposite;
 import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.eclipse.ui.forms.widgets.Section;
 import org.ferrule.model.Features;
@@ -45,7 +46,7 @@ final class ElementDetails {
     ElementDetails(DocumentSession session, IManagedForm form, Composite parent) {
         this.session = session;
         this.toolkit = form.getToolkit();
-        section = toolkit.createSection(parent, Section.TITLE_BAR);
+        section = toolkit.createSection(parent, ExpandableComposite.TITLE_BAR);
         scroller = new ScrolledComposite(section, SWT.V_SCROLL);
         toolkit.adapt(scroller);
         scroller.setExpandHorizontal(true);
