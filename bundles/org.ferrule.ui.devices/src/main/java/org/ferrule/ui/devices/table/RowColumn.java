@@ -29,8 +29,8 @@ public record RowColumn<R>(String title, String tooltip, int characters, Functio
 
     /** Creates a column that is sorted by its texts. */
     public static <R> RowColumn<R> of(String title, int characters, Function<R, String> text) {
-        return new RowColumn<R>(title, "", characters, text, row -> null, row -> false, null, null)
-                .sortedBy(row -> sortable(text.apply(row)));
+        RowColumn<R> plain = new RowColumn<>(title, "", characters, text, row -> null, row -> false, null, null);
+        return plain.sortedBy(row -> sortable(text.apply(row)));
     }
 
     private static String sortable(String text) {

@@ -93,6 +93,7 @@ class DeviceTableTest {
     @Test
     void markerLeadsToTheFieldOfASection() throws CoreException {
         try (LibraryRobot library = new LibraryRobot(Libraries.SAMPLE.replace("2.06 mm", "2,06 mm"))) {
+            library.robot().waitForJobs(); for (var m : library.fixture().file().findMarkers(null, true, 2)) { System.out.println("MARK " + m.getAttributes()); }
             library.robot().waitFor("a marker", () -> marker(library) != null);
             IEditorPart editor = IDE.openEditor(EditorFixture.page(), marker(library));
             assertEquals(library.fixture().editor(), editor);
@@ -116,6 +117,7 @@ class DeviceTableTest {
     void twoThousandDevicesOpenAndScroll() throws CoreException {
         long start = System.currentTimeMillis();
         try (LibraryRobot library = new LibraryRobot(Libraries.large(MANY))) {
+            System.out.println("OPENED " + (System.currentTimeMillis() - start));
             Table table = library.devices();
             assertEquals(MANY, table.getItemCount());
             table.setTopIndex(MANY - 1);

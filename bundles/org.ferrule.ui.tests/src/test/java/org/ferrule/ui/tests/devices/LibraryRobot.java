@@ -92,13 +92,8 @@ final class LibraryRobot implements AutoCloseable {
     void clickRow(Table table, int index) {
         robot.settle();
         Rectangle cell = table.getItem(index).getBounds(0);
-        robot.click(table, cell.x + cell.width / 2, cell.y + cell.height / 2 + headerOf(table));
+        robot.click(table, cell.x + cell.width / 2, cell.y + cell.height / 2);
         robot.settle();
-    }
-
-    /** Coordinates of a table's items begin below its head on one platform and above it on another. */
-    private static int headerOf(Table table) {
-        return table.getItem(0).getBounds(0).y < table.getHeaderHeight() / 2 ? table.getHeaderHeight() : 0;
     }
 
     void openTab(String title) {

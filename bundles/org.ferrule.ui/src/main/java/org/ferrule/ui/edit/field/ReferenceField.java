@@ -65,6 +65,6 @@ public class ReferenceField extends Field {
         items.addAll(known.values());
         names = List.copyOf(known.keySet());
         combo.setItems(items.toArray(String[]::new));
-        combo.select(names.indexOf(value) + 1);
+        combo.select(value == null ? 0 : names.indexOf(value) + 1);
     }
 }
