@@ -13,8 +13,9 @@ import org.ferrule.picture.Picture;
 import org.ferrule.picture.PictureBuilder;
 
 /**
- * Cross-sections to scale at the place that decides: the lumen with the ring in which its wall may lie, what lies in it,
- * and the clearance. Groups are named for hit-testing: {@code lumen}, {@code shaft}, {@code wire}, {@code clearance}.
+ * Cross-sections to scale at the place that decides: the lumen with the ring in which its wall may lie, what lies in
+ * it, and the clearance. Groups are named for hit-testing: {@code lumen}, {@code shaft}, {@code wire},
+ * {@code clearance}.
  */
 public final class CrossSectionDrawing {
     private final ReasonWords words;

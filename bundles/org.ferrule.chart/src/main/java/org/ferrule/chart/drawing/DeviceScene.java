@@ -15,6 +15,7 @@ import org.ferrule.chart.words.ReasonWords;
 import org.ferrule.fit.device.Lumen;
 import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.passage.ReadDevice;
+import org.ferrule.fit.passage.Stretch;
 import org.ferrule.fit.rules.RuleSet;
 import org.ferrule.picture.Box;
 import org.ferrule.picture.Frame;
@@ -72,7 +73,7 @@ final class DeviceScene {
             paint(g, band, rest);
         }
         bores(g);
-        wire.ifPresent(w -> w.paint(g, axis, painter, shaft, rest, wireY(), 0));
+        wire.ifPresent(w -> w.paint(g, axis, painter, shaft, rest, wireLevels(), 0));
         for (int i = 0; i < markers.size(); i++) {
             marker(g, markers.get(i), i);
         }
@@ -96,13 +97,32 @@ final class DeviceScene {
         }
     }
 
-    /** Lumens of known diameter, side by side where there are several; where they lie in the shaft is not stated. */
+    /**
+     * Lumens of known diameter, side by side where there are several, else in the middle: where they lie in the shaft
+     * is not stated.
+     */
     private void bores(PictureBuilder g) {
         for (Lumen lumen : knownLumens()) {
             double entry = -lumen.proximalAt().mm();
-            device.bore(lumen).forEach(s -> painter.bore(g, new Band(s.name(), entry + s.from().mm(),
-                    entry + s.to().mm(), s.diameter(), false), middleOf(lumen), "lumen:" + Printable.line(lumen.name())));
+            for (Stretch stretch : device.bore(lumen)) {
+                Band whole = new Band(stretch.name(), entry + stretch.from().mm(), entry + stretch.to().mm(),
+                        stretch.diameter(), false);
+                pieces(whole.from(), whole.to()).forEach(piece -> painter.bore(g, whole.cut(piece[0], piece[1]),
+                        middleOf(lumen, (piece[0] + piece[1]) / 2), "lumen:" + Printable.line(lumen.name())));
+            }
         }
+    }
+
+    /** A stretch cut where any lumen begins or ends. */
+    private List<double[]> pieces(double from, double to) {
+        TreeSet<Double> cuts = new TreeSet<>(List.of(from, to));
+        knownLumens().forEach(l -> cuts.addAll(List.of(-l.proximalAt().mm(), -l.distalAt().mm())));
+        List<Double> inside = List.copyOf(cuts.subSet(from, true, to, true));
+        List<double[]> pieces = new ArrayList<>();
+        for (int i = 1; i < inside.size(); i++) {
+            pieces.add(new double[] { inside.get(i - 1), inside.get(i) });
+        }
+        return pieces;
     }
 
     private List<Lumen> knownLumens() {
@@ -110,10 +130,11 @@ final class DeviceScene {
                 && device.bore(l).stream().allMatch(s -> s.diameter().isPresent())).toList();
     }
 
-    private double middleOf(Lumen wanted) {
-        List<Lumen> known = knownLumens();
-        double y = centreY - known.stream().mapToDouble(this::largest).sum() / 2 * painter.radial();
-        for (Lumen lumen : known) {
+    private double middleOf(Lumen wanted, double place) {
+        List<Lumen> here = knownLumens().stream()
+                .filter(l -> -l.proximalAt().mm() < place && -l.distalAt().mm() > place).toList();
+        double y = centreY - here.stream().mapToDouble(this::largest).sum() / 2 * painter.radial();
+        for (Lumen lumen : here) {
             double height = largest(lumen) * painter.radial();
             if (lumen.equals(wanted)) {
                 return y + height / 2;
@@ -123,8 +144,13 @@ final class DeviceScene {
         return centreY;
     }
 
-    private double wireY() {
-        return device.device().wireLumen().map(this::middleOf).orElse(centreY);
+    private List<OwnWirePath.Level> wireLevels() {
+        Lumen lumen = device.device().wireLumen().orElseThrow();
+        List<OwnWirePath.Level> levels = new ArrayList<>();
+        for (double[] piece : pieces(-lumen.proximalAt().mm(), -lumen.distalAt().mm())) {
+            levels.add(0, new OwnWirePath.Level(piece[0], middleOf(lumen, (piece[0] + piece[1]) / 2)));
+        }
+        return levels;
     }
 
     private double largest(Lumen lumen) {

@@ -18,9 +18,9 @@ import org.ferrule.picture.PictureBuilder;
 import org.ferrule.picture.TextLayout;
 
 /**
- * Longitudinal sections. Diameters are drawn to one scale and lengths to another, which the caption says; long stretches
- * are broken so that short ones can be seen. Groups are named for hit-testing: {@code section:NAME}, {@code lumen:NAME},
- * {@code marker:NUMBER}, {@code port}, {@code wire}, {@code limiting}.
+ * Longitudinal sections. Diameters are drawn to one scale and lengths to another, which the caption says; long
+ * stretches are broken so that short ones can be seen. Groups are named for hit-testing: {@code section:NAME},
+ * {@code lumen:NAME}, {@code marker:NUMBER}, {@code port}, {@code wire}, {@code limiting}.
  */
 public final class LongitudinalDrawing {
     private final ReasonWords words;

@@ -26,8 +26,8 @@ public enum VerdictLook {
             Tone.even("verdict.fits", 0x163C54, 0xC9E8FA)),
     /** A maker's paper says that it fits, and nothing speaks against it. */
     FITS_BY_CLAIM("fits by claim", Glyph.ON_PAPER,
-            Tone.even("verdict.claim", 0xE4EFF5, 0x0A4263).hatched(Hatch.Pattern.DOTS, 0x9CC4DC),
-            Tone.even("verdict.claim", 0x1B3140, 0xC9E8FA).hatched(Hatch.Pattern.DOTS, 0x335B75)),
+            Tone.even("verdict.claim", 0xE4EFF5, 0x0A4263).hatched(Hatch.Pattern.VERTICAL, 0xB9D6E6),
+            Tone.even("verdict.claim", 0x1B3140, 0xC9E8FA).hatched(Hatch.Pattern.VERTICAL, 0x2E5068)),
     /** It may pass, without the clearance that is asked for. */
     TIGHT("tight", Glyph.SQUEEZED, Tone.even("verdict.tight", 0xE3A9C4, 0x4A0D2E),
             Tone.even("verdict.tight", 0x9C4B77, 0xFFF2F8)),

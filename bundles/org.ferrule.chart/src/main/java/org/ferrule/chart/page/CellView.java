@@ -31,7 +31,8 @@ record CellView(VerdictLook look, String number, String thousandths, Optional<Ve
                 .flatMap(lane -> answer.in().clearance().map(three -> three.in(lane)));
         return new CellView(VerdictLook.of(answer.in()),
                 clearance.map(c -> withMinus(lengths.clearanceMm(c))).orElse(""),
-                clearance.map(c -> withMinus(lengths.thousandths(c))).orElse(""), VerdictLook.worseOut(answer), notes, words);
+                clearance.map(c -> withMinus(lengths.thousandths(c))).orElse(""), VerdictLook.worseOut(answer), notes,
+                words);
     }
 
     private static String withMinus(String number) {

@@ -101,7 +101,8 @@ public final class CsvWriter {
                 Column.text("limiting lumen section", p -> p.limiting(Limiting::lumenSection)),
                 Column.number("reach mm", p -> CellText.distance(p.answer().in().reach())),
                 Column.text("out verdict", p -> p.verdict(FitAnswer::out)),
-                Column.text("reasons", p -> p.reasons(Weight.DECIDES)),
+                Column.text("reasons", p -> p.reasons(FitAnswer::in, Weight.DECIDES)),
+                Column.text("out reasons", p -> p.reasons(FitAnswer::out, Weight.DECIDES)),
                 Column.text("conflicts", p -> p.reasons(Weight.CONFLICT)),
                 Column.text("cautions", p -> p.reasons(Weight.CAUTION)),
                 Column.text("assumed", p -> p.reasons(Weight.NOTE)), Column.text("sources", Pair::sources));

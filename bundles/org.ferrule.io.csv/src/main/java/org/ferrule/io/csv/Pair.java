@@ -45,19 +45,22 @@ record Pair(Head outer, Head inner, FitAnswer answer, ReasonWords words) {
         return answer.in().limiting().map(section).orElse("");
     }
 
-    /** The reasons of both phases that have one of these weights, each once. */
-    String reasons(Weight... weights) {
-        Set<Weight> wanted = Set.of(weights);
-        Set<String> said = new LinkedHashSet<>();
-        add(said, answer.in(), wanted);
-        add(said, answer.out(), wanted);
+    /** The reasons of one phase that have a weight, each once. */
+    String reasons(Function<FitAnswer, PhaseAnswer> phase, Weight weight) {
+        return String.join("; ", said(phase.apply(answer), weight));
+    }
+
+    /** The reasons of both phases that have a weight, each once. */
+    String reasons(Weight weight) {
+        Set<String> said = said(answer.in(), weight);
+        said.addAll(said(answer.out(), weight));
         return String.join("; ", said);
     }
 
-    private void add(Set<String> said, PhaseAnswer phase, Set<Weight> weights) {
+    private Set<String> said(PhaseAnswer phase, Weight weight) {
         PairNames names = new PairNames(outer.id(), outer.title(), inner.id(), inner.title());
-        phase.reasons().stream().filter(reason -> weights.contains(reason.code().weight()))
-                .forEach(reason -> said.add(words.say(reason, phase, names)));
+        return phase.reasons().stream().filter(reason -> reason.code().weight() == weight)
+                .map(reason -> words.say(reason, phase, names)).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     String sources() {

@@ -75,8 +75,9 @@ class CsvWriterTest {
         FitAnswer second = new FitAnswer(unknown(), unknown());
         return new ChartContent(new Imprint(title, "", "", "4", LocalDate.of(2026, 5, 11)),
                 new Basis(new Edition("Rules", "1"), List.of(new Edition("Library", "2")), List.of("tip first")),
-                List.of(head("a", outerName)), List.of(head("b", "Größe 2,5"), head("c", "third"), head("d", "fourth")),
-                (row, column) -> column == 0 ? Optional.of(first) : column == 1 ? Optional.of(second) : Optional.empty(),
+                List.of(head("a", outerName)),
+                List.of(head("b", "Größe 2,5"), head("c", "third"), head("d", "fourth")),
+                (row, column) -> column == 2 ? Optional.empty() : Optional.of(column == 0 ? first : second),
                 List.of("invented"), UNITS, ShownNumber.WORST, new PaperFormat(PaperFormat.Size.A4, true));
     }
 
