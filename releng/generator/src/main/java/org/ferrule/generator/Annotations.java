@@ -4,9 +4,11 @@
  */
 package org.ferrule.generator;
 
+import java.util.Locale;
 import java.util.Optional;
 
 import org.eclipse.emf.ecore.EModelElement;
+import org.eclipse.emf.ecore.ENamedElement;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /** Reads the Ecore's annotations that are our own. */
@@ -17,11 +19,17 @@ final class Annotations {
     private Annotations() {
     }
 
-    static Optional<String> label(EModelElement element) {
-        return get(element, "label");
+    /** Returns the label that the Ecore gives, otherwise the name as a phrase. */
+    static String label(ENamedElement element) {
+        return get(element, "label").orElseGet(() -> phrase(element.getName()));
     }
 
     static Optional<String> get(EModelElement element, String key) {
         return Optional.ofNullable(EcoreUtil.getAnnotation(element, SOURCE, key));
+    }
+
+    private static String phrase(String name) {
+        String words = name.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(Locale.ROOT);
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 }

@@ -12,11 +12,15 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
+import org.eclipse.emf.ecore.EPackage;
+
 /** One run of everything that is generated from {@code ferrule.ecore}, into a scratch folder. */
 public final class Generation {
 
     private static final String MODEL = "org.ferrule.model";
     private static final String EDIT = "org.ferrule.model.edit";
+
+    private static final String SCHEMAS = "docs/schema";
 
     private final Path root;
     private final Path scratch;
@@ -41,14 +45,17 @@ public final class Generation {
     public List<GeneratedFolder> run() throws IOException {
         empty();
         Path model = copyModel();
-        Labels labels = new Labels(new EmfCode(scratch, MODEL, EDIT).generate());
+        EPackage ecore = new EmfCode(scratch, MODEL, EDIT).generate();
+        new SchemaFiles(ecore).write(scratch.resolve(SCHEMAS));
+        Labels labels = new Labels(ecore);
         tidying(MODEL, labels).run();
         tidying(EDIT, labels).run();
         tidying(EDIT, labels).takeLabels();
         return List.of(
                 new GeneratedFolder(model, bundle(MODEL).resolve("model")),
                 sources(MODEL),
-                sources(EDIT));
+                sources(EDIT),
+                new GeneratedFolder(scratch.resolve(SCHEMAS), root.resolve(SCHEMAS)));
     }
 
     private Tidying tidying(String bundle, Labels labels) {

@@ -4,7 +4,6 @@
  */
 package org.ferrule.generator;
 
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.MatchResult;
@@ -14,12 +13,11 @@ import java.util.regex.Pattern;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EClassifier;
 import org.eclipse.emf.ecore.EEnum;
-import org.eclipse.emf.ecore.ENamedElement;
 import org.eclipse.emf.ecore.EPackage;
 
 /**
- * The English labels of types, features and enum words, by their keys in {@code plugin.properties}: the Ecore's own
- * label where it has one, the word of the documents for an enum, the name as a phrase otherwise.
+ * The English labels of types, features and enum words, by their keys in {@code plugin.properties}; those of enum words
+ * are the words of the documents.
  */
 final class Labels {
 
@@ -43,17 +41,12 @@ final class Labels {
 
     private void add(EClassifier classifier) {
         String prefix = "_UI_" + classifier.getName() + "_";
-        labels.put(prefix + "type", Annotations.label(classifier).orElse(phrase(classifier)));
+        labels.put(prefix + "type", Annotations.label(classifier));
         if (classifier instanceof EClass type) {
-            type.getEStructuralFeatures().forEach(f -> labels.put(prefix + f.getName() + "_feature",
-                    Annotations.label(f).orElse(phrase(f))));
+            type.getEStructuralFeatures()
+                    .forEach(f -> labels.put(prefix + f.getName() + "_feature", Annotations.label(f)));
         } else if (classifier instanceof EEnum words) {
             words.getELiterals().forEach(l -> labels.put(prefix + l.getName() + "_literal", l.getLiteral()));
         }
-    }
-
-    private static String phrase(ENamedElement element) {
-        String words = element.getName().replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(Locale.ROOT);
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 }

@@ -72,7 +72,7 @@ final class TreeReader {
         return switch (parser.currentToken()) {
             case START_OBJECT -> object(start);
             case START_ARRAY -> array(start);
-            case VALUE_STRING -> new StringNode(start, endOfString(start), parser.getText());
+            case VALUE_STRING -> string(start, parser.getText());
             case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(start, parser.getText());
             default -> new WordNode(start, start + parser.getText().length(), parser.getText());
         };
@@ -95,6 +95,11 @@ final class TreeReader {
             values.add(value());
         }
         return new ArrayNode(start, offset() + 1, List.copyOf(values));
+    }
+
+    /** Taking the value has made the parser read the string to its end, so that there is one. */
+    private StringNode string(int start, String value) {
+        return new StringNode(start, endOfString(start), value);
     }
 
     private static NumberNode number(int start, String spelling) {

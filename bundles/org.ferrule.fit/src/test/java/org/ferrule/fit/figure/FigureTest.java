@@ -1,0 +1,48 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.fit.figure;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.math.RoundingMode;
+
+import org.ferrule.quantity.Length;
+import org.junit.jupiter.api.Test;
+
+class FigureTest {
+
+    @Test
+    void refusesEndsOutOfOrder() {
+        assertThrows(IllegalArgumentException.class, () -> figure(2, 1, 3));
+        assertThrows(IllegalArgumentException.class, () -> figure(1, 3, 2));
+    }
+
+    @Test
+    void interpolatesEndByEnd() {
+        assertEquals(figure(15, 20, 30), figure(10, 20, 30).towards(figure(20, 20, 30), new Length(1), new Length(2),
+                RoundingMode.FLOOR));
+    }
+
+    @Test
+    void roundsAsToldAlsoOnTheWayDown() {
+        Figure thick = figure(10, 10, 10);
+        Figure thin = figure(9, 9, 9);
+        assertEquals(thin, thick.towards(thin, new Length(1), new Length(3), RoundingMode.FLOOR));
+        assertEquals(thick, thick.towards(thin, new Length(2), new Length(3), RoundingMode.CEILING));
+    }
+
+    @Test
+    void isExactOverLongWays() {
+        Length kilometre = new Length(3_000_000_000_000L);
+        assertEquals(figure(5_000_000_000_000L, 5_000_000_000_000L, 5_000_000_000_000L),
+                Figure.exactly(Length.ZERO).towards(Figure.exactly(new Length(10_000_000_000_000L)),
+                        kilometre.dividedBy(2), kilometre, RoundingMode.FLOOR));
+    }
+
+    private static Figure figure(long low, long centre, long high) {
+        return new Figure(new Length(low), new Length(centre), new Length(high), false);
+    }
+}
