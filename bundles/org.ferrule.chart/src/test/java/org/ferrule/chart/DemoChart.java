@@ -63,8 +63,9 @@ public final class DemoChart {
     /** A chart on paper of any size. */
     public static ChartContent content(List<Device> outer, List<Device> inner, PaperFormat paper) {
         return new ChartContent(
-                new Imprint("Through the guides of room 2", "Nurses and physicians of the invented laboratory at Hollin",
-                        "A. Nyberg", "4", LocalDate.of(2026, 5, 11)),
+                new Imprint("Through the guides of room 2",
+                        "Nurses and physicians of the invented laboratory at Hollin", "A. Nyberg", "4",
+                        LocalDate.of(2026, 5, 11)),
                 new Basis(new Edition("Test rules", "1"), List.of(new Edition("Guides and extensions", "3"),
                         new Edition("Balloons, stents and the rest", "7")), List.of("tip first", "hub to hub")),
                 outer.stream().map(DemoChart::outerHead).toList(), inner.stream().map(DemoChart::innerHead).toList(),
@@ -79,8 +80,8 @@ public final class DemoChart {
     }
 
     private static Head outerHead(Device d) {
-        String figure = d.mainLumen().orElseThrow().sections().get(0).proximal().map(p -> "ID " + p.text())
-                .orElse("ID not stated");
+        String figure = d.mainLumen().orElseThrow().sections().get(0).proximal().map(p -> p.text())
+                .orElse("not stated");
         return new Head(d.id(), d.name(), d.kind().word(), d.size(), "", figure, d.kind().word() + "s");
     }
 
@@ -88,7 +89,7 @@ public final class DemoChart {
         String figure = IntStream.range(0, d.sections().size()).mapToObj(i -> d.sections().get(i))
                 .filter(s -> s.crossingProfile() || s.rigid()).findFirst()
                 .flatMap(s -> s.distal() instanceof Contour.Round r ? r.diameter()
-                        : Optional.empty()).map(p -> "profile " + p.text()).orElse("");
+                        : Optional.empty()).map(p -> p.text()).orElse("");
         return new Head(d.id(), d.name(), d.kind().word(), d.size(), "", figure, d.kind().word() + "s");
     }
 }

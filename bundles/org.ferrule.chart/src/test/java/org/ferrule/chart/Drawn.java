@@ -50,7 +50,8 @@ public final class Drawn {
     private void read(List<Element> elements, Transform transform, String name) {
         for (Element element : elements) {
             if (element instanceof Text text) {
-                words.add(new Words(text.string(), box(text, transform), text.style().sizePt() * transform.scale(), name));
+                double sizePt = text.style().sizePt() * transform.scale();
+                words.add(new Words(text.string(), box(text, transform), sizePt, name));
             } else if (element instanceof Group group) {
                 Optional<String> id = group.frame().id();
                 id.ifPresent(i -> groups.add(new Named(i, group)));

@@ -71,8 +71,8 @@ class IntervalTest {
     void minimumLumenWithAnAssumedCentreIsTightWhereItsCentreOverlaps() {
         TestRules rules = TestRules.exact().spans("0.02 mm", "0.03 mm");
         // lumen 1.00 to 1.05 mm, device 1.03 to 1.08 mm: nominal -0.03, best +0.02
-        assertEquals(TIGHT, passage(rod("m", MICROCATHETER, "135 cm", "1.05 mm"), guide("g", "1.00 mm min")).under(rules)
-                .in().verdict());
+        assertEquals(TIGHT, passage(rod("m", MICROCATHETER, "135 cm", "1.05 mm"), guide("g", "1.00 mm min"))
+                .under(rules).in().verdict());
         assertEquals(BLOCKED, passage(rod("m", MICROCATHETER, "135 cm", "1.08 mm"), guide("g", "1.00 mm min"))
                 .under(rules).in().verdict());
     }

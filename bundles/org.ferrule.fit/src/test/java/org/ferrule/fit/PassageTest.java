@@ -56,13 +56,13 @@ class PassageTest {
 
     @Test
     void clearanceOfExactlyWhatIsRequiredFits() {
-        assertEquals(FITS, passage(rod("m", MICROCATHETER, "135 cm", "1.000 mm"), guide("g", "1.025 mm")).in().verdict());
+        assertEquals(FITS, passage(rod("m", MICROCATHETER, "135 cm", "1 mm"), guide("g", "1.025 mm")).in().verdict());
     }
 
     @Test
     void thirdOfNanometreLessThanRequiredIsTight() {
         String less = Texts.text(length("1.025 mm").minus(NANOMETRE_THIRD), LengthUnit.FRENCH);
-        assertEquals(TIGHT, passage(rod("m", MICROCATHETER, "135 cm", "1.000 mm"), guide("g", less)).in().verdict());
+        assertEquals(TIGHT, passage(rod("m", MICROCATHETER, "135 cm", "1 mm"), guide("g", less)).in().verdict());
     }
 
     @Test

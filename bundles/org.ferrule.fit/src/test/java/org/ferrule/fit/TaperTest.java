@@ -74,7 +74,8 @@ class TaperTest {
     void diameterBetweenTwoFiguresIsRoundedAgainstTheDevice() {
         // At 100.5 mm from its tip the taper is 0.8 mm and a third of a third of a nanometre thick.
         SampleDevice device = device("m", MICROCATHETER).length("1 m").section("tip", "0 mm", "100 mm", "0.5 mm")
-                .taper("taper", "100 mm", "103 mm", "2.4 Fr", "2.400002 Fr").section("shaft", "103 mm", "1 m", "2.5 Fr");
+                .taper("taper", "100 mm", "103 mm", "2.4 Fr", "2.400002 Fr")
+                .section("shaft", "103 mm", "1 m", "2.5 Fr");
         assertEquals(TIGHT, passage(device, guide("g", "0.825 mm")).reach("-899.5 mm").in().verdict());
         assertEquals(FITS, passage(device, guide("g", "0.825 mm")).reach("-900 mm").in().verdict());
     }

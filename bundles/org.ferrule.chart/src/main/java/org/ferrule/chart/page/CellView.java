@@ -10,8 +10,6 @@ import java.util.Optional;
 import org.ferrule.chart.look.VerdictLook;
 import org.ferrule.chart.words.LengthWords;
 import org.ferrule.fit.passage.FitAnswer;
-import org.ferrule.fit.passage.PhaseAnswer;
-import org.ferrule.fit.verdict.Verdict;
 import org.ferrule.quantity.Length;
 
 /**
@@ -33,14 +31,8 @@ record CellView(VerdictLook look, String number, String thousandths, Optional<Ve
                 .flatMap(lane -> answer.in().clearance().map(three -> three.in(lane)));
         return new CellView(VerdictLook.of(answer.in()),
                 clearance.map(c -> withMinus(lengths.clearanceMm(c))).orElse(""),
-                clearance.map(c -> withMinus(lengths.thousandths(c))).orElse(""), worseOut(answer), notes, words);
-    }
-
-    private static Optional<VerdictLook> worseOut(FitAnswer answer) {
-        Verdict in = answer.in().verdict();
-        PhaseAnswer out = answer.out();
-        boolean worse = out.verdict() != in && in.worse(out.verdict()) == out.verdict();
-        return worse ? Optional.of(VerdictLook.of(out)) : Optional.empty();
+                clearance.map(c -> withMinus(lengths.thousandths(c))).orElse(""), VerdictLook.worseOut(answer), notes,
+                words);
     }
 
     private static String withMinus(String number) {

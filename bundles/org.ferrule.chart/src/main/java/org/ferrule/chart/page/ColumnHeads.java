@@ -54,7 +54,8 @@ final class ColumnHeads {
         if (upright) {
             return broken(column, columnMm - 2 * style.padding());
         }
-        double length = Math.max(SHORTEST_MM * style.scale(), HeadText.longestWordMm(head(column), tellsKind(column), style));
+        double word = HeadText.longestWordMm(head(column), tellsKind(column), figure(column), style);
+        double length = Math.max(SHORTEST_MM * style.scale(), word);
         HeadText text = broken(column, length);
         while (text.heightMm(style) > columnMm - 1 && text.lines().size() > 2) {
             length += 2;
@@ -65,7 +66,11 @@ final class ColumnHeads {
 
     /** Where the title of its group does not fit above, a head tells its kind instead. */
     private HeadText broken(int column, double lengthMm) {
-        return HeadText.of(head(column), tellsKind(column), style, lengthMm);
+        return HeadText.of(head(column), tellsKind(column), figure(column), style, lengthMm);
+    }
+
+    private String figure(int column) {
+        return sheet.figure(head(column), "page.figure.column");
     }
 
     private boolean tellsKind(int column) {

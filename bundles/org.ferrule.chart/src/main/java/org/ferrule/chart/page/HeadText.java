@@ -21,18 +21,22 @@ import org.ferrule.picture.TextStyle;
  */
 record HeadText(List<String> name, List<String> details) {
 
-    /** Breaks to a width; nothing is left out. */
-    static HeadText of(Head head, boolean withKind, PageStyle style, double widthMm) {
+    /**
+     * Breaks to a width; nothing is left out.
+     *
+     * @param figure what stands for the head's figure
+     */
+    static HeadText of(Head head, boolean withKind, String figure, PageStyle style, double widthMm) {
         TextLayout layout = TextLayout.standard();
-        String details = details(head, withKind);
+        String details = details(head, withKind, figure);
         return new HeadText(layout.wrap(Printable.line(head.title()), style.strong(), widthMm),
                 details.isEmpty() ? List.of() : layout.wrap(details, style.muted(), widthMm));
     }
 
     /** Parts break at their ends first: figures and their units stay together. */
-    private static String details(Head head, boolean withKind) {
+    private static String details(Head head, boolean withKind, String figure) {
         Stream<String> kind = withKind ? Stream.of(head.kind()) : Stream.empty();
-        Stream<String> figures = Stream.of(head.size(), head.lumen(), head.figure())
+        Stream<String> figures = Stream.of(head.size(), head.lumen(), figure)
                 .map(text -> text.strip().replace(' ', '\u00a0'));
         return Stream.concat(kind, figures).filter(text -> !text.isBlank()).map(Printable::line)
                 .reduce((a, b) -> a + "\u00a0\u00b7 " + b).orElse("");
@@ -46,9 +50,9 @@ record HeadText(List<String> name, List<String> details) {
     }
 
     /** The width of the longest word, below which words would be broken. */
-    static double longestWordMm(Head head, boolean withKind, PageStyle style) {
+    static double longestWordMm(Head head, boolean withKind, String figure, PageStyle style) {
         return Math.max(longest(Printable.line(head.title()), style.strong()),
-                longest(details(head, withKind), style.muted())) + 0.1;
+                longest(details(head, withKind, figure), style.muted())) + 0.1;
     }
 
     private static double longest(String text, TextStyle lettering) {

@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.Optional;
 
 import org.ferrule.chart.look.SideMark;
+import org.ferrule.chart.look.VerdictLook;
 import org.ferrule.chart.words.PairNames;
 import org.ferrule.chart.words.Printable;
 import org.ferrule.chart.words.ReasonWords;
@@ -56,9 +57,7 @@ record Note(Kind kind, String text) {
     static List<Note> of(FitAnswer answer, PairNames pair, ReasonWords words) {
         List<Note> notes = new ArrayList<>();
         add(notes, answer.in(), pair, words, true);
-        boolean worseOut = answer.out().verdict() != answer.in().verdict()
-                && answer.in().verdict().worse(answer.out().verdict()) == answer.out().verdict();
-        add(notes, answer.out(), pair, words, worseOut);
+        add(notes, answer.out(), pair, words, VerdictLook.worseOut(answer).isPresent());
         return notes.stream().distinct().sorted((a, b) -> a.kind.compareTo(b.kind)).toList();
     }
 

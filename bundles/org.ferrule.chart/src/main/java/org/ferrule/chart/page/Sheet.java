@@ -70,6 +70,11 @@ final class Sheet {
         return words.phrases();
     }
 
+    /** A head's figure with what it is of; empty where it has none. */
+    String figure(Head head, String key) {
+        return head.figure().isBlank() ? "" : phrases().fill(key, head.figure());
+    }
+
     /** What the cell shows; empty where the pair was not asked. */
     Optional<CellView> cell(int row, int column) {
         return cells.get(row).get(column);

@@ -57,7 +57,8 @@ final class Table {
 
     private HeadText text(int row) {
         boolean withKind = HeadText.showsKind(sheet.content().rows());
-        return HeadText.of(head(row), withKind, style, widths.headMm() - 2 * style.padding());
+        return HeadText.of(head(row), withKind, sheet.figure(head(row), "page.figure.row"), style,
+                widths.headMm() - 2 * style.padding());
     }
 
     /** The height of a row without the title of a group above it. */

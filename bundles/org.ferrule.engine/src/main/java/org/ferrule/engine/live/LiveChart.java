@@ -162,10 +162,7 @@ public final class LiveChart implements AutoCloseable {
 
     private void solveLater(AssembledChart assembled, List<ChartProblem> problems) {
         int asked = generation;
-        List<ChartProblem> all = new ArrayList<>(problems);
-        all.addAll(assembled.problems());
-        AssembledChart complete = new AssembledChart(assembled.question(), assembled.outer(), assembled.outerGroups(),
-                assembled.inner(), assembled.innerGroups(), all);
+        AssembledChart complete = assembled.after(problems);
         FitMatrix former = lastMatrix;
         solverThread.execute(() -> solve(complete, former, asked));
     }

@@ -5,20 +5,14 @@
 package org.ferrule.fit.authority;
 
 import java.util.List;
-import java.util.Optional;
 
 import org.ferrule.fit.device.BenchResult;
 import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.passage.FitQuestion;
 import org.ferrule.fit.verdict.Reason;
 import org.ferrule.fit.verdict.ReasonCode;
-import org.ferrule.quantity.Dimension;
-import org.ferrule.quantity.Length;
 
-/**
- * Reads what was seen on a bench for a pair; a pass holds for the wire that was used or a thinner one, and for none when
- * the wire is not known.
- */
+/** Reads what was seen on a bench for a pair. */
 final class BenchReader {
     private BenchReader() {
     }
@@ -32,20 +26,7 @@ final class BenchReader {
         return result.outer().equals(question.outer().device().id())
                 && result.inner().equals(question.inner().device().id())
                 && (result.lumen().isEmpty() || result.lumen().equals(question.lumen().name()))
-                && result.covers().contains(phase) && holdsForWire(result, question);
-    }
-
-    private static boolean holdsForWire(BenchResult result, FitQuestion question) {
-        Optional<Length> wire = question.inner().wire().label();
-        if (result.wire().isEmpty() || wire.isEmpty()) {
-            return true;
-        }
-        Dimension tried = result.wire().get();
-        if (!tried.readable()) {
-            return !result.passed();
-        }
-        int order = wire.get().compareTo(tried.label());
-        return result.passed() ? order <= 0 : order >= 0;
+                && Scope.holds(result.passed(), result.covers(), result.wire(), question, phase);
     }
 
     private static Statement statement(BenchResult result) {

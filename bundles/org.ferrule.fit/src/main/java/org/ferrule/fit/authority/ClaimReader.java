@@ -44,9 +44,9 @@ final class ClaimReader {
     private void readAll() {
         Device outer = question.outer().device();
         Device inner = question.inner().device();
-        inner.claims().forEach(claim -> read(claim, inner, outer));
-        outer.claims().forEach(claim -> read(claim, outer, inner));
-        takenWire(outer).ifPresent(claim -> read(claim, outer, inner));
+        inner.claims().forEach(claim -> read(claim, inner, outer, Claim.Type.MINIMUM_LUMEN));
+        outer.claims().forEach(claim -> read(claim, outer, inner, Claim.Type.LARGEST_DEVICE));
+        takenWire(outer).ifPresent(claim -> read(claim, outer, inner, Claim.Type.LARGEST_DEVICE));
     }
 
     /** "Takes a 0.014 in wire" is a claim of the outer device about the wire inside it. */
@@ -58,11 +58,11 @@ final class ClaimReader {
                 SourceRef.NONE)) : Optional.empty();
     }
 
-    private void read(Claim claim, Device claimant, Device partner) {
-        if (!claim.covers().contains(phase) || !speaksOf(claim, partner)) {
-            return;
+    /** Reads a claim; of those that compare diameters only the type counts that fits the claimant's place. */
+    private void read(Claim claim, Device claimant, Device partner, Claim.Type comparison) {
+        if (speaksOf(claim, partner)) {
+            answer(claim, claimant, comparison).filter(s -> holds(claim, s.yes())).ifPresent(statements::add);
         }
-        answer(claim, claimant, partner).filter(s -> holds(claim, s.yes())).ifPresent(statements::add);
     }
 
     private static boolean speaksOf(Claim claim, Device partner) {
@@ -75,48 +75,40 @@ final class ClaimReader {
     }
 
     private boolean holds(Claim claim, boolean yes) {
-        if (yes && !claim.isScoped()) {
-            return false;
-        }
-        Optional<Length> claimedWire = claim.wire().filter(Dimension::readable).map(Dimension::label);
-        if (claimedWire.isEmpty()) {
-            return true;
-        }
-        Optional<Length> wire = question.inner().wire().label();
-        return wire.isPresent() && (yes ? wire.get().compareTo(claimedWire.get()) <= 0
-                : wire.get().compareTo(claimedWire.get()) >= 0);
+        return Scope.holds(yes, claim.covers(), claim.wire(), question, phase) && (!yes || claim.isScoped());
     }
 
-    private Optional<Statement> answer(Claim claim, Device claimant, Device partner) {
-        return switch (claim.type()) {
-            case COMPATIBLE -> Optional.of(named(claim, claimant, true));
-            case NOT_COMPATIBLE -> Optional.of(named(claim, claimant, false));
-            case MINIMUM_LUMEN -> claimant == question.inner().device()
-                    ? Labels.ofLumen(question.lumen()).flatMap(label -> compared(claim, claimant, label, label))
-                    : Optional.empty();
-            case LARGEST_DEVICE -> claimant == question.outer().device()
-                    ? Labels.ofShaft(partner).flatMap(label -> compared(claim, claimant, label, label.negated()))
-                    : Optional.empty();
-        };
-    }
-
-    /** Says yes when the signed label is at least the signed value: larger for lumens, smaller for devices. */
-    private static Optional<Statement> compared(Claim claim, Device claimant, Length label, Length signedLabel) {
-        Dimension value = claim.value().orElseThrow();
-        if (!value.readable()) {
-            return Optional.empty();
+    private Optional<Statement> answer(Claim claim, Device claimant, Claim.Type comparison) {
+        if (claim.type() == Claim.Type.COMPATIBLE || claim.type() == Claim.Type.NOT_COMPATIBLE) {
+            return Optional.of(named(claim, claimant, claim.type() == Claim.Type.COMPATIBLE));
         }
-        Length signedValue = claim.type() == Claim.Type.MINIMUM_LUMEN ? value.label() : value.label().negated();
-        boolean yes = signedLabel.compareTo(signedValue) >= 0;
-        return Optional.of(new Statement(yes,
-                Reason.of(yes ? ReasonCode.CLAIM_SAYS_YES : ReasonCode.CLAIM_SAYS_NO, Reason.name(claimant.id()),
-                        Reason.diameter(label), Reason.name(value.text()), Reason.source(claim.source())),
-                claim.source()));
+        return claim.type() == comparison ? compared(claim, claimant) : Optional.empty();
     }
 
     private static Statement named(Claim claim, Device claimant, boolean yes) {
         ReasonCode code = yes ? ReasonCode.CLAIM_NAMES_PARTNER : ReasonCode.CLAIM_EXCLUDES_PARTNER;
         return new Statement(yes, Reason.of(code, Reason.name(claimant.id()), Reason.source(claim.source())),
+                claim.source());
+    }
+
+    private Optional<Statement> compared(Claim claim, Device claimant) {
+        boolean ofLumen = claim.type() == Claim.Type.MINIMUM_LUMEN;
+        Optional<Labels.Label> label = ofLumen ? Labels.ofLumen(question.lumen()) : Labels.ofWhatEnters(question);
+        Dimension value = claim.value().orElseThrow();
+        if (label.isEmpty() || !value.readable()) {
+            return Optional.empty();
+        }
+        int order = label.get().extreme().compareTo(value.label());
+        boolean yes = ofLumen ? order >= 0 : order <= 0;
+        return yes && !label.get().complete() ? Optional.empty()
+                : Optional.of(compared(claim, claimant, label.get().extreme(), yes));
+    }
+
+    private static Statement compared(Claim claim, Device claimant, Length label, boolean yes) {
+        return new Statement(yes,
+                Reason.of(yes ? ReasonCode.CLAIM_SAYS_YES : ReasonCode.CLAIM_SAYS_NO, Reason.name(claimant.id()),
+                        Reason.diameter(label), Reason.name(claim.value().orElseThrow().text()),
+                        Reason.source(claim.source())),
                 claim.source());
     }
 }

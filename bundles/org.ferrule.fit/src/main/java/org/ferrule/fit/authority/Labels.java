@@ -4,14 +4,13 @@
  */
 package org.ferrule.fit.authority;
 
-import java.util.Objects;
 import java.util.Optional;
+import java.util.function.BinaryOperator;
 import java.util.stream.Stream;
 
 import org.ferrule.fit.device.Contour;
-import org.ferrule.fit.device.Device;
 import org.ferrule.fit.device.Lumen;
-import org.ferrule.fit.device.ShaftSection;
+import org.ferrule.fit.passage.FitQuestion;
 import org.ferrule.quantity.Dimension;
 import org.ferrule.quantity.Length;
 
@@ -20,20 +19,24 @@ final class Labels {
     private Labels() {
     }
 
-    /** The smallest printed inner diameter of a lumen; absent when a section has none. */
-    static Optional<Length> ofLumen(Lumen lumen) {
-        Stream<Optional<Dimension>> printed = lumen.sections().stream().flatMap(s -> Stream.of(s.proximal(), s.distal()));
-        return extreme(printed, Length::min);
+    /**
+     * The extreme of the figures that a label prints.
+     *
+     * @param extreme of those that can be read
+     * @param complete whether all that are needed can be read; if not, the true extreme may lie beyond
+     */
+    record Label(Length extreme, boolean complete) {
     }
 
-    /** The largest printed outer diameter of a shaft; absent when a section has none. */
-    static Optional<Length> ofShaft(Device device) {
-        Stream<Optional<Dimension>> printed = device.sections().stream().flatMap(Labels::printed);
-        return extreme(printed, Length::max);
+    /** The smallest printed inner diameter of the lumen; absent when none can be read. */
+    static Optional<Label> ofLumen(Lumen lumen) {
+        return read(lumen.sections().stream().flatMap(s -> Stream.of(s.proximal(), s.distal())), Length::min);
     }
 
-    private static Stream<Optional<Dimension>> printed(ShaftSection section) {
-        return Stream.of(printed(section.distal()), printed(section.proximal()));
+    /** The largest printed outer diameter of what enters the lumen; absent when none can be read. */
+    static Optional<Label> ofWhatEnters(FitQuestion question) {
+        return read(question.inner().device().sections().stream().filter(s -> question.enters(s.from(), s.to()))
+                .flatMap(s -> Stream.of(printed(s.distal()), printed(s.proximal()))), Length::max);
     }
 
     private static Optional<Dimension> printed(Contour contour) {
@@ -43,11 +46,17 @@ final class Labels {
         return contour instanceof Contour.Oval oval ? Optional.of(oval.width()) : Optional.empty();
     }
 
-    private static Optional<Length> extreme(Stream<Optional<Dimension>> printed,
-            java.util.function.BinaryOperator<Length> choose) {
-        Optional<Optional<Length>> all = printed.map(p -> p.filter(Dimension::readable).map(Dimension::label))
-                .reduce((a, b) -> a.isPresent() && b.isPresent() ? Optional.of(choose.apply(a.get(), b.get()))
-                        : Optional.empty());
-        return Objects.requireNonNull(all).flatMap(o -> o);
+    private static Optional<Label> read(Stream<Optional<Dimension>> printed, BinaryOperator<Length> choose) {
+        boolean complete = true;
+        Length extreme = null;
+        for (Optional<Dimension> one : printed.toList()) {
+            if (one.isPresent() && one.get().readable()) {
+                Length label = one.get().label();
+                extreme = extreme == null ? label : choose.apply(extreme, label);
+            } else {
+                complete = false;
+            }
+        }
+        return extreme == null ? Optional.empty() : Optional.of(new Label(extreme, complete));
     }
 }

@@ -76,6 +76,13 @@ public final class FitMatrix {
         return counts;
     }
 
+    /** Tells lines or columns apart; devices of several libraries may share an id, so they are numbered too. */
+    private record Key(String id, String lumen, int number) {
+        static Key of(String id, String lumen, Map<Key, Integer> seen) {
+            return new Key(id, lumen, seen.merge(new Key(id, lumen, 0), 1, Integer::sum));
+        }
+    }
+
     /** One run of the solver over a matrix. */
     private static final class Solving {
         private final MatrixQuestion question;
@@ -91,20 +98,26 @@ public final class FitMatrix {
             this.former = former;
             this.progress = progress;
             this.sameConditions = former.isPresent() && question.asksTheSameAs(former.get().question);
-            this.formerLines = formerIndexes(question.outer().stream().map(Solving::key).toList(),
-                    former.map(m -> m.question.outer().stream().map(Solving::key).toList()).orElse(List.of()));
-            this.formerColumns = formerIndexes(question.inner().stream().map(d -> d.device().id()).toList(),
-                    former.map(m -> m.question.inner().stream().map(d -> d.device().id()).toList()).orElse(List.of()));
+            this.formerLines = formerIndexes(lines(question), former.map(m -> lines(m.question)).orElse(List.of()));
+            this.formerColumns = formerIndexes(columns(question),
+                    former.map(m -> columns(m.question)).orElse(List.of()));
         }
 
-        private static String key(MatrixLine line) {
-            return line.device().device().id() + "#" + line.lumen().name();
+        private static List<Key> lines(MatrixQuestion question) {
+            Map<Key, Integer> seen = new HashMap<>();
+            return question.outer().stream().map(l -> Key.of(l.device().device().id(), l.lumen().name(), seen))
+                    .toList();
         }
 
-        private static int[] formerIndexes(List<String> keys, List<String> formerKeys) {
-            Map<String, Integer> indexes = new HashMap<>();
-            for (int i = 0; i < formerKeys.size(); i++) {
-                indexes.putIfAbsent(formerKeys.get(i), i);
+        private static List<Key> columns(MatrixQuestion question) {
+            Map<Key, Integer> seen = new HashMap<>();
+            return question.inner().stream().map(d -> Key.of(d.device().id(), "", seen)).toList();
+        }
+
+        private static int[] formerIndexes(List<Key> keys, List<Key> formerKeys) {
+            Map<Key, Integer> indexes = new HashMap<>();
+            for (Key key : formerKeys) {
+                indexes.put(key, indexes.size());
             }
             return keys.stream().mapToInt(key -> indexes.getOrDefault(key, -1)).toArray();
         }

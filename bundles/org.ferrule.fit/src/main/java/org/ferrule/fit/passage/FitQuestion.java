@@ -70,6 +70,14 @@ public record FitQuestion(ReadDevice outer, Lumen lumen, ReadDevice inner, Direc
                 : innerLength.minus(lengthBeyondLumen()).max(Length.ZERO);
     }
 
+    /** Whether a stretch of the inner device, in stations from its tip, enters the lumen on the way. */
+    public boolean enters(Length from, Length to) {
+        if (direction == Direction.OVER_WIRE_TAIL) {
+            return to.compareTo(lengthBeyondLumen()) > 0;
+        }
+        return travel().map(t -> from.compareTo(t) < 0).orElse(true);
+    }
+
     /**
      * How long the inner device must be: tip first for the reach that is asked for, zero when none is; over a wire to
      * come out of the lumen at its other end.

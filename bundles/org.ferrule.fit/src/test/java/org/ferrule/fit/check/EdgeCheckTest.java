@@ -40,7 +40,8 @@ class EdgeCheckTest {
 
     @Test
     void hubIsNoStep() {
-        assertEquals(List.of(), cautions(passage(rod("m", MICROCATHETER, "135 cm", "0.9 mm"), guide("g", "1 mm")).in()));
+        SampleDevice rod = rod("m", MICROCATHETER, "135 cm", "0.9 mm");
+        assertEquals(List.of(), cautions(passage(rod, guide("g", "1 mm")).in()));
     }
 
     @Test

@@ -8,6 +8,7 @@ package org.ferrule.ui.tests.document;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
 import java.util.stream.Stream;
 
 import org.eclipse.core.resources.IFile;
@@ -163,11 +164,16 @@ class ProblemMarkerTest {
     @Test
     void markerLeadsToItsField() throws CoreException {
         IFile file = Projects.write(project, "a.rules.json", RULES.replace("0.05 mm", "0,05 mm"));
-        robot.waitFor("a marker", () -> errors(file).length == 1);
-        IEditorPart editor = IDE.openEditor(EditorFixture.page(), errors(file)[0]);
+        robot.waitFor("a marker", () -> atRequired(file).isPresent());
+        IEditorPart editor = IDE.openEditor(EditorFixture.page(), atRequired(file).orElseThrow());
         robot.settle();
         assertTrue(editor instanceof DocumentEditor, String.valueOf(editor));
         Text field = field((DocumentEditor) editor);
         robot.waitFor("the cursor in the field", field::isFocusControl);
+    }
+
+    private static Optional<IMarker> atRequired(IFile file) {
+        return Stream.of(errors(file)).filter(m -> m.getAttribute(ProblemMarkers.FEATURE, "").equals("required"))
+                .findFirst();
     }
 }

@@ -78,6 +78,12 @@ class DemoTest {
     }
 
     @Test
+    void isChecked() throws CoreException {
+        assertTrue(demo.hasNature("org.ferrule.ui.nature"));
+        assertEquals("org.ferrule.ui.builder", demo.getDescription().getBuildSpec()[0].getBuilderName());
+    }
+
+    @Test
     void hasNoErrors() throws CoreException {
         IMarker[] markers = demo.findMarkers(IMarker.PROBLEM, true, IResource.DEPTH_INFINITE);
         assertEquals(List.of(), Stream.of(markers)
