@@ -6,8 +6,10 @@
 package org.ferrule.ui.devices.drawing;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -30,6 +32,7 @@ import org.ferrule.model.DeviceResolution;
 import org.ferrule.model.Marker;
 import org.ferrule.model.ModelFactory;
 import org.ferrule.model.ModelPackage;
+import org.ferrule.model.ShaftSection;
 import org.ferrule.picture.Picture;
 import org.ferrule.quantity.Dimension;
 import org.ferrule.quantity.Length;
@@ -141,8 +144,27 @@ public final class DeviceDrawing {
 
     /** Sets what is done when the user clicks at a section: it gets the section's name. */
     public void onSection(Consumer<String> action) {
-        canvas.onClick(ids -> ids.stream().filter(id -> id.startsWith(SECTION)).findFirst()
-                .ifPresent(id -> action.accept(id.substring(SECTION.length()))));
+        canvas.addListener(SWT.MouseDown, event -> {
+            if (event.button == 1) {
+                sectionAt(event.x, event.y).ifPresent(action);
+            }
+        });
+    }
+
+    /** The section at a place, or else the one above or below: lumens and wires cover much of their shaft. */
+    private Optional<String> sectionAt(int x, int y) {
+        return canvas.groupsAt(x, y).stream().flatMap(group -> group.frame().id().stream())
+                .filter(id -> id.startsWith(SECTION)).map(id -> id.substring(SECTION.length())).findFirst()
+                .or(() -> names().filter(name -> covers(name, x)).findFirst());
+    }
+
+    private Stream<String> names() {
+        return shown == null ? Stream.empty() : DeviceResolution.resolve(asDevice(shown)).device().getSections().stream()
+                .map(ShaftSection::getName).filter(Objects::nonNull);
+    }
+
+    private boolean covers(String section, int x) {
+        return canvas.boundsOf(SECTION + section).filter(box -> x >= box.x && x < box.x + box.width).isPresent();
     }
 
     /** Returns the canvas. */

@@ -53,7 +53,7 @@ public final class PartList implements PartView {
         form = new PartForm(context, details, layout.feature().getEReferenceType(), layout.children());
         GridDataFactory.fillDefaults().grab(true, false).applyTo(form.control());
         table.onSelect(this::showSelected);
-        table.onKey(SWT.DEL, this::delete);
+        DeleteKey.bind(table.control(), context.services(), this::delete);
         table.onKey(SWT.INSERT, this::add);
     }
 

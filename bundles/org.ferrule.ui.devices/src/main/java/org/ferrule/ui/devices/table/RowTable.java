@@ -143,7 +143,7 @@ public final class RowTable<R> {
         table.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> action.run()));
     }
 
-    /** Sets what is done when the user presses a key, such as {@code SWT.DEL}. */
+    /** Sets what is done when the user presses a key, such as {@code SWT.INSERT}. */
     public void onKey(int keyCode, Runnable action) {
         table.addListener(SWT.KeyDown, event -> {
             if (event.keyCode == keyCode && event.stateMask == 0) {
