@@ -78,14 +78,16 @@ public final class Shelf {
 
     public static Device microcatheter() {
         return new DeviceMaker("micro", "Corvo microcatheter 135", DeviceKind.MICROCATHETER, "").length("135 cm")
-                .takesWire("0.014 in").taper("tip", 0, 10, "1.4 Fr", "1.9 Fr").section("distal shaft", 10, 400, "2.6 Fr")
+                .takesWire("0.014 in").taper("tip", 0, 10, "1.4 Fr", "1.9 Fr")
+                .section("distal shaft", 10, 400, "2.6 Fr")
                 .section("proximal shaft", 400, 1350, "2.8 Fr max")
                 .lumen("wire", Lumen.Use.WIRE, Lumen.Opening.HUB, 0, 1350, "0.017 in").make();
     }
 
     public static Device dualLumen() {
         return new DeviceMaker("dual", "Corvo dual 150", DeviceKind.DUAL_LUMEN_MICROCATHETER, "").length("150 cm")
-                .takesWire("0.014 in").taper("tip", 0, 5, "1.5 Fr", "2.0 Fr").oval("oval shaft", 5, 400, "1.10 mm", "0.80 mm")
+                .takesWire("0.014 in").taper("tip", 0, 5, "1.5 Fr", "2.0 Fr")
+                .oval("oval shaft", 5, 400, "1.10 mm", "0.80 mm")
                 .section("shaft", 400, 1500, "2.9 Fr")
                 .lumen("over the wire", Lumen.Use.WORKING, Lumen.Opening.HUB, 6, 1500, "0.017 in")
                 .lumen("monorail", Lumen.Use.WIRE, Lumen.Opening.SIDE_PORT, 0, 200, "0.016 in").make();

@@ -4,6 +4,11 @@
  */
 package org.ferrule.cli;
 
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+
 import org.ferrule.cli.internal.CommandLineException;
 
 import picocli.CommandLine;
@@ -35,13 +40,15 @@ public final class Main implements Runnable {
 
     /** Runs a command and ends the process with its exit code. */
     public static void main(String[] arguments) {
-        System.exit(run(arguments));
+        Charset utf8 = StandardCharsets.UTF_8;
+        System.exit(run(new PrintWriter(new OutputStreamWriter(System.out, utf8), true),
+                new PrintWriter(new OutputStreamWriter(System.err, utf8), true), arguments));
     }
 
     /** Runs a command and returns its exit code. */
-    public static int run(String... arguments) {
-        return new CommandLine(new Main()).setExecutionExceptionHandler(failureHandler())
-                .setCaseInsensitiveEnumValuesAllowed(true).execute(arguments);
+    static int run(PrintWriter out, PrintWriter err, String... arguments) {
+        return new CommandLine(new Main()).setOut(out).setErr(err).setExecutionExceptionHandler(failureHandler())
+                .execute(arguments);
     }
 
     @Override
@@ -51,10 +58,10 @@ public final class Main implements Runnable {
 
     private static IExecutionExceptionHandler failureHandler() {
         return (failure, commandLine, result) -> {
+            commandLine.getErr().println("ferrule: " + failure.getMessage());
             if (!(failure instanceof CommandLineException)) {
+                commandLine.getErr().println("This is a fault of the program; please report it with these lines:");
                 failure.printStackTrace(commandLine.getErr());
-            } else {
-                commandLine.getErr().println("ferrule: " + failure.getMessage());
             }
             return FAILED;
         };

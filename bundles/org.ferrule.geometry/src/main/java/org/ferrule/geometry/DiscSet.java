@@ -65,9 +65,10 @@ public final class DiscSet {
     }
 
     /**
-     * Returns the smallest circle round the set and a disc that may lie anywhere beside it. Both bounds are proved; see
-     * {@link FreeDiscSearch} for how and how far they are apart (about a nanometre). The free disc is the last of the
-     * result's discs.
+     * Returns the smallest circle round the set and a disc that may lie anywhere beside it. Both bounds are proved;
+     * they are exact where the disc finds room in the circle round one or two discs of the set, else up to 2 nm apart.
+     * Where the place hardly matters, as round several discs in almost one place, the search may stop earlier. The free
+     * disc is the last of the result's discs.
      *
      * @param disc a diameter of zero or more
      * @throws IllegalArgumentException if the diameter is negative

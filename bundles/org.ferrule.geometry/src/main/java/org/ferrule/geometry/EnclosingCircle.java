@@ -12,8 +12,8 @@ import org.ferrule.quantity.Length;
 
 /**
  * The smallest circle that encloses discs which do not overlap and are free to move: the least lumen for shafts and
- * wires that lie side by side. One disc needs its own diameter, two need their sum, three have a closed form, see
- * {@link ThreeDiscs}. All bounds are exact or a third of a nanometre apart.
+ * wires that lie side by side. One disc needs its own diameter, two need their sum, three have a closed form
+ * by Descartes' theorem. All bounds are exact or a third of a nanometre apart.
  */
 public final class EnclosingCircle {
     private static final int MOST_DISCS = 3;

@@ -34,7 +34,7 @@ public record Enclosure(Length lowerDiameter, Length upperDiameter, List<PlacedD
         return lowerDiameter.equals(upperDiameter);
     }
 
-    /** Returns what the bounds leave open: zero, or a third of a nanometre where only a root was rounded. */
+    /** Returns what the bounds leave open: often zero, or a third of a nanometre where only a root was rounded. */
     public Length gap() {
         return upperDiameter.minus(lowerDiameter);
     }

@@ -169,7 +169,8 @@ class DiscSetTest {
                     new DiscSet.Disc(left.x().negated(), left.y().negated(), left.diameter()));
             Enclosure enclosure = new DiscSet(discs).with(free);
             Length sampled = discs.stream().flatMap(disc -> around(disc, free, 0.02))
-                    .filter(disc -> isFree(disc, discs)).map(disc -> needs(discs, disc)).reduce(Length::min).orElseThrow();
+                    .filter(disc -> isFree(disc, discs)).map(disc -> needs(discs, disc)).reduce(Length::min)
+                    .orElseThrow();
             return enclosure.lowerDiameter().compareTo(sampled) <= 0
                     && enclosure.upperDiameter().compareTo(sampled) <= 0;
         });

@@ -67,7 +67,8 @@ class StadiumTest {
 
     @Test
     void noOtherPlaceOfTheDiscNeedsLess() {
-        laws().withExamples(300).forAll(STADIA, DIAMETERS, doubles().between(0.0, 1.0)).check((stadium, disc, place) -> {
+        Gen<Double> places = doubles().between(0.0, 1.0);
+        laws().withExamples(300).forAll(STADIA, DIAMETERS, places).check((stadium, disc, place) -> {
             double half = stadium.width().minus(stadium.height()).mm() / 2;
             List<PlacedDisc> discs = List.of(new PlacedDisc(-half, 0, stadium.height()),
                     new PlacedDisc(half, 0, stadium.height()), beside(stadium, half, disc, place));

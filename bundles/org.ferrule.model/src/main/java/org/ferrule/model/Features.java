@@ -6,8 +6,10 @@ package org.ferrule.model;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EClassifier;
@@ -26,6 +28,9 @@ public final class Features {
     private static final Set<EClassifier> FIGURES = Set.of(ModelPackage.Literals.DIMENSION,
             ModelPackage.Literals.PRESSURE, ModelPackage.Literals.OFFSET);
 
+    /** The model does not change while the program runs. */
+    private static final Map<EClass, List<EStructuralFeature>> ORDERS = new ConcurrentHashMap<>();
+
     private Features() {
     }
 
@@ -34,6 +39,10 @@ public final class Features {
      * them, but source, page and note last, and a feature that names its predecessor right after it.
      */
     public static List<EStructuralFeature> inDocumentOrder(EClass type) {
+        return ORDERS.computeIfAbsent(type, Features::order);
+    }
+
+    private static List<EStructuralFeature> order(EClass type) {
         List<EStructuralFeature> ordered = new ArrayList<>();
         List<EStructuralFeature> last = new ArrayList<>();
         for (EStructuralFeature feature : type.getEAllStructuralFeatures()) {

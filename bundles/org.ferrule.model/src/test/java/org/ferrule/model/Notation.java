@@ -14,8 +14,8 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /**
- * A short notation for objects in tests: {@code sections.0.od=6 Fr; sections.1=; kinds=snare}. What stands on the way is
- * created; a path that ends in = alone makes an empty object.
+ * A short notation for objects in tests: {@code sections.0.od=6 Fr; sections.1=; kinds=snare}. What stands on the way
+ * is created; a path that ends in = alone makes an empty object.
  */
 public final class Notation {
 

@@ -17,6 +17,7 @@ import java.util.List;
  * @param widthMm the width of a line or diameter of a dot; greater than 0 and less than the spacing
  */
 public record Hatch(Pattern pattern, Ink ink, double spacingMm, double widthMm) {
+    private static final double SHORTEST_MM = 0.001;
 
     /** What a hatch is made of. */
     public enum Pattern {
@@ -86,7 +87,7 @@ public record Hatch(Pattern pattern, Ink ink, double spacingMm, double widthMm) 
         List<Element> marks = new ArrayList<>();
         for (double y : middles(box.yMm(), box.bottomMm())) {
             if (pattern.marks == Marks.DOTS) {
-                middles(box.xMm(), box.rightMm()).forEach(x -> marks.add(dot(x, y)));
+                marks.add(dots(middles(box.xMm(), box.rightMm()), y));
             } else {
                 marks.add(line(box.xMm(), y, box.rightMm(), y));
             }
@@ -111,7 +112,11 @@ public record Hatch(Pattern pattern, Ink ink, double spacingMm, double widthMm) 
         return new Line(new Point(x1, y1), new Point(x2, y2), Stroke.of(ink, widthMm));
     }
 
-    private Element dot(double x, double y) {
-        return Ellipse.circle(new Point(x, y), widthMm / 2, Style.of(Fill.of(ink)));
+    /** A row of dots is one line of the shortest dashes with round ends: a page of circles would be a heavy file. */
+    private Element dots(List<Double> places, double y) {
+        double first = places.get(0);
+        double last = places.get(places.size() - 1) + SHORTEST_MM;
+        Dash dash = Dash.of(SHORTEST_MM, spacingMm - SHORTEST_MM);
+        return new Line(new Point(first, y), new Point(last, y), Stroke.of(ink, widthMm).dashed(dash).rounded());
     }
 }

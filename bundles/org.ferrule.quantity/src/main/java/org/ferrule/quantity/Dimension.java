@@ -21,14 +21,16 @@ public final class Dimension {
     private final String text;
     private final DimensionGrammar.Result result;
     private final QuantitySyntaxException problem;
-    /** Read once, since it is asked for again and again; null if the text is not readable. */
+    // made once, since solvers ask for them again and again
+    private final Optional<Interval> interval;
     private final Length label;
 
     private Dimension(String text, DimensionGrammar.Result result, QuantitySyntaxException problem) {
         this.text = text;
         this.result = result;
         this.problem = problem;
-        this.label = problem == null ? statement().first().length() : null;
+        this.interval = readable() ? Optional.of(statement().interval(result.word())) : Optional.empty();
+        this.label = readable() ? statement().first().length() : null;
     }
 
     /**
@@ -94,17 +96,17 @@ public final class Dimension {
 
     /** Returns the lower end if the text itself states one: with min, a tolerance or a range. */
     public Optional<Length> low() {
-        return interval().flatMap(Interval::low);
+        return interval.flatMap(Interval::low);
     }
 
     /** Returns the centre if the text itself states one: not with min, max or a range. */
     public Optional<Length> centre() {
-        return interval().flatMap(Interval::centre);
+        return interval.flatMap(Interval::centre);
     }
 
     /** Returns the upper end if the text itself states one: with max, a tolerance or a range. */
     public Optional<Length> high() {
-        return interval().flatMap(Interval::high);
+        return interval.flatMap(Interval::high);
     }
 
     /** Returns the sample if the text states a standard deviation. */
@@ -141,10 +143,6 @@ public final class Dimension {
         List<String> arguments = List.of(text.substring(main().start(), main().end()),
                 text.substring(other.start(), other.end()));
         return new QuantityWarning(Code.STATEMENTS_DISAGREE, other.start(), other.end(), arguments);
-    }
-
-    private Optional<Interval> interval() {
-        return readable() ? Optional.of(statement().interval(result.word())) : Optional.empty();
     }
 
     private Statement statement() {

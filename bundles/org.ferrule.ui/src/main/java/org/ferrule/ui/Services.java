@@ -5,10 +5,11 @@
 
 package org.ferrule.ui;
 
+import java.util.Optional;
+
 import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.FrameworkUtil;
-import org.osgi.framework.ServiceReference;
 
 /**
  * Finds what the workbench has one of: {@code DocumentRecords}, {@code DocumentSessions}, {@code ProblemBoard} and
@@ -27,10 +28,11 @@ public final class Services {
     public static <T> T get(Class<T> type) {
         Bundle bundle = FrameworkUtil.getBundle(Services.class);
         BundleContext context = bundle.getBundleContext();
-        ServiceReference<T> reference = context == null ? null : context.getServiceReference(type);
-        if (reference == null) {
-            throw new IllegalStateException(bundle.getSymbolicName() + " offers no " + type.getName());
-        }
-        return context.getService(reference);
+        return Optional.ofNullable(context).flatMap(running -> find(running, type)).orElseThrow(
+                () -> new IllegalStateException(bundle.getSymbolicName() + " offers no " + type.getName()));
+    }
+
+    private static <T> Optional<T> find(BundleContext context, Class<T> type) {
+        return Optional.ofNullable(context.getServiceReference(type)).map(context::getService);
     }
 }

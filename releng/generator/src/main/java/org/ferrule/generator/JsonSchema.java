@@ -138,7 +138,8 @@ final class JsonSchema {
         switch (Annotations.get(feature, "text").orElse("")) {
             case "date" -> value.put("format", "date");
             case "partial date" -> value.put("pattern", PARTIAL_DATE);
-            default -> { }
+            default -> {
+            }
         }
         return value;
     }

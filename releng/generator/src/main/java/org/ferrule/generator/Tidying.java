@@ -21,7 +21,8 @@ final class Tidying {
     private static final Pattern HEADER = Pattern.compile("\\A/\\*\\*\\n.*?\\*/\\n", Pattern.DOTALL);
     private static final Pattern PREAMBLE = Pattern.compile("\\A#\\n\\n(?:\\w+ = .*\\n)*\\n?");
     private static final Pattern ITEM_TEXT = Pattern.compile(
-            "(public String getText\\(Object object\\)\\s+\\{\\s+).*?(getString\\(\"_UI_\\w+_type\"\\)).*?(\\n\\s+\\}\\n)",
+            "(public String getText\\(Object object\\)\\s+\\{\\s+).*?"
+                    + "(getString\\(\"_UI_\\w+_type\"\\)).*?(\\n\\s+\\}\\n)",
             Pattern.DOTALL);
     private static final String LICENCE = """
             /*
@@ -58,7 +59,8 @@ final class Tidying {
     }
 
     private static String tidy(String text) {
-        String labelled = ITEM_TEXT.matcher(text).replaceFirst("$1return org.ferrule.model.ObjectLabels.of(object, $2);$3");
+        String labelled = ITEM_TEXT.matcher(text)
+                .replaceFirst("$1return org.ferrule.model.ObjectLabels.of(object, $2);$3");
         String clean = labelled.replaceAll("[ \\t]+\\n", "\n").stripTrailing() + "\n";
         return LICENCE + HEADER.matcher(clean).replaceFirst("");
     }

@@ -85,8 +85,9 @@ final class CrossScene {
 
     private void lumen(PictureBuilder g, Figure figure, double scale) {
         g.group(Frame.named("lumen"), l -> {
-            l.noPen().fill(DrawingInks.WALL).circle(middle.xMm(), middle.yMm(), figure.high().mm() / 2 * scale + WALL_MM);
-            l.fill(DrawingInks.TOLERANCE).circle(middle.xMm(), middle.yMm(), figure.high().mm() / 2 * scale);
+            double outer = figure.high().mm() / 2 * scale;
+            l.noPen().fill(DrawingInks.WALL).circle(middle.xMm(), middle.yMm(), outer + WALL_MM);
+            l.fill(DrawingInks.TOLERANCE).circle(middle.xMm(), middle.yMm(), outer);
             l.fill(DrawingInks.LUMEN).circle(middle.xMm(), middle.yMm(), figure.low().mm() / 2 * scale);
             l.noFill().pen(DrawingInks.SHAFT_LINE, LINE_MM)
                     .circle(middle.xMm(), middle.yMm(), figure.centre().mm() / 2 * scale);

@@ -4,6 +4,7 @@
  */
 package org.ferrule.chart.drawing;
 
+import org.ferrule.chart.words.AnswerWords;
 import org.ferrule.chart.words.Printable;
 import org.ferrule.chart.words.ReasonWords;
 import org.ferrule.fit.device.Phase;
@@ -13,8 +14,9 @@ import org.ferrule.picture.Picture;
 import org.ferrule.picture.PictureBuilder;
 
 /**
- * Cross-sections to scale at the place that decides: the lumen with the ring in which its wall may lie, what lies in it,
- * and the clearance. Groups are named for hit-testing: {@code lumen}, {@code shaft}, {@code wire}, {@code clearance}.
+ * Cross-sections to scale at the place that decides: the lumen with the ring in which its wall may lie, what lies in
+ * it, and the clearance. Groups are named for hit-testing: {@code lumen}, {@code shaft}, {@code wire},
+ * {@code clearance}.
  */
 public final class CrossSectionDrawing {
     private final ReasonWords words;
@@ -39,6 +41,7 @@ public final class CrossSectionDrawing {
         } else {
             scene.unknown(builder);
         }
-        return builder.picture(widthMm, heightMm, title);
+        return builder.picture(widthMm, heightMm, title)
+                .described(Printable.line(new AnswerWords(words).summary(answer)));
     }
 }

@@ -15,6 +15,7 @@ import org.ferrule.chart.words.ReasonWords;
 import org.ferrule.fit.device.Lumen;
 import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.passage.ReadDevice;
+import org.ferrule.fit.passage.Stretch;
 import org.ferrule.fit.rules.RuleSet;
 import org.ferrule.picture.Box;
 import org.ferrule.picture.Frame;
@@ -26,6 +27,7 @@ import org.ferrule.picture.Point;
 final class DeviceScene {
     private static final double ROOM_FOR_WIRE_MM = 5;
     private static final double THIN_MARKER_MM = 0.7;
+    private static final double UNKNOWN_LENGTH_MM = 10;
 
     private final ReadDevice device;
     private final List<MarkerBand> markers;
@@ -60,8 +62,8 @@ final class DeviceScene {
         shaft.forEach(b -> stations.addAll(List.of(b.from(), b.to())));
         device.device().lumens().forEach(l -> stations.add(-l.distalAt().mm()));
         device.device().lumens().stream().filter(Lumen::leavesShaft).forEach(l -> stations.add(-l.proximalAt().mm()));
-        if (stations.size() == 1) {
-            stations.add(-10.0);
+        if (stations.first() == 0) { // nothing is known of its length
+            stations.add(-UNKNOWN_LENGTH_MM);
         }
         return stations;
     }
@@ -72,7 +74,7 @@ final class DeviceScene {
             paint(g, band, rest);
         }
         bores(g);
-        wire.ifPresent(w -> w.paint(g, axis, painter, shaft, rest, wireY(), 0));
+        wire.ifPresent(w -> w.paint(g, axis, painter, shaft, rest, wireLevels(), 0));
         for (int i = 0; i < markers.size(); i++) {
             marker(g, markers.get(i), i);
         }
@@ -87,6 +89,13 @@ final class DeviceScene {
                 .draw(g, zones);
     }
 
+    /** Its sections from the tip, one a line. */
+    String description() {
+        List<String> lines = new ArrayList<>();
+        shaft.forEach(band -> lines.add(0, Printable.line(BandWords.tooltip(words, band))));
+        return String.join("\n", lines);
+    }
+
     private void paint(PictureBuilder g, Band band, Rest rest) {
         String tooltip = BandWords.tooltip(words, band);
         if (band.diameter().isPresent()) {
@@ -96,13 +105,32 @@ final class DeviceScene {
         }
     }
 
-    /** Lumens of known diameter, side by side where there are several; where they lie in the shaft is not stated. */
+    /**
+     * Lumens of known diameter, side by side where there are several, else in the middle: where they lie in the shaft
+     * is not stated.
+     */
     private void bores(PictureBuilder g) {
         for (Lumen lumen : knownLumens()) {
             double entry = -lumen.proximalAt().mm();
-            device.bore(lumen).forEach(s -> painter.bore(g, new Band(s.name(), entry + s.from().mm(),
-                    entry + s.to().mm(), s.diameter(), false), middleOf(lumen), "lumen:" + Printable.line(lumen.name())));
+            for (Stretch stretch : device.bore(lumen)) {
+                Band whole = new Band(stretch.name(), entry + stretch.from().mm(), entry + stretch.to().mm(),
+                        stretch.diameter(), false);
+                pieces(whole.from(), whole.to()).forEach(piece -> painter.bore(g, whole.cut(piece[0], piece[1]),
+                        middleOf(lumen, (piece[0] + piece[1]) / 2), "lumen:" + Printable.line(lumen.name())));
+            }
         }
+    }
+
+    /** A stretch cut where any lumen begins or ends. */
+    private List<double[]> pieces(double from, double to) {
+        TreeSet<Double> cuts = new TreeSet<>(List.of(from, to));
+        knownLumens().forEach(l -> cuts.addAll(List.of(-l.proximalAt().mm(), -l.distalAt().mm())));
+        List<Double> inside = List.copyOf(cuts.subSet(from, true, to, true));
+        List<double[]> pieces = new ArrayList<>();
+        for (int i = 1; i < inside.size(); i++) {
+            pieces.add(new double[] { inside.get(i - 1), inside.get(i) });
+        }
+        return pieces;
     }
 
     private List<Lumen> knownLumens() {
@@ -110,10 +138,11 @@ final class DeviceScene {
                 && device.bore(l).stream().allMatch(s -> s.diameter().isPresent())).toList();
     }
 
-    private double middleOf(Lumen wanted) {
-        List<Lumen> known = knownLumens();
-        double y = centreY - known.stream().mapToDouble(this::largest).sum() / 2 * painter.radial();
-        for (Lumen lumen : known) {
+    private double middleOf(Lumen wanted, double place) {
+        List<Lumen> here = knownLumens().stream()
+                .filter(l -> -l.proximalAt().mm() < place && -l.distalAt().mm() > place).toList();
+        double y = centreY - here.stream().mapToDouble(this::largest).sum() / 2 * painter.radial();
+        for (Lumen lumen : here) {
             double height = largest(lumen) * painter.radial();
             if (lumen.equals(wanted)) {
                 return y + height / 2;
@@ -123,8 +152,13 @@ final class DeviceScene {
         return centreY;
     }
 
-    private double wireY() {
-        return device.device().wireLumen().map(this::middleOf).orElse(centreY);
+    private List<OwnWirePath.Level> wireLevels() {
+        Lumen lumen = device.device().wireLumen().orElseThrow();
+        List<OwnWirePath.Level> levels = new ArrayList<>();
+        for (double[] piece : pieces(-lumen.proximalAt().mm(), -lumen.distalAt().mm())) {
+            levels.add(0, new OwnWirePath.Level(piece[0], middleOf(lumen, (piece[0] + piece[1]) / 2)));
+        }
+        return levels;
     }
 
     private double largest(Lumen lumen) {

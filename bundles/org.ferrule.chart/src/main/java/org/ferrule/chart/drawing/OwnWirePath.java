@@ -4,6 +4,7 @@
  */
 package org.ferrule.chart.drawing;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -29,6 +30,15 @@ record OwnWirePath(Optional<Double> diameter, double port) {
     private static final double GUESS_MM = 0.36;
     private static final double LINE_MM = 0.25;
 
+    /**
+     * Where a wire runs inside a shaft, from the one before to here.
+     *
+     * @param until place along the drawing, going left
+     * @param yMm on paper
+     */
+    record Level(double until, double yMm) {
+    }
+
     /** The wire of a device with an exit port; empty where it has none. */
     static Optional<OwnWirePath> of(ReadDevice device, double tip) {
         return device.device().wireLumen().filter(lumen -> lumen.opening() == Lumen.Opening.SIDE_PORT)
@@ -45,13 +55,13 @@ record OwnWirePath(Optional<Double> diameter, double port) {
      * Paints it.
      *
      * @param shaft from left to right
-     * @param insideY where the wire runs inside the shaft
+     * @param inside where the wire runs inside the shaft, from its tip to its port
      * @param tip where the distal tip of the shaft lies
      */
-    void paint(PictureBuilder g, AxialScale axis, BodyPainter painter, List<Band> shaft, Rest rest, double insideY,
+    void paint(PictureBuilder g, AxialScale axis, BodyPainter painter, List<Band> shaft, Rest rest, List<Level> inside,
             double tip) {
         double width = Math.max(3 * LINE_MM, room() * painter.radial());
-        Outline path = path(axis, painter, shaft, rest, insideY, tip);
+        Outline path = path(axis, painter, shaft, rest, inside, tip);
         g.group(Frame.named("wire"), w -> {
             w.noFill();
             if (diameter.isPresent()) {
@@ -63,23 +73,26 @@ record OwnWirePath(Optional<Double> diameter, double port) {
         });
     }
 
-    /** From beyond the tip to the port, up beside the shaft, and along it, in slopes where its diameter changes. */
-    private Outline path(AxialScale axis, BodyPainter painter, List<Band> shaft, Rest rest, double insideY,
+    /** From beyond the tip to the port, up beside the shaft, and along it, in slopes where its level changes. */
+    private Outline path(AxialScale axis, BodyPainter painter, List<Band> shaft, Rest rest, List<Level> inside,
             double tip) {
-        double left = axis.x(axis.from());
-        double x = axis.x(port);
-        Outline path = Outline.from(axis.x(tip) + BEYOND_TIP_MM, insideY).lineTo(x, insideY);
-        double y = insideY;
+        List<Level> levels = new ArrayList<>(inside);
         for (int i = shaft.size() - 1; i >= 0; i--) {
             Band band = shaft.get(i);
             if (band.overlaps(axis.from(), port)) {
-                double end = axis.x(Math.max(band.from(), axis.from()));
-                double besideY = rest.top(height(band, painter)) - room() * painter.radial() / 2;
-                double risen = Math.max(Math.max(left, end), x - RISE_MM);
-                path.curveTo((x + risen) / 2, y, (x + risen) / 2, besideY, risen, besideY).lineTo(end, besideY);
-                x = end;
-                y = besideY;
+                levels.add(new Level(Math.max(band.from(), axis.from()),
+                        rest.top(height(band, painter)) - room() * painter.radial() / 2));
             }
+        }
+        double x = axis.x(tip);
+        double y = levels.get(0).yMm;
+        Outline path = Outline.from(x + BEYOND_TIP_MM, y);
+        for (Level level : levels) {
+            double end = axis.x(level.until);
+            double risen = level.yMm == y ? x : Math.max(end, x - RISE_MM);
+            path.curveTo((x + risen) / 2, y, (x + risen) / 2, level.yMm, risen, level.yMm).lineTo(end, level.yMm);
+            x = end;
+            y = level.yMm;
         }
         return path;
     }

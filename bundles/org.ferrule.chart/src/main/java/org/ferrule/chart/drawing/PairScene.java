@@ -110,7 +110,8 @@ final class PairScene {
         Box body = zones.body(true);
         bore.forEach(band -> paintBore(g, band));
         shaft.forEach(band -> paintShaft(g, band));
-        wire.ifPresent(w -> w.paint(g, axis, painter, shaft, floor, insideY(), placement.tip()));
+        wire.ifPresent(w -> w.paint(g, axis, painter, shaft, floor,
+                List.of(new OwnWirePath.Level(w.port(), insideY())), placement.tip()));
         painter.gaps(g, body.yMm() - 0.6, body.bottomMm() + 0.6);
         placement.limit().ifPresent(place -> limit(g, place));
         new LabelRows(zones.lettering(), zones.left(), zones.right(), zones.labelRows()).draw(g, shaftLabels(),

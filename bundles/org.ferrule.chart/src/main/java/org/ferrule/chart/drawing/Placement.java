@@ -19,8 +19,8 @@ import org.ferrule.fit.verdict.ReasonCode;
 import org.ferrule.quantity.Length;
 
 /**
- * Where a device lies in a lumen in a drawing, in mm from the lumen's proximal entry: where it stops if it does; else as
- * far as it goes while the stretches that decide still lie in each other.
+ * Where a device lies in a lumen in a drawing, in mm from the lumen's proximal entry: where it stops if it does; else
+ * as far as it goes while the stretches that decide still lie in each other.
  *
  * @param tip of the inner device
  * @param limit the place that decides; absent when no known figures meet

@@ -8,8 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Places things in a row so that none overlaps its neighbour and all stay as near as possible to where they belong (least
- * squares, by pooling neighbours that push each other).
+ * Places things in a row so that none overlaps its neighbour and all stay as near as possible to where they belong
+ * (least squares, by pooling neighbours that push each other).
  */
 final class Spread {
     private Spread() {

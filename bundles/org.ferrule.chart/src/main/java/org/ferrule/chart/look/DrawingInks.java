@@ -37,7 +37,8 @@ public final class DrawingInks {
         Map<String, Integer> dark = new HashMap<>(Map.of(Ink.TEXT.role(), 0xE6E8EB, Ink.MUTED.role(), 0xA9AFB7,
                 Ink.RULE.role(), 0x565C64, Ink.PAPER.role(), 0x202226, Ink.BAND.role(), 0x2A2D32));
         dark.putAll(Map.of(WALL.role(), 0x8B95A0, LUMEN.role(), 0x2A3036, SHAFT.role(), 0x56626E,
-                SHAFT_LINE.role(), 0xDDE5EC, TOLERANCE.role(), 0x7F8E9D, WIRE.role(), 0x6B5A34, WIRE_LINE.role(), 0xE3C78C,
+                SHAFT_LINE.role(), 0xDDE5EC, TOLERANCE.role(), 0x7F8E9D, WIRE.role(), 0x6B5A34,
+                WIRE_LINE.role(), 0xE3C78C,
                 LIMIT.role(), 0xFF8FC0));
         for (VerdictLook look : VerdictLook.values()) {
             Tone tone = look.tone(Scheme.DARK);

@@ -27,7 +27,7 @@ public enum Glyph {
                     .lineTo(-0.85, 0.85).close())
             .path(Outline.from(0.3, -0.85).lineTo(0.3, -0.3).lineTo(0.85, -0.3))),
     /** A disc that touches the wall above and the wall below. */
-    SQUEEZED((g, ink) -> g.noPen().fill(ink).circle(0, 0, 0.62).rect(-1, -0.95, 2, 0.3).rect(-1, 0.65, 2, 0.3)),
+    SQUEEZED((g, ink) -> g.noPen().fill(ink).circle(0, 0, 0.58).rect(-1, -0.86, 2, 0.27).rect(-1, 0.59, 2, 0.27)),
     /** A shaft that runs against a wall. */
     STOPPED((g, ink) -> g.noPen().fill(ink).rect(-1, -0.32, 1.32, 0.64).rect(0.32, -0.95, 0.5, 1.9)),
     /** A question in a broken ring. */

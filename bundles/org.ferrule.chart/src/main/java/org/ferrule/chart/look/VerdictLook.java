@@ -4,6 +4,9 @@
  */
 package org.ferrule.chart.look;
 
+import java.util.Optional;
+
+import org.ferrule.fit.passage.FitAnswer;
 import org.ferrule.fit.passage.PhaseAnswer;
 import org.ferrule.fit.verdict.Authority;
 import org.ferrule.fit.verdict.Verdict;
@@ -23,8 +26,8 @@ public enum VerdictLook {
             Tone.even("verdict.fits", 0x163C54, 0xC9E8FA)),
     /** A maker's paper says that it fits, and nothing speaks against it. */
     FITS_BY_CLAIM("fits by claim", Glyph.ON_PAPER,
-            Tone.even("verdict.claim", 0xE4EFF5, 0x0A4263).hatched(Hatch.Pattern.DOTS, 0x9CC4DC),
-            Tone.even("verdict.claim", 0x1B3140, 0xC9E8FA).hatched(Hatch.Pattern.DOTS, 0x335B75)),
+            Tone.even("verdict.claim", 0xE4EFF5, 0x0A4263).hatched(Hatch.Pattern.VERTICAL, 0xB9D6E6),
+            Tone.even("verdict.claim", 0x1B3140, 0xC9E8FA).hatched(Hatch.Pattern.VERTICAL, 0x2E5068)),
     /** It may pass, without the clearance that is asked for. */
     TIGHT("tight", Glyph.SQUEEZED, Tone.even("verdict.tight", 0xE3A9C4, 0x4A0D2E),
             Tone.even("verdict.tight", 0x9C4B77, 0xFFF2F8)),
@@ -51,6 +54,13 @@ public enum VerdictLook {
     /** The look of an answer. */
     public static VerdictLook of(PhaseAnswer answer) {
         return of(answer.verdict(), answer.authority());
+    }
+
+    /** The look coming out, where the verdict is worse than going in. */
+    public static Optional<VerdictLook> worseOut(FitAnswer answer) {
+        Verdict in = answer.in().verdict();
+        Verdict out = answer.out().verdict();
+        return out != in && in.worse(out) == out ? Optional.of(of(answer.out())) : Optional.empty();
     }
 
     /** The look of a verdict that rests on an authority. */

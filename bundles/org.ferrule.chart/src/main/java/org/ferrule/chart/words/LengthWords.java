@@ -116,6 +116,9 @@ public final class LengthWords {
     }
 
     private static String along(Length value, RoundingMode rounding) {
+        if (value.equals(Length.ZERO)) {
+            return "0 " + LengthUnit.CENTIMETRE.symbol();
+        }
         LengthUnit unit = value.abs().compareTo(CENTIMETRES_FROM) < 0 ? LengthUnit.MILLIMETRE : LengthUnit.CENTIMETRE;
         return LengthFormat.of(unit, 1, rounding).format(value);
     }

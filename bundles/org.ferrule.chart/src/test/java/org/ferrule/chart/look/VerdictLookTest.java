@@ -98,8 +98,9 @@ class VerdictLookTest {
 
     @Test
     void everyLookHasItsOwnShapeAndWord() {
-        assertEquals(VerdictLook.values().length, distinct(Arrays.stream(VerdictLook.values()).map(VerdictLook::glyph)));
-        assertEquals(VerdictLook.values().length, distinct(Arrays.stream(VerdictLook.values()).map(VerdictLook::word)));
+        VerdictLook[] looks = VerdictLook.values();
+        assertEquals(looks.length, distinct(Arrays.stream(looks).map(VerdictLook::glyph)));
+        assertEquals(looks.length, distinct(Arrays.stream(looks).map(VerdictLook::word)));
         assertEquals(SideMark.values().length, distinct(Arrays.stream(SideMark.values()).map(SideMark::word)));
     }
 

@@ -57,7 +57,8 @@ class AnswerWordsTest {
         assertTrue(texts(lines, Phase.IN, AnswerLine.Kind.DECIDES).stream().anyMatch(t -> t.startsWith("Stops ")),
                 lines.toString());
         assertTrue(texts(lines, Phase.IN, AnswerLine.Kind.DECIDES)
-                .contains("Did not pass on the bench, 3 samples (Made-up bench report, rev. 1, p. 7)"), lines.toString());
+                .contains("Did not pass on the bench, 3 samples (Made-up bench report, rev. 1, p. 7)"),
+                lines.toString());
     }
 
     @Test
@@ -71,7 +72,8 @@ class AnswerWordsTest {
     @Test
     void aClaimStandsBesideWhatGeometrySays() {
         List<AnswerLine> lines = explained(Shelf.guide("6 Fr", "0.070 in"), Shelf.claimedStent("0.066 in"));
-        assertTrue(texts(lines, Phase.IN, AnswerLine.Kind.NOTE).contains("Geometry alone says: fits"), lines.toString());
+        assertTrue(texts(lines, Phase.IN, AnswerLine.Kind.NOTE).contains("Geometry alone says: fits"),
+                lines.toString());
         assertEquals("Lutra stent 3.0 x 18 claims to go through a lumen of 0.066 in; this lumen is labelled 1.78 mm "
                 + "(Made-up instructions for use, rev. C, p. 3)",
                 texts(lines, Phase.IN, AnswerLine.Kind.DECIDES).get(0));

@@ -28,7 +28,7 @@ class LengthWordsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({ "314.4, 31.4 cm", "9.96, 10.0 mm", "10, 1.0 cm", "-42, 4.2 cm", "0.02, <0.1 mm" })
+    @CsvSource({ "314.4, 31.4 cm", "9.96, 10.0 mm", "10, 1.0 cm", "-42, 4.2 cm", "0.02, <0.1 mm", "0, 0 cm" })
     void writesDistancesInCentimetresAndShortOnesInMillimetres(double distance, String words) {
         assertEquals(words, mm.length(mm(distance)));
     }

@@ -123,8 +123,10 @@ class ReasonWordsTest {
 
     /** What is less is never shown as equal, and what is enough never as less. */
     @ParameterizedTest
-    @CsvSource({ "LESS_THAN_REQUIRED, 0.0499, 0.05, 0.04 mm, 0.05 mm", "ENOUGH_CLEARANCE, 0.0508, 0.0508, 0.0508 mm, 0.0508 mm",
-            "ENOUGH_CLEARANCE, 0.0256, 0.0254, 0.0256 mm, 0.0254 mm", "LESS_THAN_REQUIRED, 0.02, 0.025, 0.02 mm, 0.025 mm" })
+    @CsvSource({ "LESS_THAN_REQUIRED, 0.0499, 0.05, 0.04 mm, 0.05 mm",
+            "ENOUGH_CLEARANCE, 0.0508, 0.0508, 0.0508 mm, 0.0508 mm",
+            "ENOUGH_CLEARANCE, 0.0256, 0.0254, 0.0256 mm, 0.0254 mm",
+            "LESS_THAN_REQUIRED, 0.02, 0.025, 0.02 mm, 0.025 mm" })
     void showsWhichOfTwoClearancesIsLarger(ReasonCode code, double worst, double asked, String left, String needed) {
         String words = said(Reason.of(code, clearance(mm(worst)), clearance(mm(asked)), name("tip"), name("x")));
         assertTrue(words.contains(" " + left + " is left") && words.contains(needed + " is asked"), words);

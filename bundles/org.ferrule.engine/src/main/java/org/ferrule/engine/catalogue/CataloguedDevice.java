@@ -12,7 +12,7 @@ import org.ferrule.fit.device.Device;
  * @param library relative path of its library
  * @param device the record
  * @param maker may be empty
- * @param line id of its line, may be empty
+ * @param line the name of its line, or its id where it has no name; may be empty
  * @param model catalogue code, may be empty
  */
 public record CataloguedDevice(String library, Device device, String maker, String line, String model) {

@@ -13,6 +13,7 @@ import org.ferrule.engine.translate.DeviceTranslator;
 import org.ferrule.fit.device.BenchResult;
 import org.ferrule.model.Device;
 import org.ferrule.model.DeviceLibrary;
+import org.ferrule.model.DeviceLine;
 import org.ferrule.model.DeviceParts;
 import org.ferrule.model.DeviceResolution;
 
@@ -71,8 +72,12 @@ public final class LibraryReader {
 
     private CataloguedDevice read(DeviceTranslator translator, Device device) {
         DeviceParts parts = DeviceResolution.resolve(device).device();
-        return new CataloguedDevice(path, translator.translate(device), text(parts.getMaker()), text(device.getLine()),
+        return new CataloguedDevice(path, translator.translate(device), text(parts.getMaker()), line(device),
                 text(parts.getModel()));
+    }
+
+    private static String line(Device device) {
+        return DeviceResolution.line(device).map(DeviceLine::getName).orElseGet(() -> text(device.getLine()));
     }
 
     private static String text(String value) {

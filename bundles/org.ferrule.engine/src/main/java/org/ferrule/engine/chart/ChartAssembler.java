@@ -14,6 +14,7 @@ import org.ferrule.engine.catalogue.ReferenceException;
 import org.ferrule.fit.FitSolver;
 import org.ferrule.fit.check.FitCheck;
 import org.ferrule.fit.device.BenchResult;
+import org.ferrule.fit.device.Device;
 import org.ferrule.fit.figure.FigureReader;
 import org.ferrule.fit.matrix.MatrixLine;
 import org.ferrule.fit.matrix.MatrixQuestion;
@@ -49,11 +50,12 @@ public final class ChartAssembler {
         AxisSelection selection = new AxisSelection(catalogue, problems);
         List<AxisEntry> outer = selection.outer(axis(chart.getOuter()), direction);
         List<CataloguedDevice> inner = selection.inner(axis(chart.getInner()));
-        Optional<OwnWire> wire = wire(chart, catalogue, rules, problems);
-        MatrixQuestion question = new MatrixQuestion(lines(outer, rules), columns(inner, rules, wire), direction,
+        Optional<Device> wire = wire(chart, catalogue, problems);
+        Optional<OwnWire> ownWire = ownWire(chart, wire, rules);
+        MatrixQuestion question = new MatrixQuestion(lines(outer, rules), columns(inner, rules, ownWire), direction,
                 ChartReach.of(chart, problems), rules, solver(catalogue.bench()));
         return new AssembledChart(question, outer, groups(chart.getOuter(), outer.stream().map(AxisEntry::device)
-                .toList()), inner, groups(chart.getInner(), inner), problems);
+                .toList()), inner, groups(chart.getInner(), inner), wire, problems);
     }
 
     private static Direction direction(FitChart chart) {
@@ -68,18 +70,26 @@ public final class ChartAssembler {
         return axis == null ? ModelFactory.eINSTANCE.createAxis() : axis;
     }
 
-    private static Optional<OwnWire> wire(FitChart chart, Catalogue catalogue, RuleSet rules,
-            List<ChartProblem> problems) {
-        String id = chart.getConditions() == null ? null : chart.getConditions().getWire();
-        if (id == null) {
+    private static Optional<Device> wire(FitChart chart, Catalogue catalogue, List<ChartProblem> problems) {
+        if (!namesWire(chart)) {
             return Optional.empty();
         }
         try {
-            return Optional.of(OwnWire.ofDevice(catalogue.device(id).device(), new FigureReader(rules)));
+            return Optional.of(catalogue.device(chart.getConditions().getWire()).device());
         } catch (ReferenceException e) {
             problems.add(new ChartProblem("conditions", e.getMessage()));
-            return Optional.of(OwnWire.NOT_STATED);
+            return Optional.empty();
         }
+    }
+
+    /** A wire that is named and not found is not known, and must not be taken for the one that a device states. */
+    private static Optional<OwnWire> ownWire(FitChart chart, Optional<Device> wire, RuleSet rules) {
+        return namesWire(chart) ? Optional.of(wire.map(w -> OwnWire.ofDevice(w, new FigureReader(rules)))
+                .orElse(OwnWire.NOT_STATED)) : Optional.empty();
+    }
+
+    private static boolean namesWire(FitChart chart) {
+        return chart.getConditions() != null && chart.getConditions().getWire() != null;
     }
 
     private List<MatrixLine> lines(List<AxisEntry> outer, RuleSet rules) {

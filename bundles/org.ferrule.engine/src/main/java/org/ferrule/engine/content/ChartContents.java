@@ -67,7 +67,7 @@ public final class ChartContents {
             List<DeviceLibrary> libraries) {
         return new Basis(new Edition(text(rules.getTitle()), text(rules.getRevision())),
                 libraries.stream().map(l -> new Edition(text(l.getTitle()), text(l.getRevision()))).toList(),
-                ConditionWords.of(chart, assembled.question()));
+                ConditionWords.of(chart, assembled));
     }
 
     private static List<Head> rows(AssembledChart assembled) {

@@ -6,10 +6,10 @@ package org.ferrule.engine.content;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 import org.ferrule.chart.words.LengthWords;
 import org.ferrule.chart.words.UnitPreferences;
+import org.ferrule.engine.chart.AssembledChart;
 import org.ferrule.fit.matrix.MatrixQuestion;
 import org.ferrule.fit.passage.Direction;
 import org.ferrule.model.FitChart;
@@ -21,12 +21,12 @@ final class ConditionWords {
     private final LengthWords words = new LengthWords(UnitPreferences.in(LengthUnit.MILLIMETRE));
     private final List<String> lines = new ArrayList<>();
 
-    static List<String> of(FitChart chart, MatrixQuestion question) {
+    static List<String> of(FitChart chart, AssembledChart assembled) {
         ConditionWords conditions = new ConditionWords();
-        if (question.direction() == Direction.OVER_WIRE_TAIL) {
-            conditions.overWire(question);
+        if (assembled.question().direction() == Direction.OVER_WIRE_TAIL) {
+            conditions.overWire(assembled.question());
         } else {
-            conditions.tipFirst(chart, question.reach());
+            conditions.tipFirst(chart, assembled);
         }
         return conditions.lines;
     }
@@ -37,13 +37,12 @@ final class ConditionWords {
         lines.add(words.length(ahead) + " of wire stays beyond the tip");
     }
 
-    private void tipFirst(FitChart chart, Optional<Length> reach) {
+    private void tipFirst(FitChart chart, AssembledChart assembled) {
         lines.add("tip first, one device at a time");
-        lines.add(reach.map(r -> "to " + words.length(r) + " beyond the outer tip" + lesion(chart))
+        lines.add(assembled.question().reach().map(r -> "to " + words.length(r) + " beyond the outer tip" + lesion(chart))
                 .orElse("all the way in, hub to hub"));
-        if (chart.getConditions() != null && chart.getConditions().getWire() != null) {
-            lines.add("over wire " + chart.getConditions().getWire());
-        }
+        lines.add(assembled.wire().map(w -> "over the wire \"" + w.name() + "\"")
+                .orElse("each over the wire that its papers name"));
     }
 
     private static String lesion(FitChart chart) {

@@ -36,7 +36,7 @@ public final class PassageCheck implements FitCheck {
             return stopped(question, phase, route, stop.get());
         }
         if (transit.unknown().isPresent() || question.ofUnstatedLength().isPresent()) {
-            return unknown(question, route, transit);
+            return unknown(question, transit);
         }
         return transit.tightest().map(contact -> passed(question, route, contact))
                 .orElseGet(() -> new Finding(Verdict.FITS, Optional.empty(), Optional.empty(),
@@ -63,7 +63,7 @@ public final class PassageCheck implements FitCheck {
                 Reason.diameter(limiting.lumenDiameter().centre()));
     }
 
-    private static Finding unknown(FitQuestion question, Route route, Transit transit) {
+    private static Finding unknown(FitQuestion question, Transit transit) {
         List<Reason> reasons = new ArrayList<>();
         transit.unknown().ifPresent(missing -> {
             addWhyUnknown(reasons, missing.lumen().diameter().isEmpty(), missing.lumen().notes());
@@ -71,8 +71,8 @@ public final class PassageCheck implements FitCheck {
         });
         question.ofUnstatedLength().ifPresent(
                 device -> reasons.add(Reason.of(ReasonCode.LENGTH_NOT_STATED, Reason.name(device.id()))));
-        return new Finding(Verdict.UNKNOWN, transit.tightest().map(Contact::clearance),
-                transit.tightest().map(route::limiting), Optional.empty(), reasons);
+        // the clearance of the parts that are known would read as if it were that of the whole
+        return Finding.of(Verdict.UNKNOWN, reasons);
     }
 
     private static void addWhyUnknown(List<Reason> reasons, boolean isUnknown, List<Reason> why) {

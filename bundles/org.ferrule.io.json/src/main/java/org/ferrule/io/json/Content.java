@@ -31,7 +31,8 @@ final class Content {
     private TextRegion place(ModelProblem problem) {
         Optional<TextRegion> exact = Optional.empty();
         if (problem.part() != null) {
-            exact = positions.within(problem.subject(), problem.feature(), problem.part().start(), problem.part().end());
+            exact = positions.within(problem.subject(), problem.feature(), problem.part().start(),
+                    problem.part().end());
         } else if (problem.index() != ModelProblem.WHOLE) {
             exact = positions.value(problem.subject(), problem.feature(), problem.index());
         }

@@ -42,7 +42,8 @@ final class DocumentReader {
         this.positions = new Positions(text);
         if (outcome.isError()) {
             int end = text.text().length();
-            problems.add(Severity.ERROR, FormatCode.NOT_UTF_8, end, end, "the bytes from here on are not UTF-8", "UTF-8");
+            problems.add(Severity.ERROR, FormatCode.NOT_UTF_8, end, end, "the bytes from here on are not UTF-8",
+                    "UTF-8");
         }
     }
 

@@ -74,7 +74,8 @@ final class DocumentWriter {
         if (value instanceof Integer || value instanceof Boolean) {
             return value.toString();
         }
-        return Layout.string(value instanceof Enumerator word ? word.getLiteral() : EcoreUtil.convertToString(type, value));
+        return Layout
+                .string(value instanceof Enumerator word ? word.getLiteral() : EcoreUtil.convertToString(type, value));
     }
 
     private static String extra(ExtraKey extra, Set<String> keys) {

@@ -88,8 +88,9 @@ final class Header {
         boolean agrees = byName.isEmpty() || byName.get() == kind;
         if (!agrees) {
             problems.add(Severity.ERROR, FormatCode.FORMAT_AND_NAME, member.value(), "the format "
-                    + Layout.string(kind.format()) + " does not agree with the file name", formats(byName)
-                    + ", or a name that ends in " + kind.suffix());
+                    + Layout.string(kind.format()) + " does not agree with the file name",
+                    formats(byName)
+                            + ", or a name that ends in " + kind.suffix());
         }
         return agrees;
     }

@@ -71,7 +71,8 @@ final class ScalarReader {
         Optional<BigDecimal> number = decimal(node);
         try {
             return number.map(value -> node instanceof NumberNode n && n.spelling().matches("-?\\d+")
-                    ? value.intValueExact() : null).map(Object.class::cast).or(() -> number.flatMap(n -> notWhole(node)));
+                    ? value.intValueExact() : null).map(Object.class::cast)
+                    .or(() -> number.flatMap(n -> notWhole(node)));
         } catch (ArithmeticException e) {
             return notWhole(node);
         }

@@ -9,12 +9,13 @@ import java.util.regex.Pattern;
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 
-/** The parser's complaint, put for people who edit documents: where the bad token begins, and without parser settings. */
+/** The parser's complaint, put for people who edit documents: where the bad token begins, without parser settings. */
 final class SyntaxError {
 
     /** Advice to whoever programs the parser, and character codes. */
     private static final Pattern FOR_PROGRAMMERS = Pattern.compile(
-            ": enable `[^`]*` to allow|\\s*\\(not recognized as one since [^)]*\\)|(?<=') \\(code \\d+\\)|\\s+at \\[Source.*",
+            ": enable `[^`]*` to allow|\\s*\\(not recognized as one since [^)]*\\)|(?<=') \\(code \\d+\\)"
+                    + "|\\s+at \\[Source.*",
             Pattern.DOTALL);
 
     private final JsonProcessingException error;

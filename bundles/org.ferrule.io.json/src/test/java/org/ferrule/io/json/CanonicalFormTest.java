@@ -69,23 +69,30 @@ class CanonicalFormTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"1.00", "1e5", "-0", "1E+400", "0.1000000000000000055511151231257827", "true", "null",
-        "\"\\u0041\\/\"", "[]", "{}", "[1, [2]]", "[{\"a\": 1}, 2]", "\"\\ud800\""})
+    @ValueSource(strings = { "1.00", "1e5", "-0", "1E+400", "0.1000000000000000055511151231257827", "true", "null",
+        "\"\\u0041\\/\"", "[]", "{}", "[1, [2]]", "[{\"a\": 1}, 2]", "\"\\ud800\"" })
     void keepsUnknownValuesAsSpelled(String json) {
         ReadResult result = Samples.libraryWith("\"x\":" + json);
         assertEquals(strip(json), strip(result.document().orElseThrow().getExtras().get(0).getJson()));
         assertTrue(strip(Samples.written(result)).endsWith(strip("\"x\":" + json + "}")));
     }
 
+    @Test
+    void keepsKeysThatTheModelHasForItself() {
+        assertTrue(Samples.written(Samples.libraryWith("\"extras\":[{\"key\":\"a\"}]")).contains("\"extras\": ["));
+    }
+
     @ParameterizedTest
-    @CsvSource({"1.00, 1.00", "1e2, 100", "0.950, 0.950", "1.5E-1, 0.15", "-0.5, -0.5"})
+    @CsvSource({ "1.00, 1.00", "1e2, 100", "0.950, 0.950", "1.5E-1, 0.15", "-0.5, -0.5" })
     void writesNumbersPlainlyAndKeepsTheirZeros(String read, String written) {
-        assertTrue(Samples.written(Samples.rulesWith("\"coverage\":" + read)).contains("\"coverage\": " + written + "\n"));
+        assertTrue(
+                Samples.written(Samples.rulesWith("\"coverage\":" + read)).contains("\"coverage\": " + written + "\n"));
     }
 
     @Test
     void escapesWhatJsonCannotHold() {
-        Device device = device("quote \" backslash \\ newline \n bell \u0007 lone \uD800 pair \uD83D\uDE00 \u00B0 \u2028");
+        Device device = device(
+                "quote \" backslash \\ newline \n bell \u0007 lone \uD800 pair \uD83D\uDE00 \u00B0 \u2028");
         String text = text((DeviceLibrary) device.eContainer());
         assertTrue(text.contains("\"quote \\\" backslash \\\\ newline \\n bell \\u0007 lone \\uD800 pair \uD83D\uDE00 "
                 + "\u00B0 \u2028\""), text);

@@ -31,7 +31,8 @@ class ContentProblemsTest {
             "\\u0030.014 mm"      | 14 | 10 | DOUBTFUL_FIGURE
             """)
     void pointsIntoADimension(String json, int column, int length, String code) {
-        ReadResult result = Samples.deviceWith("\n\"takesWire\":" + json + ",\"source\":\"s\"}],\"sources\":[{\"id\":\"s\"");
+        ReadResult result = Samples
+                .deviceWith("\n\"takesWire\":" + json + ",\"source\":\"s\"}],\"sources\":[{\"id\":\"s\"");
         assertFalse(result.broken());
         DocumentProblem problem = result.problems().get(0);
         assertEquals(code + " 2:" + column + " " + length, problem.code() + " " + problem.line() + ":"
@@ -64,7 +65,8 @@ class ContentProblemsTest {
     void namesTheObjectAndTheFeature() {
         ReadResult result = Samples.deviceWith("\"line\":\"x\"");
         DocumentProblem problem = result.problems().get(0);
-        assertSame(((DeviceLibrary) result.document().orElseThrow()).getDevices().get(0), problem.subject().orElseThrow());
+        assertSame(((DeviceLibrary) result.document().orElseThrow()).getDevices().get(0),
+                problem.subject().orElseThrow());
         assertSame(Literals.DEVICE__LINE, problem.feature().orElseThrow());
     }
 

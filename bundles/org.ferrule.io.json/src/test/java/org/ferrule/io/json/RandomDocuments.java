@@ -26,7 +26,8 @@ import org.ferrule.model.ModelFactory;
 /** Makes documents with everything that the Ecore allows in them, the same for the same seed. */
 final class RandomDocuments {
 
-    private static final List<String> TEXTS = List.of("", "a", "\u00DCber \u2300 \"x\" \\ / \t\n\r\u0000", "\uD83D\uDE00",
+    private static final List<String> TEXTS = List.of("", "a", "\u00DCber \u2300 \"x\" \\ / \t\n\r\u0000",
+            "\uD83D\uDE00",
             "\uD800", "null", "  blanks  ", "0.070 in min");
     private static final List<String> FIGURES = List.of("0.070 in min", "0.070\" min", ".070 in", "2.6 Fr max", "2.6F",
             "2.6 French", "1.02 mm \u00B10.03", "1.02 \u00B1 0.03 mm", "1.02 mm +0.02/-0.01", "0.88..0.94 mm",

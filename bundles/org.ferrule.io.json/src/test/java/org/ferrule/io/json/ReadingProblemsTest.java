@@ -81,7 +81,8 @@ class ReadingProblemsTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             {"a":NaN}    | Non-standard token 'NaN'
-            {"a":nul}    | Unrecognized token 'nul': was expecting (JSON String, Number, Array, Object or token 'null', 'true' or 'false')
+            {"a":nul}    | Unrecognized token 'nul': was expecting (JSON String, Number, Array, \
+            Object or token 'null', 'true' or 'false')
             {// no       | Unexpected character ('/'): maybe a (non-standard) comment?
             {"a" 1}      | Unexpected character ('1'): was expecting a colon to separate field name and value
             """)
@@ -90,7 +91,7 @@ class ReadingProblemsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"1e999999999", "1e-999999999", "1e101"})
+    @CsvSource({ "1e999999999", "1e-999999999", "1e101" })
     void refusesNumbersBeyondReason(String number) {
         assertBroken(Samples.rulesWith("\n\"coverage\":" + number), 2, 12, FormatCode.BAD_NUMBER);
     }

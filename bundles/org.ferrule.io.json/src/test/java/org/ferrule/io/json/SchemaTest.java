@@ -41,19 +41,20 @@ class SchemaTest {
 
     /** Texts as people write them; the schema must not be stricter than the reader. */
     @ParameterizedTest
-    @ValueSource(strings = {"0.070 in min", "0.070\\\" min", ".070 in", "2.6 Fr max", "2.6F", "2.6 French",
+    @ValueSource(strings = { "0.070 in min", "0.070\\\" min", ".070 in", "2.6 Fr max", "2.6F", "2.6 French",
         "1.02 mm \u00B10.03", "1.02 \u00B1 0.03 mm", "1.02 mm +0.02/-0.01", "0.88..0.94 mm", "1.015 mm sd 0.008 n 12",
         "1.78 mm", "1.78 mm nom", "1.02 mm measured", "0.070 in (1.78 mm)", "0.070 in / 1.78 mm", "80 \u00B5m",
-        "80 \u03BCm", "0.070\u2033"})
+        "80 \u03BCm", "0.070\u2033" })
     void acceptsFiguresAsPeopleWriteThem(String text) throws IOException {
         assertEquals(List.of(), errors(DocumentKind.DEVICES, device("\"takesWire\":\"" + text + "\"")));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"\"takesWire\":\"0.014\"", "\"takesWire\":0.014", "\"takesWire\":null", "\"kind\":\"balloon\"",
+    @ValueSource(strings = { "\"takesWire\":\"0.014\"", "\"takesWire\":0.014", "\"takesWire\":null",
+        "\"kind\":\"balloon\"",
         "\"sections\":{}", "\"sections\":[{\"rigid\":\"yes\"}]", "\"claims\":[{}]",
         "\"claims\":[{\"type\":\"compatible\",\"covers\":[\"up\"]}]", "\"cutter\":{\"type\":\"drill\"}",
-        "\"balloon\":{\"nominalPressure\":\"8\"}", "\"name\":7"})
+        "\"balloon\":{\"nominalPressure\":\"8\"}", "\"name\":7" })
     void refusesWhatTheReaderRefuses(String keys) throws IOException {
         assertFalse(errors(DocumentKind.DEVICES, device(keys)).isEmpty());
     }
@@ -65,7 +66,8 @@ class SchemaTest {
             DEVICES | {"format":"ferrule.devices","version":2}
             DEVICES | {"format":"ferrule.devices"}
             DEVICES | {"format":"ferrule.devices","version":1,"devices":[{}]}
-            DEVICES | {"format":"ferrule.devices","version":1,"bench":[{"outer":"a","inner":"b","result":"passed","samples":0}]}
+            DEVICES | {"format":"ferrule.devices","version":1, \
+                "bench":[{"outer":"a","inner":"b","result":"passed","samples":0}]}
             RULES   | {"format":"ferrule.rules","version":1,"confidence":1}
             RULES   | {"format":"ferrule.rules","version":1,"spans":[{"figure":"outer diameter"}]}
             CHART   | {"format":"ferrule.chart","version":1}

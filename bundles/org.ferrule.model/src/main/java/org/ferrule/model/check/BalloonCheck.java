@@ -16,35 +16,36 @@ import org.ferrule.quantity.Pressure;
 final class BalloonCheck implements DeviceCheck {
 
     @Override
-    public void check(ResolvedDevice resolved, Findings findings) {
+    public void check(ResolvedDevice resolved, Examination examination) {
         Balloon balloon = resolved.device().getBalloon();
         if (balloon != null) {
-            checkBurst(resolved, balloon, findings);
+            checkBurst(resolved, balloon, examination);
             List<ComplianceRow> rows = balloon.getCompliance();
             for (int i = 1; i < rows.size(); i++) {
-                checkRow(resolved, rows.get(i - 1), rows.get(i), findings);
+                checkRow(resolved, rows.get(i - 1), rows.get(i), examination);
             }
         }
     }
 
-    private static void checkBurst(ResolvedDevice resolved, Balloon balloon, Findings findings) {
+    private static void checkBurst(ResolvedDevice resolved, Balloon balloon, Examination examination) {
         Pressure burst = balloon.getRatedBurstPressure();
         Pressure nominal = balloon.getNominalPressure();
         if (isMore(nominal, burst)) {
-            findings.add(ProblemCode.BURST_BELOW_NOMINAL,
+            examination.add(ProblemCode.BURST_BELOW_NOMINAL,
                     resolved.statedBy(balloon, Literals.BALLOON__RATED_BURST_PRESSURE),
                     Literals.BALLOON__RATED_BURST_PRESSURE, burst.text(), nominal.text());
         }
     }
 
-    private static void checkRow(ResolvedDevice resolved, ComplianceRow before, ComplianceRow row, Findings findings) {
+    private static void checkRow(ResolvedDevice resolved, ComplianceRow before, ComplianceRow row,
+            Examination examination) {
         if (isReadable(before.getPressure()) && isReadable(row.getPressure())
                 && !isMore(row.getPressure(), before.getPressure())) {
-            findings.add(ProblemCode.COMPLIANCE_NOT_RISING, resolved.original(row),
+            examination.add(ProblemCode.COMPLIANCE_NOT_RISING, resolved.original(row),
                     Literals.COMPLIANCE_ROW__PRESSURE, row.getPressure().text(), before.getPressure().text());
         }
         if (Lengths.isMore(before.getDiameter(), row.getDiameter())) {
-            findings.add(ProblemCode.COMPLIANCE_NOT_RISING, resolved.original(row),
+            examination.add(ProblemCode.COMPLIANCE_NOT_RISING, resolved.original(row),
                     Literals.COMPLIANCE_ROW__DIAMETER, row.getDiameter().text(), before.getDiameter().text());
         }
     }

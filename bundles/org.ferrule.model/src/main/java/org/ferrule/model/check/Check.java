@@ -14,7 +14,7 @@ public interface Check {
      * Looks at one object of a document; objects that the rule is not about are passed over.
      *
      * @param object the object, in its document
-     * @param findings where problems go
+     * @param examination where problems go
      */
-    void check(EObject object, Findings findings);
+    void check(EObject object, Examination examination);
 }

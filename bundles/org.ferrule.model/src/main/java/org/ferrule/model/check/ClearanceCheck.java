@@ -18,16 +18,16 @@ import org.ferrule.model.RuleSet;
 final class ClearanceCheck implements Check {
 
     @Override
-    public void check(EObject object, Findings findings) {
+    public void check(EObject object, Examination examination) {
         if (object instanceof RuleSet rules) {
             Set<List<Set<DeviceKind>>> cases = new HashSet<>();
             for (ClearanceRule rule : rules.getClearances()) {
                 if (!cases.add(List.of(Set.copyOf(rule.getOuter()), Set.copyOf(rule.getInner())))) {
-                    findings.add(ProblemCode.COMPETING_RULES, rule, null);
+                    examination.add(ProblemCode.COMPETING_RULES, rule, null);
                 }
             }
             if (!cases.contains(List.of(Set.of(), Set.of()))) {
-                findings.add(ProblemCode.MISSING_DEFAULT_CLEARANCE, rules, Literals.RULE_SET__CLEARANCES);
+                examination.add(ProblemCode.MISSING_DEFAULT_CLEARANCE, rules, Literals.RULE_SET__CLEARANCES);
             }
         }
     }

@@ -16,7 +16,7 @@ import org.ferrule.model.ShaftSection;
 final class CrossSectionCheck implements Check {
 
     @Override
-    public void check(EObject object, Findings findings) {
+    public void check(EObject object, Examination examination) {
         if (object instanceof ShaftSection section) {
             Map<String, Boolean> ways = new TreeMap<>(Map.of(
                     "od", section.getOd() != null || section.getOdProximal() != null,
@@ -24,7 +24,7 @@ final class CrossSectionCheck implements Check {
                     "discs", !section.getDiscs().isEmpty()));
             List<String> given = ways.keySet().stream().filter(ways::get).toList();
             if (given.size() > 1) {
-                findings.add(ProblemCode.SEVERAL_CROSS_SECTIONS, section,
+                examination.add(ProblemCode.SEVERAL_CROSS_SECTIONS, section,
                         section.getOval() == null ? Literals.SHAFT_SECTION__DISCS : Literals.SHAFT_SECTION__OVAL,
                         String.join(" and ", given));
             }

@@ -18,21 +18,21 @@ import org.ferrule.model.Features;
 final class DateCheck implements Check {
 
     @Override
-    public void check(EObject object, Findings findings) {
+    public void check(EObject object, Examination examination) {
         for (EStructuralFeature feature : object.eClass().getEAllAttributes()) {
             String form = Features.annotation(feature, "text").orElse("");
             if (object.eGet(feature) instanceof String text && !form.isEmpty()) {
-                check(object, feature, text, form.equals("date"), findings);
+                check(object, feature, text, form.equals("date"), examination);
             }
         }
     }
 
     private static void check(EObject object, EStructuralFeature feature, String text, boolean whole,
-            Findings findings) {
+            Examination examination) {
         boolean valid = parses(text, LocalDate::parse)
                 || !whole && (parses(text, YearMonth::parse) || text.length() == 4 && parses(text, Year::parse));
         if (!valid) {
-            findings.add(ProblemCode.BAD_DATE, object, feature, text,
+            examination.add(ProblemCode.BAD_DATE, object, feature, text,
                     whole ? "year-month-day, such as 2026-03-01" : "year-month-day, year-month or year");
         }
     }

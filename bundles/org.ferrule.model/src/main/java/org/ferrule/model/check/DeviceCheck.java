@@ -6,7 +6,6 @@ package org.ferrule.model.check;
 
 import org.eclipse.emf.ecore.EObject;
 import org.ferrule.model.Device;
-import org.ferrule.model.DeviceResolution;
 import org.ferrule.model.ResolvedDevice;
 
 /** A rule about complete devices, with what they inherit; its problems are told of who states the values. */
@@ -14,12 +13,12 @@ import org.ferrule.model.ResolvedDevice;
 interface DeviceCheck extends Check {
 
     @Override
-    default void check(EObject object, Findings findings) {
+    default void check(EObject object, Examination examination) {
         if (object instanceof Device device) {
-            check(DeviceResolution.resolve(device), findings);
+            check(examination.resolved(device), examination);
         }
     }
 
     /** Looks at one complete device. */
-    void check(ResolvedDevice device, Findings findings);
+    void check(ResolvedDevice device, Examination examination);
 }

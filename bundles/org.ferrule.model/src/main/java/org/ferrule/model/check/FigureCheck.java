@@ -12,7 +12,6 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import org.ferrule.model.Device;
 import org.ferrule.model.DeviceKind;
 import org.ferrule.model.DeviceParts;
-import org.ferrule.model.DeviceResolution;
 import org.ferrule.model.Features;
 import org.ferrule.model.check.ModelProblem.Part;
 import org.ferrule.quantity.Dimension;
@@ -26,11 +25,12 @@ import org.ferrule.quantity.QuantityWarning;
 final class FigureCheck implements Check {
 
     @Override
-    public void check(EObject object, Findings findings) {
+    public void check(EObject object, Examination examination) {
         for (EStructuralFeature feature : object.eClass().getEAllAttributes()) {
             Object value = Features.isFigure(feature) ? object.eGet(feature) : null;
-            syntax(value).ifPresent(problem -> report(object, feature, problem, findings));
-            warnings(object, feature, value).forEach(warning -> report(object, feature, warning, findings));
+            syntax(value).ifPresent(problem -> report(object, feature, problem, examination));
+            warnings(object, feature, value, examination)
+                    .forEach(warning -> report(object, feature, warning, examination));
         }
     }
 
@@ -44,35 +44,37 @@ final class FigureCheck implements Check {
         return value instanceof Offset offset ? offset.problem() : Optional.empty();
     }
 
-    private static List<QuantityWarning> warnings(EObject object, EStructuralFeature feature, Object value) {
+    private static List<QuantityWarning> warnings(EObject object, EStructuralFeature feature, Object value,
+            Examination examination) {
         if (value instanceof Dimension dimension) {
-            return kind(object, feature).map(dimension::warnings).orElse(List.of());
+            return kind(object, feature, examination).map(dimension::warnings).orElse(List.of());
         }
         return value instanceof Pressure pressure && pressure.readable() ? pressure.warnings() : List.of();
     }
 
-    private static Optional<FigureKind> kind(EObject object, EStructuralFeature feature) {
-        return Features.figureKind(feature)
-                .map(kind -> kind == FigureKind.OUTER_DIAMETER && isOfWire(object) ? FigureKind.WIRE_DIAMETER : kind);
+    private static Optional<FigureKind> kind(EObject object, EStructuralFeature feature, Examination examination) {
+        return Features.figureKind(feature).map(kind -> kind == FigureKind.OUTER_DIAMETER
+                && isOfWire(object, examination) ? FigureKind.WIRE_DIAMETER : kind);
     }
 
-    private static boolean isOfWire(EObject object) {
+    private static boolean isOfWire(EObject object, Examination examination) {
         if (object instanceof Device device) {
-            return DeviceResolution.resolve(device).device().getKind() == DeviceKind.GUIDEWIRE;
+            return examination.resolved(device).device().getKind() == DeviceKind.GUIDEWIRE;
         }
         return object instanceof DeviceParts line ? line.getKind() == DeviceKind.GUIDEWIRE
-                : object.eContainer() != null && isOfWire(object.eContainer());
+                : object.eContainer() != null && isOfWire(object.eContainer(), examination);
     }
 
     private static void report(EObject object, EStructuralFeature feature, QuantitySyntaxException problem,
-            Findings findings) {
-        findings.addIn(ProblemCode.UNREADABLE_FIGURE, object, feature, new Part(problem.position(), problem.position()),
+            Examination examination) {
+        examination.addIn(ProblemCode.UNREADABLE_FIGURE, object, feature,
+                new Part(problem.position(), problem.position()),
                 problem.text(), problem.expected());
     }
 
     private static void report(EObject object, EStructuralFeature feature, QuantityWarning warning,
-            Findings findings) {
-        findings.addIn(ProblemCode.DOUBTFUL_FIGURE, object, feature, new Part(warning.start(), warning.end()),
+            Examination examination) {
+        examination.addIn(ProblemCode.DOUBTFUL_FIGURE, object, feature, new Part(warning.start(), warning.end()),
                 warning.message());
     }
 }

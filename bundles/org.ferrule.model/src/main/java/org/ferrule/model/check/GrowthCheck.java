@@ -18,24 +18,25 @@ import org.ferrule.model.RuleSet;
 final class GrowthCheck implements Check {
 
     @Override
-    public void check(EObject object, Findings findings) {
+    public void check(EObject object, Examination examination) {
         if (object instanceof RuleSet rules) {
             Set<Set<DeviceKind>> cases = new HashSet<>();
             for (AfterUseRule rule : rules.getAfterUse()) {
                 if (!cases.add(Set.copyOf(rule.getKinds()))) {
-                    findings.add(ProblemCode.COMPETING_RULES, rule, null);
+                    examination.add(ProblemCode.COMPETING_RULES, rule, null);
                 }
-                checkOrder(rule, findings);
+                checkOrder(rule, examination);
             }
         }
     }
 
-    private static void checkOrder(AfterUseRule rule, Findings findings) {
+    private static void checkOrder(AfterUseRule rule, Examination examination) {
         BigDecimal low = rule.getGrowthLow();
         BigDecimal centre = rule.getGrowthCentre();
         BigDecimal high = rule.getGrowthHigh();
-        if (low != null && centre != null && high != null && (low.compareTo(centre) > 0 || centre.compareTo(high) > 0)) {
-            findings.add(ProblemCode.FACTORS_OUT_OF_ORDER, rule, Literals.AFTER_USE_RULE__GROWTH_CENTRE,
+        if (low != null && centre != null && high != null
+                && (low.compareTo(centre) > 0 || centre.compareTo(high) > 0)) {
+            examination.add(ProblemCode.FACTORS_OUT_OF_ORDER, rule, Literals.AFTER_USE_RULE__GROWTH_CENTRE,
                     low.toPlainString(), centre.toPlainString(), high.toPlainString());
         }
     }

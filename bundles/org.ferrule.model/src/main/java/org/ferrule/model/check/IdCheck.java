@@ -13,30 +13,30 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import org.ferrule.model.DeviceLibrary;
 import org.ferrule.model.Document;
 
-/** Ids are unique among the sources, the lines and the devices of a document, and such that a reference can name them. */
+/** Ids are unique among the sources, the lines and the devices of a document, and references can name them. */
 final class IdCheck implements Check {
 
     @Override
-    public void check(EObject object, Findings findings) {
+    public void check(EObject object, Examination examination) {
         if (object instanceof Document document) {
-            checkAll(document.getSources(), "source", findings);
+            checkAll(document.getSources(), "source", examination);
         }
         if (object instanceof DeviceLibrary library) {
-            checkAll(library.getLines(), "line", findings);
-            checkAll(library.getDevices(), "device", findings);
+            checkAll(library.getLines(), "line", examination);
+            checkAll(library.getDevices(), "device", examination);
         }
     }
 
-    private static void checkAll(List<? extends EObject> elements, String what, Findings findings) {
+    private static void checkAll(List<? extends EObject> elements, String what, Examination examination) {
         Set<String> ids = new HashSet<>();
         for (EObject element : elements) {
             EStructuralFeature feature = element.eClass().getEStructuralFeature("id");
             String id = (String) element.eGet(feature);
             if (id != null && !ids.add(id)) {
-                findings.add(ProblemCode.DUPLICATE_ID, element, feature, id, what);
+                examination.add(ProblemCode.DUPLICATE_ID, element, feature, id, what);
             }
             if (id != null && !isUsable(id)) {
-                findings.add(ProblemCode.UNUSABLE_ID, element, feature, id);
+                examination.add(ProblemCode.UNUSABLE_ID, element, feature, id);
             }
         }
     }

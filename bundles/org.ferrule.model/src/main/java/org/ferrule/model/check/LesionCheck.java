@@ -17,14 +17,14 @@ import org.ferrule.quantity.Length;
 final class LesionCheck implements Check {
 
     @Override
-    public void check(EObject object, Findings findings) {
+    public void check(EObject object, Examination examination) {
         if (object instanceof FitChart chart && chart.getPath() != null && chart.getLesion() != null) {
             Lesion lesion = chart.getLesion();
             Optional<Length> path = sum(chart.getPath().getSegments().stream()
                     .map(segment -> Lengths.of(segment.getLength())).toList());
             Optional<Length> end = sum(List.of(Lengths.of(lesion.getAt()), Lengths.of(lesion.getLength())));
             if (path.isPresent() && end.isPresent() && end.get().compareTo(path.get()) > 0) {
-                findings.add(ProblemCode.LESION_BEYOND_PATH, lesion, Literals.LESION__AT, Lengths.mm(end.get()),
+                examination.add(ProblemCode.LESION_BEYOND_PATH, lesion, Literals.LESION__AT, Lengths.mm(end.get()),
                         Lengths.mm(path.get()));
             }
         }

@@ -17,23 +17,23 @@ import org.ferrule.model.Lumen;
 final class NameCheck implements Check {
 
     @Override
-    public void check(EObject object, Findings findings) {
+    public void check(EObject object, Examination examination) {
         if (object instanceof DeviceParts device) {
-            checkAll(device.getSections(), "section", findings);
-            checkAll(device.getLumens(), "lumen", findings);
+            checkAll(device.getSections(), "section", examination);
+            checkAll(device.getLumens(), "lumen", examination);
         }
         if (object instanceof Lumen lumen) {
-            checkAll(lumen.getSections(), "section", findings);
+            checkAll(lumen.getSections(), "section", examination);
         }
     }
 
-    private static void checkAll(List<? extends EObject> parts, String what, Findings findings) {
+    private static void checkAll(List<? extends EObject> parts, String what, Examination examination) {
         Set<Object> names = new HashSet<>();
         for (EObject part : parts) {
             EStructuralFeature feature = part.eClass().getEStructuralFeature("name");
             Object name = part.eGet(feature);
             if (name != null && !names.add(name)) {
-                findings.add(ProblemCode.DUPLICATE_NAME, part, feature, name.toString(), what);
+                examination.add(ProblemCode.DUPLICATE_NAME, part, feature, name.toString(), what);
             }
         }
     }

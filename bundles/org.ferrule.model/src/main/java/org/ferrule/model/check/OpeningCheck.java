@@ -14,24 +14,25 @@ import org.ferrule.quantity.Dimension;
 final class OpeningCheck implements DeviceCheck {
 
     @Override
-    public void check(ResolvedDevice resolved, Findings findings) {
+    public void check(ResolvedDevice resolved, Examination examination) {
         for (Lumen lumen : resolved.device().getLumens()) {
-            check(resolved, lumen, Literals.LUMEN__DISTAL_AT, findings);
-            check(resolved, lumen, Literals.LUMEN__PROXIMAL_AT, findings);
+            check(resolved, lumen, Literals.LUMEN__DISTAL_AT, examination);
+            check(resolved, lumen, Literals.LUMEN__PROXIMAL_AT, examination);
             Dimension distal = lumen.getDistalAt();
             Dimension proximal = lumen.getProximalAt();
             if (Lengths.isMore(distal, proximal)) {
-                findings.add(ProblemCode.REVERSED_STATIONS, resolved.statedBy(lumen, Literals.LUMEN__PROXIMAL_AT),
+                examination.add(ProblemCode.REVERSED_STATIONS, resolved.statedBy(lumen, Literals.LUMEN__PROXIMAL_AT),
                         Literals.LUMEN__PROXIMAL_AT, distal.text(), proximal.text());
             }
         }
     }
 
-    private static void check(ResolvedDevice resolved, Lumen lumen, EStructuralFeature feature, Findings findings) {
+    private static void check(ResolvedDevice resolved, Lumen lumen, EStructuralFeature feature,
+            Examination examination) {
         Dimension at = (Dimension) lumen.eGet(feature);
         Dimension end = resolved.device().getEffectiveLength();
         if (Lengths.isMore(at, end)) {
-            findings.add(ProblemCode.OPENING_BEYOND_LENGTH, resolved.statedBy(lumen, feature), feature, at.text(),
+            examination.add(ProblemCode.OPENING_BEYOND_LENGTH, resolved.statedBy(lumen, feature), feature, at.text(),
                     end.text());
         }
     }

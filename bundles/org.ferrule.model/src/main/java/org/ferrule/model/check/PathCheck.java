@@ -16,23 +16,23 @@ final class PathCheck implements Check {
     private static final String FILE = "file ";
 
     @Override
-    public void check(EObject object, Findings findings) {
+    public void check(EObject object, Examination examination) {
         for (EAttribute attribute : object.eClass().getEAllAttributes()) {
             Features.annotation(attribute, "refers").filter(target -> target.startsWith(FILE))
-                    .ifPresent(target -> check(object, attribute, target.substring(FILE.length()), findings));
+                    .ifPresent(target -> check(object, attribute, target.substring(FILE.length()), examination));
         }
     }
 
-    private static void check(EObject object, EAttribute attribute, String suffix, Findings findings) {
+    private static void check(EObject object, EAttribute attribute, String suffix, Examination examination) {
         if (attribute.isMany()) {
             List<?> paths = (List<?>) object.eGet(attribute);
             for (int i = 0; i < paths.size(); i++) {
                 if (!isPath((String) paths.get(i), suffix)) {
-                    findings.addAt(ProblemCode.BAD_PATH, object, attribute, i, (String) paths.get(i), suffix);
+                    examination.addAt(ProblemCode.BAD_PATH, object, attribute, i, (String) paths.get(i), suffix);
                 }
             }
         } else if (object.eGet(attribute) instanceof String path && !isPath(path, suffix)) {
-            findings.add(ProblemCode.BAD_PATH, object, attribute, path, suffix);
+            examination.add(ProblemCode.BAD_PATH, object, attribute, path, suffix);
         }
     }
 

@@ -24,7 +24,8 @@ final class ProblemWords {
         return switch (code) {
             case MISSING_VALUE -> "\"{0}\" is missing";
             case DUPLICATE_ID -> "the id \"{0}\" is that of another {1} too";
-            case UNUSABLE_ID -> "the id \"{0}\" is empty, has blanks at an end, or has # or !, and cannot be referred to";
+            case UNUSABLE_ID ->
+                "the id \"{0}\" is empty, has blanks at an end, or has # or !, and cannot be referred to";
             case DUPLICATE_NAME -> "another {1} is named \"{0}\" too";
             case UNKNOWN_REFERENCE -> "there is no {1} \"{0}\" here";
             case BAD_PATH -> "\"{0}\" is no path relative to this document, with / and ending in {1}";
@@ -39,7 +40,8 @@ final class ProblemWords {
             case BEYOND_EFFECTIVE_LENGTH -> "ends at {0}, beyond the effective length of {1}";
             case OPENING_BEYOND_LENGTH -> "the lumen opens at {0}, beyond the effective length of {1}";
             case LUMEN_TOO_LONG -> "the section reaches {0} into a lumen that is {1} long";
-            case LUMEN_TOO_WIDE -> "an inner diameter of {0} is not less than the outer diameter of {1} of \"{2}\" around it";
+            case LUMEN_TOO_WIDE ->
+                "an inner diameter of {0} is not less than the outer diameter of {1} of \"{2}\" around it";
             case SEVERAL_CROSS_SECTIONS -> "od, oval and discs exclude each other; {0} are given";
             case COMPLIANCE_NOT_RISING -> "{0} does not rise from {1} in the row before";
             case BURST_BELOW_NOMINAL -> "the rated burst pressure of {0} is below the nominal pressure of {1}";

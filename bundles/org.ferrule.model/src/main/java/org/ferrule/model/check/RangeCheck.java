@@ -28,10 +28,10 @@ final class RangeCheck implements Check {
     }
 
     @Override
-    public void check(EObject object, Findings findings) {
+    public void check(EObject object, Examination examination) {
         for (EAttribute attribute : object.eClass().getEAllAttributes()) {
             if (object.eGet(attribute) instanceof Number number && isOut(number, attribute)) {
-                findings.add(ProblemCode.OUT_OF_RANGE, object, attribute, decimal(number).toPlainString(),
+                examination.add(ProblemCode.OUT_OF_RANGE, object, attribute, decimal(number).toPlainString(),
                         words(attribute));
             }
         }

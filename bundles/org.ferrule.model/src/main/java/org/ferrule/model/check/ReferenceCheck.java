@@ -23,16 +23,16 @@ import org.ferrule.model.ModelPackage.Literals;
 final class ReferenceCheck implements Check {
 
     @Override
-    public void check(EObject object, Findings findings) {
+    public void check(EObject object, Examination examination) {
         for (EStructuralFeature feature : object.eClass().getEAllAttributes()) {
             String target = Features.annotation(feature, "refers").orElse("");
             if (object.eIsSet(feature) && !target.isEmpty()) {
-                check(object, feature, target, findings);
+                check(object, feature, target, examination);
             }
         }
     }
 
-    private static void check(EObject object, EStructuralFeature feature, String target, Findings findings) {
+    private static void check(EObject object, EStructuralFeature feature, String target, Examination examination) {
         String id = String.valueOf(object.eGet(feature));
         Document document = (Document) EcoreUtil.getRootContainer(object);
         boolean known = switch (target) {
@@ -43,7 +43,7 @@ final class ReferenceCheck implements Check {
             default -> true;
         };
         if (!known) {
-            findings.add(ProblemCode.UNKNOWN_REFERENCE, object, feature, id, word(target));
+            examination.add(ProblemCode.UNKNOWN_REFERENCE, object, feature, id, word(target));
         }
     }
 

@@ -10,10 +10,10 @@ import org.eclipse.emf.ecore.EObject;
 final class RequiredCheck implements Check {
 
     @Override
-    public void check(EObject object, Findings findings) {
+    public void check(EObject object, Examination examination) {
         object.eClass().getEAllStructuralFeatures().stream()
                 .filter(feature -> feature.isRequired() && feature.getEType().getInstanceClass() != int.class
                         && !object.eIsSet(feature))
-                .forEach(feature -> findings.add(ProblemCode.MISSING_VALUE, object, feature, feature.getName()));
+                .forEach(feature -> examination.add(ProblemCode.MISSING_VALUE, object, feature, feature.getName()));
     }
 }

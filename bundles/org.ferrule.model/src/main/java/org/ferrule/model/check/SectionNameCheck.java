@@ -16,17 +16,17 @@ import org.ferrule.model.ResolvedDevice;
 final class SectionNameCheck implements DeviceCheck {
 
     @Override
-    public void check(ResolvedDevice resolved, Findings findings) {
+    public void check(ResolvedDevice resolved, Examination examination) {
         Device device = resolved.device();
         Stream.of(device.getBalloon(), device.getStent(), device.getCutter()).filter(Objects::nonNull)
-                .forEach(part -> check(resolved, part, findings));
+                .forEach(part -> check(resolved, part, examination));
     }
 
-    private static void check(ResolvedDevice resolved, EObject part, Findings findings) {
+    private static void check(ResolvedDevice resolved, EObject part, Examination examination) {
         EStructuralFeature feature = part.eClass().getEStructuralFeature("section");
         Object name = part.eGet(feature);
         if (name != null && resolved.device().getSections().stream().noneMatch(s -> name.equals(s.getName()))) {
-            findings.add(ProblemCode.UNKNOWN_REFERENCE, resolved.statedBy(part, feature), feature, name.toString(),
+            examination.add(ProblemCode.UNKNOWN_REFERENCE, resolved.statedBy(part, feature), feature, name.toString(),
                     "section");
         }
     }

@@ -13,7 +13,6 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.ferrule.model.BenchResult;
 import org.ferrule.model.Device;
-import org.ferrule.model.DeviceResolution;
 import org.ferrule.model.Features;
 import org.ferrule.model.ResolvedDevice;
 import org.ferrule.model.RuleSet;
@@ -23,11 +22,11 @@ import org.ferrule.model.Sourced;
 final class SourceCheck implements Check {
 
     @Override
-    public void check(EObject object, Findings findings) {
-        boolean missing = object instanceof Device device && hasFigureWithoutSource(DeviceResolution.resolve(device))
+    public void check(EObject object, Examination examination) {
+        boolean missing = object instanceof Device device && hasFigureWithoutSource(examination.resolved(device))
                 || object instanceof Sourced sourced && isOnItsOwn(sourced) && sourced.getSource() == null;
         if (missing) {
-            findings.add(ProblemCode.MISSING_SOURCE, object, null);
+            examination.add(ProblemCode.MISSING_SOURCE, object, null);
         }
     }
 

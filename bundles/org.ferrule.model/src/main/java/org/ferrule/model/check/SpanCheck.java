@@ -21,26 +21,27 @@ import org.ferrule.model.Span;
 final class SpanCheck implements Check {
 
     @Override
-    public void check(EObject object, Findings findings) {
+    public void check(EObject object, Examination examination) {
         if (object instanceof RuleSet rules) {
             for (FigureClass figure : FigureClass.values()) {
                 check(rules, figure, rules.getSpans().stream()
-                        .filter(span -> span.isSetFigure() && span.getFigure() == figure).toList(), findings);
+                        .filter(span -> span.isSetFigure() && span.getFigure() == figure).toList(), examination);
             }
         }
     }
 
-    private static void check(RuleSet rules, FigureClass figure, List<Span> spans, Findings findings) {
+    private static void check(RuleSet rules, FigureClass figure, List<Span> spans, Examination examination) {
         Set<Set<DeviceKind>> cases = new HashSet<>();
         for (Span span : spans) {
             if (!cases.add(Set.copyOf(span.getKinds()))) {
-                findings.add(ProblemCode.COMPETING_RULES, span, null);
+                examination.add(ProblemCode.COMPETING_RULES, span, null);
             }
         }
         Set<DeviceKind> left = EnumSet.allOf(DeviceKind.class);
         cases.forEach(left::removeAll);
         if (!cases.contains(Set.of()) && !left.isEmpty()) {
-            findings.add(ProblemCode.MISSING_SPAN, rules, Literals.RULE_SET__SPANS, figure.getLiteral(), words(left));
+            examination.add(ProblemCode.MISSING_SPAN, rules, Literals.RULE_SET__SPANS, figure.getLiteral(),
+                    words(left));
         }
     }
 

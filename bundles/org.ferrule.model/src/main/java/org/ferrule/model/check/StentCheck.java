@@ -12,10 +12,10 @@ import org.ferrule.model.Stent;
 final class StentCheck implements DeviceCheck {
 
     @Override
-    public void check(ResolvedDevice resolved, Findings findings) {
+    public void check(ResolvedDevice resolved, Examination examination) {
         Stent stent = resolved.device().getStent();
         if (stent != null && Lengths.isMore(stent.getDiameter(), stent.getMaximumDiameter())) {
-            findings.add(ProblemCode.LIMIT_BELOW_NOMINAL, resolved.statedBy(stent, Literals.STENT__MAXIMUM_DIAMETER),
+            examination.add(ProblemCode.LIMIT_BELOW_NOMINAL, resolved.statedBy(stent, Literals.STENT__MAXIMUM_DIAMETER),
                     Literals.STENT__MAXIMUM_DIAMETER, stent.getMaximumDiameter().text(), stent.getDiameter().text());
         }
     }

@@ -32,10 +32,10 @@ public final class Validation {
 
     /** Returns the problems of the document, rule by rule; the document is not changed. */
     public List<ModelProblem> check(Document document) {
-        Findings findings = new Findings();
+        Examination examination = new Examination();
         List<EObject> objects = new ArrayList<>(List.of(document));
         EcoreUtil.getAllContents(document, true).forEachRemaining(child -> objects.add((EObject) child));
-        checks.forEach(check -> objects.forEach(object -> check.check(object, findings)));
-        return findings.all();
+        checks.forEach(check -> objects.forEach(object -> check.check(object, examination)));
+        return examination.problems();
     }
 }

@@ -26,28 +26,30 @@ final class WallCheck implements DeviceCheck {
     private static final Comparator<Dimension> BY_FIGURE = Comparator.comparing(Dimension::label);
 
     @Override
-    public void check(ResolvedDevice resolved, Findings findings) {
+    public void check(ResolvedDevice resolved, Examination examination) {
         for (Lumen lumen : resolved.device().getLumens()) {
             LumenPlace.of(resolved.device(), lumen).ifPresent(place -> LumenStretch
-                    .all(lumen, Optional.of(place.length())).forEach(s -> check(resolved, place, s, findings)));
+                    .all(lumen, Optional.of(place.length())).forEach(s -> check(resolved, place, s, examination)));
         }
     }
 
-    private static void check(ResolvedDevice resolved, LumenPlace place, LumenStretch stretch, Findings findings) {
+    private static void check(ResolvedDevice resolved, LumenPlace place, LumenStretch stretch,
+            Examination examination) {
         Length distal = place.proximal().minus(stretch.to());
         Length proximal = place.proximal().minus(stretch.from());
         for (ShaftSection shaft : resolved.device().getSections()) {
             if (overlaps(shaft, distal, proximal, resolved.device())) {
-                check(resolved, stretch.section(), shaft, findings);
+                check(resolved, stretch.section(), shaft, examination);
             }
         }
     }
 
-    private static void check(ResolvedDevice resolved, LumenSection inside, ShaftSection shaft, Findings findings) {
+    private static void check(ResolvedDevice resolved, LumenSection inside, ShaftSection shaft,
+            Examination examination) {
         Optional<Dimension> inner = readable(inside.getId(), inside.getIdDistal()).min(BY_FIGURE);
         Optional<Dimension> outer = outline(shaft).max(BY_FIGURE);
         if (inner.isPresent() && outer.isPresent() && !Lengths.isMore(outer.get(), inner.get())) {
-            findings.add(ProblemCode.LUMEN_TOO_WIDE, resolved.statedBy(inside, Literals.LUMEN_SECTION__ID),
+            examination.add(ProblemCode.LUMEN_TOO_WIDE, resolved.statedBy(inside, Literals.LUMEN_SECTION__ID),
                     Literals.LUMEN_SECTION__ID, inner.get().text(), outer.get().text(),
                     String.valueOf(shaft.getName()));
         }

@@ -53,11 +53,14 @@ class ValidationTest {
             devices.0.id=a; devices.0.claims.0=                  | MISSING_VALUE devices.0.claims.0.type
             devices.0.id=a; devices.0.cutter.diameter=2 mm; devices.0.source=s | MISSING_VALUE devices.0.cutter.type
             devices.0.id=a; devices.0.takesWire=0.014 in         | MISSING_SOURCE devices.0
-            bench.0.outer=a; bench.0.inner=b; bench.0.result=passed; bench.0.source=s; devices.0.id=a; devices.1.id=b | -
+            bench.0.outer=a; bench.0.inner=b; bench.0.result=passed; bench.0.source=s; devices.0.id=a; \
+                devices.1.id=b | -
             bench.0.outer=a; bench.0.inner=b; bench.0.result=passed; bench.0.source=s; devices.0.id=a | -
             bench.0.outer=a; bench.0.inner=a; bench.0.result=passed; devices.0.id=a | MISSING_SOURCE bench.0
-            bench.0.outer=a; bench.0.inner=a; bench.0.result=passed; bench.0.source=s; devices.0.id=a; bench.0.lumen=x | UNKNOWN_REFERENCE bench.0.lumen
-            bench.0.outer=a; bench.0.inner=a; bench.0.result=passed; bench.0.source=s; devices.0.id=a; bench.0.samples=0 | OUT_OF_RANGE bench.0.samples
+            bench.0.outer=a; bench.0.inner=a; bench.0.result=passed; bench.0.source=s; devices.0.id=a; \
+                bench.0.lumen=x | UNKNOWN_REFERENCE bench.0.lumen
+            bench.0.outer=a; bench.0.inner=a; bench.0.result=passed; bench.0.source=s; devices.0.id=a; \
+                bench.0.samples=0 | OUT_OF_RANGE bench.0.samples
             date=2026-02-28                                      | -
             date=2026-02-30                                      | BAD_DATE date
             date=1.3.2026                                        | BAD_DATE date
@@ -76,30 +79,44 @@ class ValidationTest {
             sections.0.from=0 mm; sections.0.to=100 cm                            | -
             sections.0.from=0 mm; sections.0.to=1000 mm                           | -
             sections.0.from=0 mm; sections.0.to=9 mm; sections.1.from=10 mm; sections.1.to=1 m | GAP sections.1.from
-            sections.0.from=0 mm; sections.0.to=11 mm; sections.1.from=10 mm; sections.1.to=1 m | OVERLAP sections.1.from
+            sections.0.from=0 mm; sections.0.to=11 mm; sections.1.from=10 mm; sections.1.to=1 m | \
+                OVERLAP sections.1.from
             sections.0.from=10 mm; sections.0.to=1 m; sections.1.from=0 mm; sections.1.to=10 mm | -
             sections.0.from=5 mm; sections.0.to=100 cm                            | GAP sections.0.from
             sections.0.from=0 mm; sections.0.to=90 cm                             | GAP sections.0.to
             sections.0.from=0 mm; sections.0.to=90 cm; sections.1.od=6 Fr         | -
-            sections.0.from=0 mm; sections.0.to=101 cm                            | BEYOND_EFFECTIVE_LENGTH sections.0.to
+            sections.0.from=0 mm; sections.0.to=101 cm                            | \
+                BEYOND_EFFECTIVE_LENGTH sections.0.to
             sections.0.from=100 cm; sections.0.to=0 mm; sections.1.od=6 Fr        | REVERSED_STATIONS sections.0.to
             sections.0.name=a; sections.1.name=a                                  | DUPLICATE_NAME sections.1.name
             sections.0.od=1 mm; sections.1.od=1 mm                                | -
-            sections.0.od=1 mm; sections.0.oval.width=1 mm; sections.0.oval.height=0.5 mm | SEVERAL_CROSS_SECTIONS sections.0.oval
-            sections.0.od=1 mm; sections.0.discs.0.x=0 mm; sections.0.discs.0.y=-0.1 mm; sections.0.discs.0.diameter=1 mm | SEVERAL_CROSS_SECTIONS sections.0.discs
+            sections.0.od=1 mm; sections.0.oval.width=1 mm; sections.0.oval.height=0.5 mm | \
+                SEVERAL_CROSS_SECTIONS sections.0.oval
+            sections.0.od=1 mm; sections.0.discs.0.x=0 mm; sections.0.discs.0.y=-0.1 mm; \
+                sections.0.discs.0.diameter=1 mm | SEVERAL_CROSS_SECTIONS sections.0.discs
             lumens.0.proximalAt=250 mm; lumens.0.opens=side port                  | -
-            lumens.0.proximalAt=1250 mm; lumens.0.opens=side port                 | OPENING_BEYOND_LENGTH lumens.0.proximalAt
-            lumens.0.distalAt=1250 mm; lumens.0.proximalAt=10 mm                  | OPENING_BEYOND_LENGTH lumens.0.distalAt, REVERSED_STATIONS lumens.0.proximalAt
+            lumens.0.proximalAt=1250 mm; lumens.0.opens=side port                 | \
+                OPENING_BEYOND_LENGTH lumens.0.proximalAt
+            lumens.0.distalAt=1250 mm; lumens.0.proximalAt=10 mm                  | \
+                OPENING_BEYOND_LENGTH lumens.0.distalAt, REVERSED_STATIONS lumens.0.proximalAt
             lumens.0.name=a; lumens.1.name=a                                      | DUPLICATE_NAME lumens.1.name
             lumens.0.sections.0.id=0.07 in                                        | -
-            lumens.0.sections.0.from=0 mm; lumens.0.sections.0.to=101 cm          | LUMEN_TOO_LONG lumens.0.sections.0.to
-            lumens.0.proximalAt=25 cm; lumens.0.sections.0.to=26 cm               | LUMEN_TOO_LONG lumens.0.sections.0.to
-            lumens.0.sections.0.from=101 cm                                       | LUMEN_TOO_LONG lumens.0.sections.0.from
-            lumens.0.sections.0.from=9 cm; lumens.0.sections.0.to=8 cm            | REVERSED_STATIONS lumens.0.sections.0.to
+            lumens.0.sections.0.from=0 mm; lumens.0.sections.0.to=101 cm          | \
+                LUMEN_TOO_LONG lumens.0.sections.0.to
+            lumens.0.proximalAt=25 cm; lumens.0.sections.0.to=26 cm               | \
+                LUMEN_TOO_LONG lumens.0.sections.0.to
+            lumens.0.sections.0.from=101 cm                                       | \
+                LUMEN_TOO_LONG lumens.0.sections.0.from, GAP lumens.0.sections.0.from
+            lumens.0.sections.0.from=9 cm; lumens.0.sections.0.to=8 cm; lumens.0.sections.1.id=1 mm; \
+                lumens.0.sections.1.from=half way | \
+                UNREADABLE_FIGURE lumens.0.sections.1.from, REVERSED_STATIONS lumens.0.sections.0.to
+            lumens.0.sections.0.from=1 cm                                         | GAP lumens.0.sections.0.from
+            lumens.0.sections.0.to=99 cm                                          | GAP lumens.0.sections.0.to
             lumens.0.sections.0.to=8 cm; lumens.0.sections.1.from=9 cm            | GAP lumens.0.sections.1.from
             lumens.0.sections.0.to=8 cm; lumens.0.sections.1.from=7 cm            | OVERLAP lumens.0.sections.1.from
             lumens.0.sections.0.to=8 cm; lumens.0.sections.1.from=8 cm            | -
-            lumens.0.sections.0.name=a; lumens.0.sections.0.to=1 cm; lumens.0.sections.1.name=a; lumens.0.sections.1.from=1 cm | DUPLICATE_NAME lumens.0.sections.1.name
+            lumens.0.sections.0.name=a; lumens.0.sections.0.to=1 cm; lumens.0.sections.1.name=a; \
+                lumens.0.sections.1.from=1 cm | DUPLICATE_NAME lumens.0.sections.1.name
             """)
     void checksGeometry(String notation, String expected) {
         assertDeviceProblems(expected, notation);
@@ -136,20 +153,32 @@ class ValidationTest {
             stent.section=b                                                       | UNKNOWN_REFERENCE stent.section
             cutter.section=b; cutter.type=burr                                    | UNKNOWN_REFERENCE cutter.section
             balloon.nominalPressure=8 atm; balloon.ratedBurstPressure=14 atm      | -
-            balloon.nominalPressure=8 atm; balloon.ratedBurstPressure=8 bar       | BURST_BELOW_NOMINAL balloon.ratedBurstPressure
-            balloon.compliance.0.pressure=8 atm; balloon.compliance.0.diameter=2 mm; balloon.compliance.1.pressure=10 atm; balloon.compliance.1.diameter=2 mm | -
-            balloon.compliance.0.pressure=8 atm; balloon.compliance.0.diameter=2 mm; balloon.compliance.1.pressure=8 atm; balloon.compliance.1.diameter=2.1 mm | COMPLIANCE_NOT_RISING balloon.compliance.1.pressure
-            balloon.compliance.0.pressure=8 atm; balloon.compliance.0.diameter=2 mm; balloon.compliance.1.pressure=9 atm; balloon.compliance.1.diameter=1.9 mm | COMPLIANCE_NOT_RISING balloon.compliance.1.diameter
-            balloon.compliance.0.pressure=8 atm                                   | MISSING_VALUE balloon.compliance.0.diameter
+            balloon.nominalPressure=8 atm; balloon.ratedBurstPressure=8 bar       | \
+                BURST_BELOW_NOMINAL balloon.ratedBurstPressure
+            balloon.compliance.0.pressure=8 atm; balloon.compliance.0.diameter=2 mm; \
+                balloon.compliance.1.pressure=10 atm; balloon.compliance.1.diameter=2 mm | -
+            balloon.compliance.0.pressure=8 atm; balloon.compliance.0.diameter=2 mm; \
+                balloon.compliance.1.pressure=8 atm; balloon.compliance.1.diameter=2.1 mm | \
+                COMPLIANCE_NOT_RISING balloon.compliance.1.pressure
+            balloon.compliance.0.pressure=8 atm; balloon.compliance.0.diameter=2 mm; \
+                balloon.compliance.1.pressure=9 atm; balloon.compliance.1.diameter=1.9 mm | \
+                COMPLIANCE_NOT_RISING balloon.compliance.1.diameter
+            balloon.compliance.0.pressure=8 atm                                   | \
+                MISSING_VALUE balloon.compliance.0.diameter
             stent.diameter=3 mm; stent.maximumDiameter=3.5 mm                     | -
-            stent.diameter=3 mm; stent.maximumDiameter=2.9 mm                     | LIMIT_BELOW_NOMINAL stent.maximumDiameter
+            stent.diameter=3 mm; stent.maximumDiameter=2.9 mm                     | \
+                LIMIT_BELOW_NOMINAL stent.maximumDiameter
             takesWire=0.014 in                                                    | -
             takesWire=0.014 mm                                                    | DOUBTFUL_FIGURE takesWire
             takesWire=0.014                                                       | UNREADABLE_FIGURE takesWire
-            takesWire=0.070 in (1.68 mm)                                          | DOUBTFUL_FIGURE takesWire, DOUBTFUL_FIGURE takesWire
-            balloon.nominalPressure=8                                             | UNREADABLE_FIGURE balloon.nominalPressure
-            balloon.nominalPressure=8 atm / 900 kPa                               | DOUBTFUL_FIGURE balloon.nominalPressure
-            sections.0.discs.0.x=zero; sections.0.discs.0.y=0 mm; sections.0.discs.0.diameter=1 mm | UNREADABLE_FIGURE sections.0.discs.0.x
+            takesWire=0.070 in (1.68 mm)                                          | \
+                DOUBTFUL_FIGURE takesWire, DOUBTFUL_FIGURE takesWire
+            balloon.nominalPressure=8                                             | \
+                UNREADABLE_FIGURE balloon.nominalPressure
+            balloon.nominalPressure=8 atm / 900 kPa                               | \
+                DOUBTFUL_FIGURE balloon.nominalPressure
+            sections.0.discs.0.x=zero; sections.0.discs.0.y=0 mm; sections.0.discs.0.diameter=1 mm | \
+                UNREADABLE_FIGURE sections.0.discs.0.x
             sections.0.od=2 mm                                                    | -
             kind=guidewire; sections.0.od=2 mm                                    | DOUBTFUL_FIGURE sections.0.od
             """)
@@ -166,14 +195,18 @@ class ValidationTest {
             clearances.1.required=0.2 mm; clearances.1.inner=snare | MISSING_SOURCE clearances.1
             spans.0.kinds=snare                             | MISSING_SPAN spans
             spans.0.figure=outer diameter                   | MISSING_SPAN spans, COMPETING_RULES spans.1
-            spans.4=                                        | MISSING_VALUE spans.4.figure, MISSING_VALUE spans.4.below, MISSING_VALUE spans.4.above, MISSING_SOURCE spans.4
+            spans.4=                                        | \
+                MISSING_VALUE spans.4.figure, MISSING_VALUE spans.4.below, MISSING_VALUE spans.4.above, \
+            MISSING_SOURCE spans.4
             confidence=0                                    | OUT_OF_RANGE confidence
             confidence=1                                    | OUT_OF_RANGE confidence
             coverage=0.5                                    | -
             coverage=95                                     | OUT_OF_RANGE coverage
             afterUse.0.growthLow=1.0; afterUse.0.growthCentre=1.1; afterUse.0.growthHigh=1.3; afterUse.0.source=s | -
-            afterUse.0.growthLow=1.2; afterUse.0.growthCentre=1.1; afterUse.0.growthHigh=1.3; afterUse.0.source=s | FACTORS_OUT_OF_ORDER afterUse.0.growthCentre
-            afterUse.0.growthLow=0; afterUse.0.growthCentre=1.1; afterUse.0.growthHigh=1.3; afterUse.0.source=s | OUT_OF_RANGE afterUse.0.growthLow
+            afterUse.0.growthLow=1.2; afterUse.0.growthCentre=1.1; afterUse.0.growthHigh=1.3; \
+                afterUse.0.source=s | FACTORS_OUT_OF_ORDER afterUse.0.growthCentre
+            afterUse.0.growthLow=0; afterUse.0.growthCentre=1.1; afterUse.0.growthHigh=1.3; \
+                afterUse.0.source=s | OUT_OF_RANGE afterUse.0.growthLow
             """)
     void checksRuleSets(String notation, String expected) {
         RuleSet rules = (RuleSet) DocumentKind.RULES.create();

@@ -14,6 +14,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 
 import org.eclipse.core.resources.IFile;
+import org.eclipse.core.resources.IResource;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.Status;
 import org.ferrule.io.json.JsonDocuments;
@@ -50,7 +51,7 @@ public final class DocumentRecords {
     public DocumentRecord onDisk(IFile file) throws CoreException {
         long stamp = file.getModificationStamp();
         Kept known = kept.get(file);
-        if (known != null && known.stamp == stamp && stamp != IFile.NULL_STAMP) {
+        if (known != null && known.stamp == stamp && stamp != IResource.NULL_STAMP) {
             return known.record;
         }
         DocumentRecord record = new DocumentRecord(file, documents.read(bytes(file), file.getName()), false);

@@ -45,7 +45,7 @@ import org.ferrule.ui.problem.ProblemMarkers;
 public abstract class DocumentEditor extends FormEditor implements RevealTarget, IGotoMarker, ISaveablesSource {
 
     private final DocumentSessions sessions = Services.get(DocumentSessions.class);
-    private final SessionListener follower = new Follower();
+    private final Follower follower = new Follower();
     private DocumentSession session;
     private SessionSaveable saveable;
     private DiskQuestion diskQuestion;
@@ -75,6 +75,7 @@ public abstract class DocumentEditor extends FormEditor implements RevealTarget,
             throw new PartInitException(e.getStatus());
         }
         saveable = new SessionSaveable(session, this);
+        follower.reset();
         session.addListener(follower);
         setPartName(file.getName());
     }
@@ -224,6 +225,12 @@ public abstract class DocumentEditor extends FormEditor implements RevealTarget,
 
         private boolean broken;
         private boolean dirty;
+
+        /** Starts from the state that the pages are made for. */
+        void reset() {
+            broken = session.broken();
+            dirty = session.dirty();
+        }
 
         @Override
         public void documentChanged(DocumentChange change) {

@@ -62,22 +62,35 @@ class FerruleActionBarAdvisor extends ActionBarAdvisor {
         file.add(new Separator());
         addAll(file, ActionFactory.SAVE, ActionFactory.SAVE_AS, ActionFactory.SAVE_ALL, ActionFactory.REVERT);
         file.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
-        addAll(file, ActionFactory.RENAME, ActionFactory.REFRESH, ActionFactory.IMPORT, ActionFactory.EXPORT);
+        addAll(file, ActionFactory.RENAME, ActionFactory.REFRESH, ActionFactory.EXPORT);
         file.add(new Separator());
         addAll(file, ActionFactory.PROPERTIES);
-        file.add(ContributionItemFactory.REOPEN_EDITORS.create(window));
+        file.add(recentFiles());
         file.add(new Separator());
         addAll(file, ActionFactory.QUIT);
         return file;
     }
 
+    private IMenuManager recentFiles() {
+        MenuManager recent = new MenuManager("Recen&t Files", "recent");
+        recent.add(ContributionItemFactory.REOPEN_EDITORS.create(window));
+        return recent;
+    }
+
+    /** The platform's text editor puts its own items at these groups and fails without them. */
     private IMenuManager editMenu() {
         MenuManager edit = new MenuManager("&Edit", IWorkbenchActionConstants.M_EDIT);
+        edit.add(new GroupMarker(IWorkbenchActionConstants.EDIT_START));
         addAll(edit, ActionFactory.UNDO, ActionFactory.REDO);
+        edit.add(new GroupMarker(IWorkbenchActionConstants.UNDO_EXT));
         edit.add(new Separator());
         addAll(edit, ActionFactory.CUT, ActionFactory.COPY, ActionFactory.PASTE);
+        edit.add(new GroupMarker(IWorkbenchActionConstants.CUT_EXT));
         edit.add(new Separator());
         addAll(edit, ActionFactory.DELETE, ActionFactory.SELECT_ALL, ActionFactory.FIND);
+        edit.add(new GroupMarker(IWorkbenchActionConstants.FIND_EXT));
+        edit.add(new GroupMarker(IWorkbenchActionConstants.ADD_EXT));
+        edit.add(new GroupMarker(IWorkbenchActionConstants.EDIT_END));
         edit.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
         return edit;
     }
@@ -87,6 +100,7 @@ class FerruleActionBarAdvisor extends ActionBarAdvisor {
         MenuManager views = new MenuManager("Show &View", "showView");
         views.add(ContributionItemFactory.VIEWS_SHORTLIST.create(window));
         menu.add(views);
+        addAll(menu, ActionFactory.OPEN_NEW_WINDOW);
         addAll(menu, ActionFactory.RESET_PERSPECTIVE);
         menu.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
         addAll(menu, ActionFactory.PREFERENCES);

@@ -22,8 +22,16 @@ public final class ModelLabels {
 
     /** Returns what the feature is called, such as {@code Outer diameter}. */
     public static String feature(EStructuralFeature feature) {
-        String key = "_UI_" + feature.getEContainingClass().getName() + "_" + feature.getName() + "_feature";
-        return text(key, feature.getName());
+        return text(key(feature, "feature"), feature.getName());
+    }
+
+    /** Returns what the feature means, in a sentence; empty if nothing is said about it. */
+    public static String description(EStructuralFeature feature) {
+        return text(key(feature, "description"), "");
+    }
+
+    private static String key(EStructuralFeature feature, String what) {
+        return "_UI_" + feature.getEContainingClass().getName() + "_" + feature.getName() + "_" + what;
     }
 
     /** Returns what objects of the class are called, such as {@code Shaft section}. */

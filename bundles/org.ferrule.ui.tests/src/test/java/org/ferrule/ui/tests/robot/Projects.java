@@ -11,7 +11,6 @@ import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.core.resources.IProjectDescription;
 import org.eclipse.core.resources.IResource;
-import org.eclipse.core.resources.IWorkspace;
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.CoreException;
 
@@ -25,12 +24,12 @@ public final class Projects {
 
     /** Creates an empty project in which documents are checked. */
     public static IProject create(String name) throws CoreException {
-        IWorkspace workspace = ResourcesPlugin.getWorkspace();
-        IProject project = workspace.getRoot().getProject(name);
-        IProjectDescription description = workspace.newProjectDescription(name);
-        description.setNatureIds(new String[] { NATURE });
-        project.create(description, null);
+        IProject project = ResourcesPlugin.getWorkspace().getRoot().getProject(name);
+        project.create(null);
         project.open(null);
+        IProjectDescription description = project.getDescription();
+        description.setNatureIds(new String[] { NATURE });
+        project.setDescription(description, null);
         return project;
     }
 

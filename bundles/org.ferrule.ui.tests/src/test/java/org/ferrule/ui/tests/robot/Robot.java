@@ -84,32 +84,27 @@ public final class Robot {
 
     /** Clicks at a place of the control. */
     public void click(Control control, int x, int y) {
-        moveTo(control, x, y);
-        mouse(SWT.MouseDown);
-        mouse(SWT.MouseUp);
+        settle();
+        Point at = control.toDisplay(x, y);
+        mouse(SWT.MouseMove, 0, at);
+        mouse(SWT.MouseDown, 1, at);
+        mouse(SWT.MouseUp, 1, at);
     }
 
     /** Clicks twice at a place of the control. */
     public void doubleClick(Control control, int x, int y) {
         click(control, x, y);
-        mouse(SWT.MouseDown);
-        mouse(SWT.MouseUp);
-    }
-
-    private void moveTo(Control control, int x, int y) {
-        settle();
         Point at = control.toDisplay(x, y);
-        Event event = new Event();
-        event.type = SWT.MouseMove;
-        event.x = at.x;
-        event.y = at.y;
-        post(event);
+        mouse(SWT.MouseDown, 1, at);
+        mouse(SWT.MouseUp, 1, at);
     }
 
-    private void mouse(int type) {
+    private void mouse(int type, int button, Point at) {
         Event event = new Event();
         event.type = type;
-        event.button = 1;
+        event.button = button;
+        event.x = at.x;
+        event.y = at.y;
         post(event);
     }
 
@@ -132,9 +127,8 @@ public final class Robot {
 
     /** Presses a key that stands for no character, or Enter, Escape or Tab. */
     public void key(int keyCode) {
-        boolean character = keyCode == SWT.CR || keyCode == SWT.ESC || keyCode == SWT.TAB || keyCode == SWT.DEL;
-        key(SWT.KeyDown, character ? 0 : keyCode, character ? (char) keyCode : '\0');
-        key(SWT.KeyUp, character ? 0 : keyCode, character ? (char) keyCode : '\0');
+        key(SWT.KeyDown, keyCode, '\0');
+        key(SWT.KeyUp, keyCode, '\0');
     }
 
     /** Presses a letter while the modifier is held. */

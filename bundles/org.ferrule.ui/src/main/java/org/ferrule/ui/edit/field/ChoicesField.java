@@ -18,6 +18,7 @@ import org.eclipse.emf.ecore.EEnumLiteral;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.LabelProvider;
+import org.eclipse.jface.window.Window;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.widgets.Button;
@@ -42,7 +43,7 @@ public final class ChoicesField extends Field {
     ChoicesField(FieldForm form, EAttribute feature) {
         super(form, feature);
         enumeration = feature.getEAttributeType() instanceof EEnum;
-        text = form.toolkit().createText(parent(), "", SWT.SINGLE | (enumeration ? SWT.READ_ONLY : SWT.NONE));
+        text = form.toolkit().createText(parent(), "", SWT.BORDER | SWT.SINGLE | (enumeration ? SWT.READ_ONLY : SWT.NONE));
         place(text, enumeration ? 1 : 2);
         choose = enumeration ? chooseButton() : null;
         placeProblems();
@@ -64,7 +65,7 @@ public final class ChoicesField extends Field {
                 .labelProvider(LabelProvider.createTextProvider(ChoicesField::word))
                 .title(ModelLabels.feature(feature())).message("None means all.").preselect(values.toArray())
                 .create(text.getShell());
-        if (dialog.open() == ListSelectionDialog.OK) {
+        if (dialog.open() == Window.OK) {
             commit(new ArrayList<>(Arrays.asList(dialog.getResult())));
         }
     }

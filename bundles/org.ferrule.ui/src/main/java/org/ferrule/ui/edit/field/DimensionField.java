@@ -24,8 +24,8 @@ import org.ferrule.ui.preferences.UnitPreferences;
  */
 public final class DimensionField extends TypedField {
 
-    private static final int TYPICAL_CHARACTERS = 22;
-    private static final int MEANING_CHARACTERS = 30;
+    private static final int TYPICAL_CHARACTERS = 16;
+    private static final int MEANING_CHARACTERS = 24;
 
     private final Label meaning;
     private final QuantityReader reader;
@@ -33,7 +33,7 @@ public final class DimensionField extends TypedField {
     private Object shown;
 
     DimensionField(FieldForm form, EAttribute feature) {
-        super(form, feature, SWT.SINGLE, 1);
+        super(form, feature, SWT.SINGLE | SWT.BORDER, 1);
         reader = QuantityReader.of(feature, new FigureWords(units));
         meaning = form.toolkit().createLabel(parent(), "");
         meaning.setForeground(Colours.muted());

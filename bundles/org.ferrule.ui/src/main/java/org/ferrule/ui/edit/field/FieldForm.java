@@ -7,6 +7,8 @@ package org.ferrule.ui.edit.field;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
 
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
@@ -18,6 +20,7 @@ import org.ferrule.ui.Services;
 import org.ferrule.ui.document.DocumentChange;
 import org.ferrule.ui.document.DocumentSession;
 import org.ferrule.ui.document.SessionListener;
+import org.ferrule.ui.look.ModelLabels;
 import org.ferrule.ui.problem.FoundProblem;
 import org.ferrule.ui.problem.ProblemBoard;
 
@@ -97,6 +100,23 @@ public final class FieldForm {
     /** Adds a field for the source of what the object states, with its page. */
     public SourceField source() {
         return add(new SourceField(this));
+    }
+
+    /**
+     * Adds a field for an attribute that holds the name of something else in the document.
+     *
+     * @param choices what may be named, for the object that is shown: names and, for each, what is shown for it
+     */
+    public ReferenceField reference(EAttribute feature, Function<EObject, Map<String, String>> choices) {
+        return add(new ReferenceField(this, feature, choices));
+    }
+
+    /**
+     * Adds a field for an attribute, as its type demands; the label explains itself. The page comes with the source, so
+     * it gets no field of its own.
+     */
+    public void attribute(EAttribute feature) {
+        FieldChoice.fieldFor(this, feature).ifPresent(field -> field.explained(ModelLabels.description(feature)));
     }
 
     private <F extends Field> F add(F field) {

@@ -17,7 +17,8 @@ public final class TextField extends TypedField {
     private static final int LINES = 3;
 
     TextField(FieldForm form, EAttribute feature, boolean severalLines) {
-        super(form, feature, severalLines ? SWT.MULTI | SWT.WRAP | SWT.V_SCROLL : SWT.SINGLE, 2);
+        super(form, feature, severalLines ? SWT.BORDER | SWT.MULTI | SWT.WRAP | SWT.V_SCROLL : SWT.BORDER | SWT.SINGLE,
+                2);
         if (severalLines) {
             GridDataFactory.fillDefaults().grab(true, false).span(2, 1)
                     .hint(SWT.DEFAULT, LINES * textControl().getLineHeight()).applyTo(textControl());

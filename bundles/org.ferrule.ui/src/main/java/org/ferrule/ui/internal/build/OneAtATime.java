@@ -9,8 +9,8 @@ import org.eclipse.core.resources.IFile;
 import org.eclipse.core.runtime.jobs.ISchedulingRule;
 
 /**
- * Keeps two checks of one file apart, without keeping anybody from working on the file meanwhile. Contains the rules of
- * the workspace, since a check writes markers.
+ * Keeps two checks of one file apart, without keeping anybody from working on the file meanwhile. Writing markers needs
+ * no rule of the workspace.
  *
  * @param file the file
  */
@@ -18,7 +18,7 @@ record OneAtATime(IFile file) implements ISchedulingRule {
 
     @Override
     public boolean contains(ISchedulingRule rule) {
-        return !(rule instanceof OneAtATime other) || other.equals(this);
+        return equals(rule);
     }
 
     @Override

@@ -9,8 +9,9 @@ import org.eclipse.core.resources.IFile;
 import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.ui.IEditorPart;
+import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
-import org.eclipse.ui.ide.IDE;
+import org.eclipse.ui.part.FileEditorInput;
 import org.eclipse.ui.statushandlers.StatusManager;
 import org.eclipse.ui.texteditor.ITextEditor;
 import org.ferrule.io.json.TextRegion;
@@ -26,7 +27,8 @@ final class TextOpening {
 
     static void open(DocumentEditor from, IFile file) {
         try {
-            IEditorPart part = IDE.openEditor(from.getSite().getPage(), file, TEXT_EDITOR);
+            IEditorPart part = from.getSite().getPage().openEditor(new FileEditorInput(file), TEXT_EDITOR, true,
+                    IWorkbenchPage.MATCH_INPUT | IWorkbenchPage.MATCH_ID);
             if (part instanceof ITextEditor text && !from.session().problemsOfFile().isEmpty()) {
                 select(text, from.session().problemsOfFile().get(0).region());
             }

@@ -67,7 +67,8 @@ public class DocumentLabels extends LabelProvider implements ICommonLabelProvide
             return element instanceof IFile file ? styled(file) : new StyledString();
         }
         StyledString text = new StyledString(name(node));
-        if (node.object() instanceof DeviceParts parts && parts.getSize() != null) {
+        if (node.object() instanceof DeviceParts parts && parts.getSize() != null
+                && !text.getString().contains(parts.getSize())) {
             text.append("  " + parts.getSize(), StyledString.QUALIFIER_STYLER);
         }
         return text;

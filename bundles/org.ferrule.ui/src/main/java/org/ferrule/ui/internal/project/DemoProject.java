@@ -15,7 +15,6 @@ import org.eclipse.core.resources.IContainer;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IFolder;
 import org.eclipse.core.resources.IProject;
-import org.eclipse.core.resources.IProjectDescription;
 import org.eclipse.core.resources.IWorkspace;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IPath;
@@ -47,10 +46,9 @@ public final class DemoProject {
     }
 
     private static void create(IProject project, IProgressMonitor monitor) throws CoreException {
-        IProjectDescription description = project.getWorkspace().newProjectDescription(NAME);
-        description.setNatureIds(new String[] { DocumentNature.ID });
-        project.create(description, monitor);
+        project.create(monitor);
         project.open(monitor);
+        DocumentNature.addTo(project, monitor);
         for (URL entry : entries()) {
             copy(entry, project, monitor);
         }

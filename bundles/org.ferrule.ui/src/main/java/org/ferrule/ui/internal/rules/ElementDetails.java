@@ -10,8 +10,6 @@ import java.util.Map;
 
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EClass;
-import org.eclipse.emf.ecore.EDataType;
-import org.eclipse.emf.ecore.EEnum;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -20,6 +18,7 @@ import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.forms.IManagedForm;
+import org.eclipse.ui.forms.widgets.ExpandableComposite;
 import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.eclipse.ui.forms.widgets.Section;
 import org.ferrule.model.Features;
@@ -45,7 +44,7 @@ final class ElementDetails {
     ElementDetails(DocumentSession session, IManagedForm form, Composite parent) {
         this.session = session;
         this.toolkit = form.getToolkit();
-        section = toolkit.createSection(parent, Section.TITLE_BAR);
+        section = toolkit.createSection(parent, ExpandableComposite.TITLE_BAR);
         scroller = new ScrolledComposite(section, SWT.V_SCROLL);
         toolkit.adapt(scroller);
         scroller.setExpandHorizontal(true);
@@ -79,36 +78,17 @@ final class ElementDetails {
         GridLayoutFactory.fillDefaults().numColumns(3).margins(8, 8).spacing(10, 7).applyTo(control);
         for (EStructuralFeature feature : Features.inDocumentOrder(type)) {
             if (feature instanceof EAttribute attribute && isShown(attribute)) {
-                add(form, attribute);
+                form.attribute(attribute);
             }
         }
         form.onReflow(this::resize);
         return new Page(control, form);
     }
 
-    /** The format is none of the user's business; the page stands with the source. */
+    /** The format is none of the user's business. */
     private static boolean isShown(EAttribute attribute) {
-        return attribute != ModelPackage.Literals.DOCUMENT__FORMAT && attribute != ModelPackage.Literals.DOCUMENT__VERSION
-                && attribute != ModelPackage.Literals.SOURCED__PAGE;
-    }
-
-    private static void add(FieldForm form, EAttribute attribute) {
-        EDataType type = attribute.getEAttributeType();
-        if (attribute == ModelPackage.Literals.SOURCED__SOURCE) {
-            form.source();
-        } else if (attribute.isMany()) {
-            form.choices(attribute);
-        } else if (type instanceof EEnum) {
-            form.choice(attribute);
-        } else if (type.getInstanceClass() == boolean.class) {
-            form.flag(attribute);
-        } else if (type.getInstanceClassName().startsWith("org.ferrule.quantity.")) {
-            form.dimension(attribute);
-        } else if (attribute == ModelPackage.Literals.SOURCED__NOTE) {
-            form.longText(attribute);
-        } else {
-            form.text(attribute);
-        }
+        return attribute != ModelPackage.Literals.DOCUMENT__FORMAT
+                && attribute != ModelPackage.Literals.DOCUMENT__VERSION;
     }
 
     boolean reveal(EObject object, EStructuralFeature feature) {

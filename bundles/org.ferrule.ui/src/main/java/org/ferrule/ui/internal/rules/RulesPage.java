@@ -24,6 +24,7 @@ import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.forms.IManagedForm;
+import org.eclipse.ui.forms.widgets.ExpandableComposite;
 import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.eclipse.ui.forms.widgets.Section;
 import org.ferrule.ui.document.DocumentChange;
@@ -56,7 +57,7 @@ final class RulesPage extends DocumentPage {
     }
 
     private void createTree(FormToolkit toolkit, Composite parent) {
-        Section section = toolkit.createSection(parent, Section.TITLE_BAR);
+        Section section = toolkit.createSection(parent, ExpandableComposite.TITLE_BAR);
         section.setText("Contents");
         Composite client = toolkit.createComposite(section);
         GridLayoutFactory.fillDefaults().numColumns(2).margins(2, 4).applyTo(client);

@@ -1,0 +1,196 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.chart.drawing;
+
+import static org.ferrule.chart.DeviceMaker.mm;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+import org.ferrule.chart.DeviceMaker;
+import org.ferrule.chart.Drawn;
+import org.ferrule.chart.Shelf;
+import org.ferrule.chart.words.ReasonWords;
+import org.ferrule.chart.words.UnitPreferences;
+import org.ferrule.fit.device.Device;
+import org.ferrule.fit.device.DeviceKind;
+import org.ferrule.fit.device.Lumen;
+import org.ferrule.fit.device.Phase;
+import org.ferrule.fit.passage.FitAnswer;
+import org.ferrule.fit.passage.FitQuestion;
+import org.ferrule.fit.passage.PhaseAnswer;
+import org.ferrule.fit.passage.ReadDevice;
+import org.ferrule.picture.Box;
+import org.ferrule.picture.Path;
+import org.ferrule.picture.Picture;
+import org.ferrule.quantity.LengthUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class LongitudinalDrawingTest {
+    private static final ReasonWords WORDS = ReasonWords.english(UnitPreferences.in(LengthUnit.MILLIMETRE));
+    private static final LongitudinalDrawing DRAWING = new LongitudinalDrawing(WORDS);
+    /** In mm; the first is 300 x 150 pixels on a screen of 96 dots an inch. */
+    private static final double[][] SIZES = { { 79.4, 39.7 }, { 60, 30 }, { 120, 45 }, { 160, 60 }, { 260, 110 } };
+
+    static Stream<Device> devices() {
+        return Stream.of(Shelf.balloon("2.5 x 15", "0.82 mm"), Shelf.dualLumen(), Shelf.unlabelled(), Shelf.burr(),
+                Shelf.extension(), Shelf.guide("6 Fr", "0.070 in"), Shelf.guide("8 Fr", ""), Shelf.microcatheter(),
+                Shelf.claimedStent("0.066 in"), Shelf.wire());
+    }
+
+    static Stream<FitQuestion> questions() {
+        return Stream.of(Shelf.guide("5 Fr", "1.20 mm"), Shelf.guide("6 Fr", "0.070 in"), Shelf.guide("8 Fr", ""),
+                Shelf.extension(), Shelf.microcatheter())
+                .flatMap(outer -> devices().map(inner -> Shelf.question(outer, inner)));
+    }
+
+    private static Picture draw(Device device, double[] size) {
+        List<MarkerBand> markers = List.of(new MarkerBand(mm(5), mm(1)), new MarkerBand(mm(18), mm(0)));
+        return DRAWING.ofDevice(ReadDevice.of(device, Shelf.RULES), Shelf.RULES, markers, size[0], size[1]);
+    }
+
+    private static void assertTidy(Picture picture) {
+        Drawn drawn = Drawn.of(picture);
+        assertEquals(List.of(), drawn.overlaps(), picture.title());
+        assertEquals(List.of(), drawn.outside(picture.paper()), picture.title());
+        drawn.forEachLine(line -> assertTrue(line.sizePt() >= 6.5, line.toString()));
+    }
+
+    @ParameterizedTest
+    @MethodSource("devices")
+    void wordsOfADeviceKeepApartAndOnThePaper(Device device) {
+        for (double[] size : SIZES) {
+            assertTidy(draw(device, size));
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("questions")
+    void wordsOfAPairKeepApartAndOnThePaper(FitQuestion question) {
+        FitAnswer answer = Shelf.answer(question);
+        for (double[] size : SIZES) {
+            for (Phase phase : Phase.values()) {
+                assertTidy(DRAWING.ofPair(question, answer.in(phase), phase, size[0], size[1]));
+            }
+        }
+    }
+
+    /** In small drawings words are shortened, but no section goes without. */
+    @ParameterizedTest
+    @MethodSource("devices")
+    void everySectionIsLabelled(Device device) {
+        for (double[] size : SIZES) {
+            List<String> words = Drawn.of(draw(device, size)).words().stream().map(Drawn.Words::text).toList();
+            device.sections().forEach(section -> assertTrue(
+                    words.stream().anyMatch(word -> word.startsWith(section.name().substring(0, 1))),
+                    section.name() + " in " + words));
+        }
+    }
+
+    @Test
+    void namesSectionsLumensMarkersPortAndWire() {
+        Drawn drawn = Drawn.of(draw(Shelf.balloon("2.5 x 15", "0.82 mm"), SIZES[3]));
+        for (String id : List.of("section:tip", "section:balloon", "section:distal shaft", "section:hypotube",
+                "lumen:wire", "marker:0", "marker:1", "port", "wire")) {
+            assertTrue(drawn.hasGroup(id), id);
+        }
+        assertTrue(drawn.text().contains("exit port"));
+    }
+
+    /** The number in the caption is the one by which height and width of the drawing differ from the device's. */
+    @Test
+    void captionTellsHowMuchLargerDiametersAreDrawn() {
+        Drawn drawn = Drawn.of(draw(Shelf.extension(), SIZES[3]));
+        Box tube = outline(drawn, "section:tube");
+        double drawnRatio = tube.heightMm() / tube.widthMm();
+        double trueRatio = 0.067 * 25.4 / 250;
+        Matcher number = Pattern.compile("drawn (\\d+) times larger").matcher(drawn.text());
+        assertTrue(number.find(), drawn.text());
+        assertEquals(drawnRatio / trueRatio, Double.parseDouble(number.group(1)), 5);
+    }
+
+    private static Box outline(Drawn drawn, String id) {
+        return drawn.groups().stream().filter(g -> g.id().equals(id)).flatMap(g -> g.group().elements().stream())
+                .filter(Path.class::isInstance).map(Path.class::cast)
+                .filter(p -> p.style().stroke().isPresent()).findFirst().orElseThrow().bounds();
+    }
+
+    @Test
+    void aSmallDrawingTellsTheScaleToo() {
+        for (double[] size : SIZES) {
+            String text = Drawn.of(draw(Shelf.balloon("2.5 x 15", "0.82 mm"), size)).text();
+            assertTrue(text.contains("Diameters"), text);
+        }
+    }
+
+    @Test
+    void whatIsNotStatedIsAskedInTheDrawing() {
+        Drawn drawn = Drawn.of(draw(Shelf.unlabelled(), SIZES[3]));
+        assertEquals("?", drawn.text("section:window"));
+        assertTrue(drawn.text().contains("window not stated"), drawn.text());
+    }
+
+    @Test
+    void theLimitingPlaceIsMarkedWithTheWorstClearance() {
+        FitQuestion question = Shelf.question(Shelf.extension(), Shelf.burr());
+        Drawn drawn = Drawn.of(DRAWING.ofPair(question, Shelf.answer(question).in(), Phase.IN, 160, 60));
+        assertTrue(drawn.hasGroup("limiting"));
+        assertTrue(drawn.text().contains("overlap 0.36 mm worst case"), drawn.text());
+        assertTrue(drawn.text().contains("collar"), drawn.text());
+    }
+
+    @Test
+    void withoutKnownFiguresNoPlaceIsMarked() {
+        FitQuestion question = Shelf.question(Shelf.guide("8 Fr", ""), Shelf.burr());
+        Drawn drawn = Drawn.of(DRAWING.ofPair(question, Shelf.answer(question).in(), Phase.IN, 160, 60));
+        assertFalse(drawn.hasGroup("limiting"));
+        assertTrue(drawn.text().contains("working lumen not stated"), drawn.text());
+    }
+
+    /** Papers of some devices tell next to nothing: a name and a kind, a lumen without any figure. */
+    @Test
+    void drawsEvenWhatNobodyDescribes() {
+        Device bare = new DeviceMaker("bare", "Bare catheter", DeviceKind.OTHER, "").make();
+        Device valve = new DeviceMaker("valve", "Valve", DeviceKind.HAEMOSTASIS_VALVE, "")
+                .lumen("bore", Lumen.Use.WORKING, Lumen.Opening.HUB, 0, 0, "").make();
+        Device port = new DeviceMaker("port", "Port only", DeviceKind.BALLOON_CATHETER, "")
+                .lumen("wire", Lumen.Use.WIRE, Lumen.Opening.SIDE_PORT, 0, 250, "").make();
+        for (Device device : List.of(bare, valve, port)) {
+            assertTidy(draw(device, SIZES[0]));
+            for (Device outer : List.of(valve, Shelf.extension())) {
+                FitQuestion question = Shelf.question(outer, device);
+                PhaseAnswer answer = Shelf.answer(question).in();
+                assertTidy(DRAWING.ofPair(question, answer, Phase.IN, 120, 45));
+                assertFalse(new CrossSectionDrawing(WORDS).ofPair(question, answer, Phase.IN, 110, 60).elements()
+                        .isEmpty());
+            }
+        }
+    }
+
+    @Test
+    void tellsInWordsWhatIsDrawnForThoseWhoCannotSeeIt() {
+        assertTrue(draw(Shelf.burr(), SIZES[3]).description().contains("burr: 0.0 to 0.6 cm"),
+                draw(Shelf.burr(), SIZES[3]).description());
+        FitQuestion question = Shelf.question(Shelf.extension(), Shelf.burr());
+        Picture picture = DRAWING.ofPair(question, Shelf.answer(question).in(), Phase.IN, 160, 60);
+        assertTrue(picture.description().startsWith("Blocked by bench result"), picture.description());
+    }
+
+    @Test
+    void afterUseABalloonIsDrawnThicker() {
+        FitQuestion question = Shelf.question(Shelf.guide("6 Fr", "0.070 in"), Shelf.balloon("2.5", "0.82 mm"));
+        FitAnswer answer = Shelf.answer(question);
+        Box in = outline(Drawn.of(DRAWING.ofPair(question, answer.in(), Phase.IN, 160, 60)), "section:balloon");
+        Box out = outline(Drawn.of(DRAWING.ofPair(question, answer.out(), Phase.OUT, 160, 60)), "section:balloon");
+        assertEquals(1.15, out.heightMm() / in.heightMm(), 0.01);
+    }
+}

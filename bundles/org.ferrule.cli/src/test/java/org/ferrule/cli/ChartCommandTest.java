@@ -1,0 +1,77 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+
+class ChartCommandTest {
+    private static final Path CHART = Run.demo("balloons-through-guides.chart.json");
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void writesEveryFormatThatFileNamesAskFor() throws IOException {
+        Run run = Run.of("chart", CHART, "--out", folder.resolve("c.pdf"), "--out", folder.resolve("c.csv"));
+        assertEquals(1, run.exitCode(), run::err);
+        assertEquals("%PDF", new String(Files.readAllBytes(folder.resolve("c.pdf")), 0, 4,
+                java.nio.charset.StandardCharsets.US_ASCII));
+        assertTrue(Files.size(folder.resolve("c.csv")) > 0);
+    }
+
+    @Test
+    void namesTheFormatsItKnowsForAnUnknownOne() {
+        Run run = Run.of("chart", CHART, "--out", folder.resolve("c.doc"));
+        assertEquals(2, run.exitCode());
+        assertTrue(run.err().contains(".pdf"), run::err);
+        assertFalse(Files.exists(folder.resolve("c.doc")));
+    }
+
+    @Test
+    void asksWhereToWrite() {
+        assertEquals(2, Run.of("chart", CHART).exitCode());
+    }
+
+    @Test
+    void answersEveryPairAsASingleQuestionDoes() throws IOException {
+        JsonNode cells = new ObjectMapper().readTree(Run.of("chart", CHART, "--json").out());
+        JsonNode cell = cells.get(cells.size() / 2);
+        Object[] words = Stream.concat(Stream.of("fit", "--json", "--outer",
+                cell.get("outer").asText() + "#" + cell.get("lumen").asText(), "--inner", cell.get("inner").asText()),
+                libraries().stream().flatMap(f -> Stream.of("--library", f))).toArray();
+        JsonNode single = new ObjectMapper().readTree(Run.of(words).out());
+        assertEquals(single, cell);
+    }
+
+    @Test
+    void demoWritesAllChartsAndTellsHowManyVerdictsOfEachKind() throws IOException {
+        Run run = Run.of("demo", Run.demo().getParent(), folder);
+        assertEquals(0, run.exitCode(), run::err);
+        assertEquals(3, run.out().lines().filter(l -> l.contains("verdicts:")).count());
+        try (Stream<Path> files = Files.list(folder)) {
+            assertEquals(3, files.filter(f -> f.toString().endsWith(".pdf")).count());
+        }
+    }
+
+    private static List<Path> libraries() throws IOException {
+        try (Stream<Path> files = Files.list(Run.demo())) {
+            return files.filter(f -> f.toString().endsWith(".devices.json")).toList();
+        }
+    }
+}

@@ -1,0 +1,174 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.devices.drawing;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.ui.forms.widgets.FormToolkit;
+import org.ferrule.chart.drawing.LongitudinalDrawing;
+import org.ferrule.chart.drawing.MarkerBand;
+import org.ferrule.chart.words.ReasonWords;
+import org.ferrule.engine.translate.DeviceTranslator;
+import org.ferrule.fit.passage.ReadDevice;
+import org.ferrule.fit.rules.RuleSetException;
+import org.ferrule.model.Device;
+import org.ferrule.model.DeviceLibrary;
+import org.ferrule.model.DeviceParts;
+import org.ferrule.model.DeviceResolution;
+import org.ferrule.model.Marker;
+import org.ferrule.model.ModelFactory;
+import org.ferrule.model.ModelPackage;
+import org.ferrule.model.ShaftSection;
+import org.ferrule.picture.Picture;
+import org.ferrule.quantity.Dimension;
+import org.ferrule.quantity.Length;
+import org.ferrule.ui.Services;
+import org.ferrule.ui.document.DocumentSession;
+import org.ferrule.ui.look.Colours;
+import org.ferrule.ui.picture.PictureCanvas;
+import org.ferrule.ui.picture.PictureUnits;
+import org.ferrule.ui.preferences.UnitPreferences;
+
+/** Shows a device as it stands, drawn along its length; a click on a section tells its name. */
+public final class DeviceDrawing {
+
+    private static final String SECTION = "section:";
+    private static final String NOTHING = "Select a device to see it drawn";
+
+    private final PictureCanvas canvas;
+    private final Label words;
+    private final FolderRules rules;
+    private final UnitPreferences units = Services.get(UnitPreferences.class);
+    private DeviceParts shown;
+
+    /** Creates a drawing of nothing. */
+    public DeviceDrawing(DocumentSession session, FormToolkit toolkit, Composite parent) {
+        Composite root = toolkit.createComposite(parent, SWT.BORDER);
+        GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(root);
+        canvas = new PictureCanvas(root);
+        GridDataFactory.fillDefaults().grab(true, true).hint(100, 100).applyTo(canvas);
+        words = toolkit.createLabel(root, "");
+        words.setForeground(Colours.muted());
+        GridDataFactory.fillDefaults().grab(true, false).indent(4, 0).applyTo(words);
+        rules = new FolderRules(session.file(), this::redraw);
+        Runnable unitsChanged = () -> canvas.getDisplay().asyncExec(this::redraw);
+        units.addListener(unitsChanged);
+        canvas.addDisposeListener(event -> {
+            rules.dispose();
+            units.removeListener(unitsChanged);
+        });
+        show(null);
+    }
+
+    /** Shows a device or a line as it stands now; null shows nothing. */
+    public void show(DeviceParts device) {
+        shown = device;
+        redraw();
+    }
+
+    private void redraw() {
+        if (canvas.isDisposed()) {
+            return;
+        }
+        words.setText(shown == null ? "" : rules.get().words());
+        if (shown == null) {
+            canvas.clear(NOTHING);
+            return;
+        }
+        try {
+            draw();
+        } catch (RuleSetException | IllegalArgumentException e) {
+            canvas.clear("It cannot be drawn: " + e.getMessage());
+        }
+    }
+
+    private void draw() {
+        DeviceLibrary library = (DeviceLibrary) shown.eContainer();
+        ReadDevice device = ReadDevice.of(new DeviceTranslator(library).translate(asDevice(shown)), rules.get().rules());
+        List<MarkerBand> markers = markers();
+        LongitudinalDrawing drawing = new LongitudinalDrawing(ReasonWords.english(PictureUnits.of(units)));
+        canvas.draw((width, height) -> picture(drawing, device, markers, width, height));
+    }
+
+    private Picture picture(LongitudinalDrawing drawing, ReadDevice device, List<MarkerBand> markers, double width,
+            double height) {
+        return drawing.ofDevice(device, rules.get().rules(), markers, width, height);
+    }
+
+    /** A line is drawn as a device that adds nothing to it. */
+    private static Device asDevice(DeviceParts parts) {
+        if (parts instanceof Device device) {
+            return device;
+        }
+        Device device = ModelFactory.eINSTANCE.createDevice();
+        for (EStructuralFeature feature : ModelPackage.Literals.DEVICE_PARTS.getEAllStructuralFeatures()) {
+            if (parts.eIsSet(feature)) {
+                device.eSet(feature, EcoreUtil.copy(parts).eGet(feature));
+            }
+        }
+        return device;
+    }
+
+    private List<MarkerBand> markers() {
+        return DeviceResolution.resolve(asDevice(shown)).device().getMarkers().stream()
+                .flatMap(marker -> band(marker).stream()).toList();
+    }
+
+    private static Optional<MarkerBand> band(Marker marker) {
+        Length width = length(marker.getWidth()).orElse(Length.ZERO);
+        return length(marker.getAt()).map(edge -> new MarkerBand(edge.plus(width.dividedBy(2)), width));
+    }
+
+    private static Optional<Length> length(Dimension dimension) {
+        return Optional.ofNullable(dimension).filter(Dimension::readable).map(Dimension::label);
+    }
+
+    /** Emphasizes the section with the name; null emphasizes none. */
+    public void highlight(String section) {
+        canvas.highlight(section == null ? null : SECTION + section);
+    }
+
+    /** Sets what is done when the user clicks at a section: it gets the section's name. */
+    public void onSection(Consumer<String> action) {
+        canvas.addListener(SWT.MouseDown, event -> {
+            if (event.button == 1) {
+                sectionAt(event.x, event.y).ifPresent(action);
+            }
+        });
+    }
+
+    /** The section at a place, or else the one above or below: lumens and wires cover much of their shaft. */
+    private Optional<String> sectionAt(int x, int y) {
+        return canvas.groupsAt(x, y).stream().flatMap(group -> group.frame().id().stream())
+                .filter(id -> id.startsWith(SECTION)).map(id -> id.substring(SECTION.length())).findFirst()
+                .or(() -> names().filter(name -> covers(name, x)).findFirst());
+    }
+
+    private Stream<String> names() {
+        return shown == null ? Stream.empty() : DeviceResolution.resolve(asDevice(shown)).device().getSections().stream()
+                .map(ShaftSection::getName).filter(Objects::nonNull);
+    }
+
+    private boolean covers(String section, int x) {
+        return canvas.boundsOf(SECTION + section).filter(box -> x >= box.x && x < box.x + box.width).isPresent();
+    }
+
+    /** Returns the canvas. */
+    public PictureCanvas canvas() {
+        return canvas;
+    }
+}

@@ -1,0 +1,118 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.fit.answer;
+
+import java.util.Optional;
+
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.ferrule.chart.drawing.CrossSectionDrawing;
+import org.ferrule.chart.drawing.LongitudinalDrawing;
+import org.ferrule.chart.words.ReasonWords;
+import org.ferrule.fit.device.Phase;
+import org.ferrule.fit.passage.PhaseAnswer;
+import org.ferrule.ui.picture.PictureCanvas;
+
+/**
+ * Explains an answer: verdicts going in and coming out, reasons in words, the device in the lumen along its length, and
+ * across at the place that decides. Lies down or stands up with the room that it has.
+ */
+public final class AnswerPanel {
+
+    private static final int[] WEIGHTS = { 34, 42, 24 };
+    private static final double STANDS_BELOW = 1.25;
+
+    private final Composite control;
+    private final Label title;
+    private final PhaseSwitch phases;
+    private final SashForm parts;
+    private final AnswerText text;
+    private final PictureCanvas along;
+    private final PictureCanvas across;
+    private AskedPair pair;
+
+    /** Creates the panel. */
+    public AnswerPanel(Composite parent) {
+        control = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().margins(6, 4).spacing(8, 4).numColumns(2).applyTo(control);
+        phases = new PhaseSwitch(control, phase -> explain());
+        title = new Label(control, SWT.NONE);
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).applyTo(title);
+        parts = new SashForm(control, SWT.HORIZONTAL | SWT.SMOOTH);
+        GridDataFactory.fillDefaults().grab(true, true).span(2, 1).hint(120, 80).applyTo(parts);
+        text = new AnswerText(parts);
+        along = new PictureCanvas(parts);
+        across = new PictureCanvas(parts);
+        parts.setWeights(WEIGHTS);
+        parts.addListener(SWT.Resize, event -> turn());
+    }
+
+    private void turn() {
+        Point size = parts.getSize();
+        int orientation = size.x < STANDS_BELOW * size.y ? SWT.VERTICAL : SWT.HORIZONTAL;
+        if (parts.getOrientation() != orientation) {
+            parts.setOrientation(orientation);
+        }
+    }
+
+    /** Returns the widget. */
+    public Control control() {
+        return control;
+    }
+
+    /** Returns the pair that is explained. */
+    public Optional<AskedPair> shown() {
+        return Optional.ofNullable(pair);
+    }
+
+    /** Returns which answer is explained. */
+    public Phase phase() {
+        return phases.phase();
+    }
+
+    /** Explains the answer about a pair. */
+    public void show(AskedPair asked) {
+        pair = asked;
+        title.setText(asked.question().inner().device().name() + "  in  " + asked.question().outer().device().name());
+        phases.show(asked);
+        explain();
+    }
+
+    /** Explains nothing, and says why. */
+    public void clear(String why) {
+        pair = null;
+        title.setText("");
+        phases.clear();
+        text.clear();
+        along.clear(why);
+        across.clear("");
+    }
+
+    private void explain() {
+        if (pair == null) {
+            return;
+        }
+        AskedPair shown = pair;
+        Phase phase = phases.phase();
+        PhaseAnswer answer = shown.answer().in(phase);
+        text.show(shown, phase);
+        LongitudinalDrawing lengthwise = new LongitudinalDrawing(ReasonWords.english(ShownUnits.now()));
+        along.draw((width, height) -> lengthwise.ofPair(shown.question(), answer, phase, width, height));
+        CrossSectionDrawing crosswise = new CrossSectionDrawing(ReasonWords.english(ShownUnits.now()));
+        across.draw((width, height) -> crosswise.ofPair(shown.question(), answer, phase, width, height));
+    }
+
+    /** Puts the cursor into the panel. */
+    public boolean setFocus() {
+        return text.control().setFocus();
+    }
+}

@@ -1,0 +1,59 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.fit.answer;
+
+import java.util.EnumMap;
+import java.util.Map;
+
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageGcDrawer;
+import org.eclipse.swt.widgets.Control;
+import org.ferrule.chart.look.Scheme;
+import org.ferrule.chart.look.VerdictLook;
+import org.ferrule.picture.PictureBuilder;
+import org.ferrule.picture.Point;
+import org.ferrule.picture.Transform;
+import org.ferrule.ui.look.Colours;
+import org.ferrule.ui.picture.PicturePainting;
+
+/** The shapes of verdicts on their grounds, as small images; they go when their control goes. */
+public final class VerdictImages {
+
+    private static final int SIZE = 18;
+    private static final double GLYPH = 13;
+    private static final double PIXELS_PER_MM = 96 / 25.4;
+
+    private final Map<VerdictLook, Image> images = new EnumMap<>(VerdictLook.class);
+    private final Control owner;
+
+    /** Creates images for a control. */
+    public VerdictImages(Control owner) {
+        this.owner = owner;
+        owner.addDisposeListener(event -> images.values().forEach(Image::dispose));
+    }
+
+    /** Returns the image of a look. */
+    public Image of(VerdictLook look) {
+        return images.computeIfAbsent(look, this::create);
+    }
+
+    private Image create(VerdictLook look) {
+        ImageGcDrawer drawer = (gc, width, height) -> paint(gc, look);
+        return new Image(owner.getDisplay(), drawer, SIZE, SIZE);
+    }
+
+    private void paint(GC gc, VerdictLook look) {
+        Scheme scheme = Colours.dark() ? Scheme.DARK : Scheme.LIGHT;
+        PictureBuilder builder = new PictureBuilder();
+        builder.noPen().fill(look.tone(scheme).fill()).rect(0, 0, SIZE / PIXELS_PER_MM, SIZE / PIXELS_PER_MM);
+        double middle = SIZE / 2.0 / PIXELS_PER_MM;
+        look.drawGlyph(builder, new Point(middle, middle), GLYPH / PIXELS_PER_MM, scheme);
+        PicturePainting painting = new PicturePainting(owner.getDisplay());
+        painting.paint(gc, builder.elements(), Transform.scaling(PIXELS_PER_MM, PIXELS_PER_MM));
+        painting.dispose();
+    }
+}

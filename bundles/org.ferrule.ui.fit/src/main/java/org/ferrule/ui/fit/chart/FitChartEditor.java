@@ -1,0 +1,89 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.fit.chart;
+
+import java.util.Optional;
+
+import org.eclipse.core.resources.IMarker;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PartInitException;
+import org.ferrule.ui.edit.DocumentEditor;
+import org.ferrule.ui.fit.FitIds;
+import org.ferrule.ui.fit.page.PaperPage;
+import org.ferrule.ui.fit.problem.PairCode;
+import org.ferrule.ui.fit.setup.SetUpPage;
+import org.ferrule.ui.problem.ProblemMarkers;
+
+/** The editor of fit charts: the live matrix, what the chart asks, and its pages on paper. */
+public final class FitChartEditor extends DocumentEditor {
+
+    private LiveAnswers answers;
+    private MatrixPage matrix;
+
+    @Override
+    protected void addDocumentPages() throws PartInitException {
+        endAnswers();
+        answers = new LiveAnswers(session());
+        matrix = new MatrixPage(this);
+        addPage(matrix);
+        addPage(new SetUpPage(this));
+        addPage(new PaperPage(this));
+        showGrounds();
+    }
+
+    /** Brings up the view that explains what will be selected here, but does not take the focus for it. */
+    private void showGrounds() {
+        try {
+            getSite().getPage().showView(FitIds.GROUNDS_VIEW, null, IWorkbenchPage.VIEW_VISIBLE);
+        } catch (PartInitException e) {
+            ILog.of(FitChartEditor.class).log(e.getStatus());
+        }
+    }
+
+    @Override
+    public void gotoMarker(IMarker marker) {
+        Optional<PairCode> pair = PairCode.parse(marker.getAttribute(ProblemMarkers.CODE, ""));
+        if (pair.isPresent() && matrix != null) {
+            setActivePage(MatrixPage.ID);
+            matrix.reveal(pair.get().outerKey(), pair.get().innerKey());
+        } else {
+            super.gotoMarker(marker);
+        }
+    }
+
+    @Override
+    public void setFocus() {
+        if (getActivePageInstance() == matrix && matrix != null) {
+            matrix.setFocus();
+        } else {
+            super.setFocus();
+        }
+    }
+
+    /** Returns the answers, as they stand now. */
+    public LiveAnswers answers() {
+        return answers;
+    }
+
+    /** Returns the page with the matrix. */
+    public MatrixPage matrix() {
+        return matrix;
+    }
+
+    private void endAnswers() {
+        if (answers != null) {
+            answers.close();
+            answers = null;
+        }
+    }
+
+    @Override
+    public void dispose() {
+        endAnswers();
+        super.dispose();
+    }
+}

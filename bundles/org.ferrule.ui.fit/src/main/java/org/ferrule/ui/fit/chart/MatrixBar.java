@@ -1,0 +1,128 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.fit.chart;
+
+import java.util.EnumMap;
+import java.util.Map;
+
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.ToolBar;
+import org.eclipse.swt.widgets.ToolItem;
+import org.ferrule.chart.look.VerdictLook;
+import org.ferrule.ui.fit.answer.VerdictImages;
+import org.ferrule.ui.fit.matrix.MatrixContent;
+import org.ferrule.ui.fit.matrix.MatrixTable;
+import org.ferrule.ui.fit.matrix.Side;
+import org.ferrule.ui.fit.matrix.Zoom;
+
+/** The bar above the matrix: filters by words and by verdict, which are the legend too, and the size of cells. */
+final class MatrixBar {
+
+    private static final int FILTER_WIDTH = 130;
+
+    private final Map<Side, Text> filters = new EnumMap<>(Side.class);
+    private final Map<VerdictLook, ToolItem> looks = new EnumMap<>(VerdictLook.class);
+    private final Composite control;
+    private MatrixTable table;
+
+    MatrixBar(Composite parent) {
+        control = new Composite(parent, SWT.NONE);
+        control.setBackground(parent.getBackground());
+        GridLayoutFactory.fillDefaults().numColumns(4).spacing(6, 0).applyTo(control);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(control);
+        for (Side side : Side.values()) {
+            filters.put(side, filter(side));
+        }
+        addLooks();
+        addZoom();
+    }
+
+    /** Connects the bar with the matrix that it is for. */
+    void connect(MatrixTable matrix) {
+        table = matrix;
+    }
+
+    private Text filter(Side side) {
+        Text text = new Text(control, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
+        text.setMessage("Find " + side.word());
+        text.setToolTipText("Show only lines in whose head all these words occur");
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).hint(FILTER_WIDTH, SWT.DEFAULT).applyTo(text);
+        text.addModifyListener(event -> {
+            if (table.content().filter(side, text.getText())) {
+                table.refresh();
+            }
+        });
+        return text;
+    }
+
+    private void addLooks() {
+        ToolBar bar = new ToolBar(control, SWT.FLAT | SWT.RIGHT | SWT.WRAP);
+        bar.setBackground(control.getBackground());
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).applyTo(bar);
+        VerdictImages images = new VerdictImages(bar);
+        for (VerdictLook look : VerdictLook.values()) {
+            ToolItem item = new ToolItem(bar, SWT.CHECK);
+            item.setImage(images.of(look));
+            item.setText(look.word());
+            item.setSelection(true);
+            item.setToolTipText("Cells that say \"" + look.word() + "\"; lines without a wanted cell are left out");
+            item.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> want(look, item)));
+            looks.put(look, item);
+        }
+    }
+
+    private void want(VerdictLook look, ToolItem item) {
+        if (table.content().want(look, item.getSelection())) {
+            table.refresh();
+        }
+    }
+
+    private void addZoom() {
+        ToolBar bar = new ToolBar(control, SWT.FLAT);
+        bar.setBackground(control.getBackground());
+        addZoom(bar, "\u2212", "Smaller cells", -1);
+        addZoom(bar, "+", "Larger cells", 1);
+    }
+
+    private void addZoom(ToolBar bar, String text, String tooltip, int step) {
+        ToolItem item = new ToolItem(bar, SWT.PUSH);
+        item.setText(text);
+        item.setToolTipText(tooltip);
+        item.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
+            int next = table.zoom().ordinal() + step;
+            if (next >= 0 && next < Zoom.values().length) {
+                table.zoom(Zoom.values()[next]);
+            }
+        }));
+    }
+
+    /** Shows how many cells have each look. */
+    void showCounts(MatrixContent content) {
+        Map<VerdictLook, Integer> counts = content.counts();
+        boolean changed = false;
+        for (Map.Entry<VerdictLook, ToolItem> look : looks.entrySet()) {
+            String text = look.getKey().word() + "  " + counts.getOrDefault(look.getKey(), 0);
+            if (!text.equals(look.getValue().getText())) {
+                changed |= text.length() != look.getValue().getText().length();
+                look.getValue().setText(text);
+            }
+        }
+        if (changed) {
+            control.layout(true, true);
+        }
+    }
+
+    /** Shows the filters as they stand after they were taken back. */
+    void showFilters() {
+        filters.forEach((side, text) -> text.setText(table.content().axis(side).filter()));
+        looks.forEach((look, item) -> item.setSelection(table.content().wants(look)));
+    }
+}

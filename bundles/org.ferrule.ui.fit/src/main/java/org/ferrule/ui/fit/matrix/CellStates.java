@@ -1,0 +1,95 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.fit.matrix;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+import org.eclipse.swt.widgets.Display;
+import org.ferrule.fit.matrix.CellChange;
+
+/** What cells show for a while: that they have just changed, or that they wait for another answer. */
+final class CellStates {
+
+    /** Answers that come sooner would only make the matrix flicker. */
+    private static final int STALE_AFTER_MS = 250;
+    private static final int CHANGED_FOR_MS = 2000;
+
+    /** A cell of the chart, by indexes. */
+    record Place(int outer, int inner) {
+    }
+
+    private final MatrixContent content;
+    private final Display display = Display.getCurrent();
+    private final Runnable repaint;
+    private final Runnable repaintChanged;
+    private final Runnable becomeStale = this::becomeStale;
+    private final Runnable settle = this::settle;
+    private Set<Place> changed = Set.of();
+    private boolean stale;
+
+    /**
+     * Creates states.
+     *
+     * @param repaint paints all cells anew
+     * @param repaintChanged paints those anew that have just changed
+     */
+    CellStates(MatrixContent content, Runnable repaint, Runnable repaintChanged) {
+        this.content = content;
+        this.repaint = repaint;
+        this.repaintChanged = repaintChanged;
+    }
+
+    boolean showsStale() {
+        return stale;
+    }
+
+    Set<Place> changed() {
+        return changed;
+    }
+
+    /** Whether the cell that is shown at a position has just changed. */
+    boolean justChanged(int column, int row) {
+        return !changed.isEmpty() && changed.contains(
+                new Place(content.axis(Side.OUTER).index(row), content.axis(Side.INNER).index(column)));
+    }
+
+    /** Shows that another answer is awaited, if it lets itself be awaited. */
+    void await() {
+        display.timerExec(STALE_AFTER_MS, becomeStale);
+    }
+
+    /** The answer is there; tells whether all cells have to be painted anew for it. */
+    boolean arrived(List<CellChange> changes) {
+        display.timerExec(-1, becomeStale);
+        boolean was = stale;
+        stale = false;
+        Set<Place> next = new HashSet<>();
+        changes.forEach(change -> next.add(new Place(change.outerIndex(), change.innerIndex())));
+        if (!next.isEmpty()) {
+            settle();
+            changed = next;
+            display.timerExec(CHANGED_FOR_MS, settle);
+        }
+        return was;
+    }
+
+    private void becomeStale() {
+        stale = true;
+        repaint.run();
+    }
+
+    private void settle() {
+        repaintChanged.run();
+        changed = Set.of();
+    }
+
+    void dispose() {
+        display.timerExec(-1, becomeStale);
+        display.timerExec(-1, settle);
+    }
+}

@@ -1,0 +1,149 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.fit.matrix;
+
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+import org.ferrule.chart.look.VerdictLook;
+import org.ferrule.engine.chart.SolvedChart;
+import org.ferrule.fit.passage.FitAnswer;
+import org.ferrule.fit.passage.PhaseAnswer;
+import org.ferrule.ui.fit.answer.AskedPair;
+
+/** What the matrix shows: the answers of a chart, filtered and sorted. */
+public final class MatrixContent {
+
+    private final Map<Side, MatrixAxis> axes = new EnumMap<>(Side.class);
+    private final Set<VerdictLook> wanted = EnumSet.allOf(VerdictLook.class);
+    private MatrixSort sort;
+    private SolvedChart solved;
+
+    /** Creates a content without answers. */
+    public MatrixContent() {
+        for (Side side : Side.values()) {
+            axes.put(side, new MatrixAxis());
+        }
+    }
+
+    /** Returns one side. */
+    public MatrixAxis axis(Side side) {
+        return axes.get(side);
+    }
+
+    /** Returns the chart that is shown, once there is one. */
+    public Optional<SolvedChart> solved() {
+        return Optional.ofNullable(solved);
+    }
+
+    /** Returns the answer that is shown at a position. */
+    public FitAnswer answer(int row, int column) {
+        return answerAt(axis(Side.OUTER).index(row), axis(Side.INNER).index(column));
+    }
+
+    private FitAnswer answerAt(int outer, int inner) {
+        return solved.matrix().answer(outer, inner);
+    }
+
+    /** Returns the question with the answer that is shown at a position. */
+    public AskedPair pair(int row, int column) {
+        return new AskedPair(solved.matrix().question().question(axis(Side.OUTER).index(row),
+                axis(Side.INNER).index(column)), answer(row, column));
+    }
+
+    /** Takes other answers; tells whether other lines are shown, or in another order. */
+    public boolean show(SolvedChart next) {
+        solved = next;
+        boolean others = axis(Side.OUTER).replace(MatrixLines.of(next.chart(), Side.OUTER));
+        others |= axis(Side.INNER).replace(MatrixLines.of(next.chart(), Side.INNER));
+        return arrange() || others;
+    }
+
+    /** Shows only the lines of a side in whose heads all words occur; tells whether that changes anything. */
+    public boolean filter(Side side, String words) {
+        axis(side).filter(words);
+        return arrange();
+    }
+
+    /** Tells whether cells with that look are wanted. */
+    public boolean wants(VerdictLook look) {
+        return wanted.contains(look);
+    }
+
+    /** Wants cells with a look, or not: lines without any that is wanted are left out. */
+    public boolean want(VerdictLook look, boolean want) {
+        boolean changed = want ? wanted.add(look) : wanted.remove(look);
+        return arrange() || changed;
+    }
+
+    /** Returns by what the lines are sorted; nothing when they stand as in the chart. */
+    public Optional<MatrixSort> sort() {
+        return Optional.ofNullable(sort);
+    }
+
+    /** Sorts by a line: best first, then worst first, then as in the chart again. */
+    public boolean sortBy(Side side, int position) {
+        String key = axis(side).line(position).key();
+        boolean again = sort != null && sort.by() == side && sort.key().equals(key);
+        sort = !again ? new MatrixSort(side, key, true) : sort.bestFirst() ? new MatrixSort(side, key, false) : null;
+        return arrange();
+    }
+
+    /** Takes back filters and sorting. */
+    public boolean asInChart() {
+        sort = null;
+        wanted.addAll(EnumSet.allOf(VerdictLook.class));
+        axes.values().forEach(axis -> axis.filter(""));
+        return arrange();
+    }
+
+    /** Returns how many cells of the whole chart have each look. */
+    public Map<VerdictLook, Integer> counts() {
+        Map<VerdictLook, Integer> counts = new EnumMap<>(VerdictLook.class);
+        for (int outer = 0; outer < axis(Side.OUTER).total(); outer++) {
+            for (int inner = 0; inner < axis(Side.INNER).total(); inner++) {
+                counts.merge(VerdictLook.of(answerAt(outer, inner).in()), 1, Integer::sum);
+            }
+        }
+        return counts;
+    }
+
+    private boolean arrange() {
+        int[] outer = axis(Side.OUTER).filtered();
+        int[] inner = axis(Side.INNER).filtered();
+        if (wanted.size() < VerdictLook.values().length) {
+            int[] all = inner;
+            outer = MatrixAxis.kept(outer, o -> IntStream.of(all).anyMatch(i -> isWanted(o, i)));
+            int[] left = outer;
+            inner = MatrixAxis.kept(inner, i -> IntStream.of(left).anyMatch(o -> isWanted(o, i)));
+        }
+        boolean changed = axis(Side.OUTER).show(sorted(Side.OUTER, outer));
+        return axis(Side.INNER).show(sorted(Side.INNER, inner)) || changed;
+    }
+
+    private boolean isWanted(int outer, int inner) {
+        return wanted.contains(VerdictLook.of(answerAt(outer, inner).in()));
+    }
+
+    private int[] sorted(Side side, int[] indexes) {
+        OptionalInt line = sort == null || sort.by() == side ? OptionalInt.empty() : axis(sort.by()).indexOf(sort.key());
+        if (line.isEmpty()) {
+            return indexes;
+        }
+        Comparator<Integer> order = Comparator.comparing(i -> in(side, i, line.getAsInt()), sort.order());
+        return MatrixAxis.sorted(indexes, order);
+    }
+
+    private PhaseAnswer in(Side side, int index, int other) {
+        return (side == Side.OUTER ? answerAt(index, other) : answerAt(other, index)).in();
+    }
+}

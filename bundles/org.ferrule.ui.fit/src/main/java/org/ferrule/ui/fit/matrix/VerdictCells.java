@@ -1,0 +1,118 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.fit.matrix;
+
+import java.util.EnumSet;
+import java.util.Set;
+
+import org.eclipse.nebula.widgets.nattable.config.IConfigRegistry;
+import org.eclipse.nebula.widgets.nattable.layer.cell.ILayerCell;
+import org.eclipse.nebula.widgets.nattable.painter.cell.AbstractCellPainter;
+import org.eclipse.nebula.widgets.nattable.style.DisplayMode;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Rectangle;
+import org.ferrule.chart.look.Scheme;
+import org.ferrule.chart.look.SideMark;
+import org.ferrule.chart.look.VerdictLook;
+import org.ferrule.fit.passage.FitAnswer;
+import org.ferrule.ui.look.Colours;
+import org.ferrule.ui.picture.PicturePainting;
+
+/** Paints the cells of the matrix: verdict by shape, word and colour, worst clearance, and marks. */
+final class VerdictCells extends AbstractCellPainter {
+
+    private static final int SELECTION_WIDTH = 3;
+    private static final int CHANGE_WIDTH = 2;
+
+    private final MatrixContent content;
+    private final CellStates states;
+    private final CellWords words;
+    private final CellMeasures measures;
+    private final CellTiles tiles;
+    private final boolean saysWords;
+
+    VerdictCells(MatrixContent content, CellStates states, CellWords words, CellMeasures measures, CellTiles tiles,
+            boolean saysWords) {
+        this.content = content;
+        this.states = states;
+        this.words = words;
+        this.measures = measures;
+        this.tiles = tiles;
+        this.saysWords = saysWords;
+    }
+
+    @Override
+    public void paintCell(ILayerCell cell, GC gc, Rectangle bounds, IConfigRegistry registry) {
+        if (cell.getDataValue() instanceof FitAnswer answer) {
+            VerdictLook look = VerdictLook.of(answer.in());
+            boolean faint = !content.wants(look);
+            Scheme scheme = Colours.dark() ? Scheme.DARK : Scheme.LIGHT;
+            gc.drawImage(tiles.tile(new CellTiles.Look(look, marks(answer), faint, scheme, bounds.width,
+                    bounds.height)), bounds.x, bounds.y);
+            if (!faint) {
+                write(gc, answer, bounds, PicturePainting.color(look.tone(scheme).ink()));
+            }
+            frame(gc, cell, bounds, look, scheme);
+        }
+    }
+
+    private Set<SideMark> marks(FitAnswer answer) {
+        Set<SideMark> marks = CellMarks.of(answer);
+        if (states.showsStale()) {
+            marks = EnumSet.copyOf(marks);
+            marks.add(SideMark.STALE);
+        }
+        return marks;
+    }
+
+    private void write(GC gc, FitAnswer answer, Rectangle bounds, Color ink) {
+        gc.setForeground(ink);
+        int x = bounds.x + measures.glyph() + 2 * CellMeasures.PADDING;
+        int y = bounds.y + CellMeasures.PADDING;
+        if (saysWords) {
+            gc.setFont(measures.bold());
+            gc.drawText(words.verdict(answer.in()), x, y, SWT.DRAW_TRANSPARENT);
+            gc.setFont(measures.font());
+            gc.drawText(words.clearance(answer.in()), bounds.x + CellMeasures.PADDING, y + measures.line(),
+                    SWT.DRAW_TRANSPARENT);
+        } else {
+            gc.setFont(measures.font());
+            gc.drawText(words.number(answer.in()), x, y, SWT.DRAW_TRANSPARENT);
+        }
+    }
+
+    private void frame(GC gc, ILayerCell cell, Rectangle bounds, VerdictLook look, Scheme scheme) {
+        if (states.justChanged(cell.getColumnIndex(), cell.getRowIndex())) {
+            frame(gc, bounds, PicturePainting.color(look.tone(scheme).ink()), CHANGE_WIDTH, SWT.LINE_DASH);
+        }
+        if (cell.getDisplayMode().equals(DisplayMode.SELECT)) {
+            frame(gc, bounds, gc.getDevice().getSystemColor(SWT.COLOR_LIST_SELECTION), SELECTION_WIDTH,
+                    SWT.LINE_SOLID);
+        }
+    }
+
+    private static void frame(GC gc, Rectangle bounds, Color color, int width, int style) {
+        gc.setForeground(color);
+        gc.setLineWidth(width);
+        gc.setLineStyle(style);
+        int inset = width / 2 + 1;
+        gc.drawRectangle(bounds.x + inset - 1, bounds.y + inset - 1, bounds.width - 2 * inset, bounds.height - 2 * inset);
+        gc.setLineWidth(1);
+        gc.setLineStyle(SWT.LINE_SOLID);
+    }
+
+    @Override
+    public int getPreferredWidth(ILayerCell cell, GC gc, IConfigRegistry registry) {
+        return measures.cellWidth();
+    }
+
+    @Override
+    public int getPreferredHeight(ILayerCell cell, GC gc, IConfigRegistry registry) {
+        return measures.cellHeight();
+    }
+}

@@ -1,0 +1,66 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.fit.passage;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+import org.eclipse.core.resources.IProject;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+
+/** Which project's devices are asked about; takes no room while there is only one. */
+final class ProjectChoice {
+
+    private final Composite control;
+    private final Combo combo;
+    private final Runnable changed;
+    private List<IProject> projects = List.of();
+
+    ProjectChoice(Composite parent, Runnable changed) {
+        this.changed = changed;
+        control = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(2).margins(6, 4).spacing(8, 0).applyTo(control);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(control);
+        new Label(control, SWT.NONE).setText("Project");
+        combo = new Combo(control, SWT.DROP_DOWN | SWT.READ_ONLY);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(combo);
+        combo.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> changed.run()));
+    }
+
+    /** Looks for projects anew; what is chosen stays chosen. */
+    void refresh() {
+        List<IProject> found = Stream.of(PassageView.openProjects()).toList();
+        if (!found.equals(projects)) {
+            String chosen = combo.getText();
+            projects = found;
+            combo.setItems(projects.stream().map(IProject::getName).toArray(String[]::new));
+            combo.select(Math.max(0, combo.indexOf(chosen)));
+            ((GridData) control.getLayoutData()).exclude = projects.size() < 2;
+            control.setVisible(projects.size() > 1);
+            control.getParent().layout(true, true);
+        }
+    }
+
+    /** Chooses a project by its name, or the first one. */
+    void choose(String name) {
+        refresh();
+        combo.select(Math.max(0, combo.indexOf(name)));
+        changed.run();
+    }
+
+    Optional<IProject> chosen() {
+        int index = combo.getSelectionIndex();
+        return index >= 0 && index < projects.size() ? Optional.of(projects.get(index)) : Optional.empty();
+    }
+}

@@ -1,0 +1,129 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.fit.problem;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.ferrule.engine.catalogue.LibraryReader;
+import org.ferrule.engine.chart.ChartProblem;
+import org.ferrule.engine.chart.OpenChart;
+import org.ferrule.engine.chart.SolvedChart;
+import org.ferrule.engine.extension.Extensions;
+import org.ferrule.fit.matrix.SolveCancelledException;
+import org.ferrule.fit.rules.RuleSetException;
+import org.ferrule.model.DeviceLibrary;
+import org.ferrule.model.Document;
+import org.ferrule.model.FitChart;
+import org.ferrule.model.ModelPackage;
+import org.ferrule.model.RuleSet;
+import org.ferrule.model.check.Severity;
+import org.ferrule.ui.document.DocumentRecord;
+import org.ferrule.ui.fit.chart.AnswersInEditors;
+import org.ferrule.ui.problem.FoundProblem;
+import org.ferrule.ui.problem.ProblemRequest;
+import org.ferrule.ui.problem.ProblemSource;
+
+/** Finds what a chart refers to in vain, and what is doubtful in its answers. */
+public final class ChartProblems implements ProblemSource {
+
+    @Override
+    public List<FoundProblem> find(ProblemRequest request, IProgressMonitor monitor) throws CoreException {
+        Optional<Document> document = request.record().document();
+        return document.isPresent() && document.get() instanceof FitChart chart
+                ? new Run(request, chart, monitor).problems() : List.of();
+    }
+
+    /** One look at one chart. */
+    private static final class Run {
+
+        private final List<FoundProblem> found = new ArrayList<>();
+        private final ProblemRequest request;
+        private final FitChart chart;
+        private final IProgressMonitor monitor;
+
+        Run(ProblemRequest request, FitChart chart, IProgressMonitor monitor) {
+            this.request = request;
+            this.chart = chart;
+            this.monitor = monitor;
+        }
+
+        List<FoundProblem> problems() throws CoreException {
+            List<LibraryReader> libraries = libraries();
+            Optional<RuleSet> rules = rules();
+            if (rules.isPresent()) {
+                solve(new OpenChart(chart, libraries, rules.get()));
+            }
+            return found;
+        }
+
+        private List<LibraryReader> libraries() throws CoreException {
+            List<LibraryReader> readers = new ArrayList<>();
+            for (String path : chart.getLibraries()) {
+                document(path, DeviceLibrary.class).ifPresentOrElse(
+                        library -> readers.add(new LibraryReader(path, library)),
+                        () -> error("chart.library", ModelPackage.Literals.FIT_CHART__LIBRARIES,
+                                "The library \"" + path + "\" " + lack(path)));
+            }
+            return readers;
+        }
+
+        private Optional<RuleSet> rules() throws CoreException {
+            String path = chart.getRules();
+            Optional<RuleSet> rules = path == null ? Optional.empty() : document(path, RuleSet.class);
+            if (rules.isEmpty()) {
+                error("chart.rules", ModelPackage.Literals.FIT_CHART__RULES, path == null
+                        ? "The chart names no rule set, so nothing can be answered"
+                        : "The rule set \"" + path + "\" " + lack(path) + ", so nothing can be answered");
+            }
+            return rules;
+        }
+
+        private <D> Optional<D> document(String path, Class<D> type) throws CoreException {
+            return request.referenced(path).flatMap(DocumentRecord::document).filter(type::isInstance).map(type::cast);
+        }
+
+        private String lack(String path) {
+            try {
+                return request.referenced(path).isPresent() ? "cannot be read: see its own problems" : "is not there";
+            } catch (CoreException e) {
+                return "cannot be read: " + e.getStatus().getMessage();
+            }
+        }
+
+        private void error(String code, EStructuralFeature feature, String message) {
+            found.add(FoundProblem.at(request.record(), chart, feature, Severity.ERROR, code, message));
+        }
+
+        private void solve(OpenChart open) {
+            try {
+                SolvedChart solved = solved(open);
+                solved.chart().problems().forEach(this::add);
+                found.addAll(new AnswerProblems(request.record(), chart, solved).all());
+            } catch (RuleSetException e) {
+                error("chart.rules", ModelPackage.Literals.FIT_CHART__RULES, e.getMessage());
+            } catch (SolveCancelledException e) {
+                found.clear();
+            }
+        }
+
+        /** The editor of the chart, if there is one, has its answers already. */
+        private SolvedChart solved(OpenChart open) {
+            return AnswersInEditors.of(request.record().file()).orElseGet(
+                    () -> open.solve(Extensions.ofPlatform().checks(), new MonitorProgress(monitor)));
+        }
+
+        private void add(ChartProblem problem) {
+            ChartPlace place = ChartPlace.of(chart, problem.place());
+            found.add(FoundProblem.at(request.record(), place.object(), place.feature(), Severity.ERROR,
+                    "chart." + problem.place(), problem.message()));
+        }
+    }
+}

@@ -1,0 +1,156 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.fit.setup;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.forms.IManagedForm;
+import org.ferrule.fit.device.DeviceKind;
+import org.ferrule.model.DocumentKind;
+import org.ferrule.model.ModelPackage.Literals;
+import org.ferrule.ui.document.DocumentChange;
+import org.ferrule.ui.edit.DocumentPage;
+import org.ferrule.ui.edit.field.FieldForm;
+import org.ferrule.ui.fit.chart.FitChartEditor;
+import org.ferrule.ui.fit.chart.LiveAnswers;
+
+/** The page on which it is set up what a chart asks. */
+public final class SetUpPage extends DocumentPage {
+
+    /** Id of the page. */
+    public static final String ID = "setup";
+
+    private final List<PartSection> sections = new ArrayList<>();
+    private final LiveAnswers answers;
+    private ChartPickers pickers;
+    private IManagedForm managed;
+
+    /** Creates the page. */
+    public SetUpPage(FitChartEditor editor) {
+        super(editor, ID, "Set-up");
+        answers = editor.answers();
+    }
+
+    @Override
+    protected void fill(IManagedForm form) {
+        managed = form;
+        pickers = new ChartPickers(answers, session().file(), getSite().getShell());
+        Composite body = form.getForm().getBody();
+        GridLayoutFactory.fillDefaults().numColumns(2).equalWidth(true).margins(12, 8).spacing(20, 10).applyTo(body);
+        Composite left = column(body);
+        Composite right = column(body);
+        addChart(left);
+        addAxis(left, "Rows: outer devices", Literals.FIT_CHART__OUTER);
+        addAxis(left, "Columns: inner devices", Literals.FIT_CHART__INNER);
+        addDocuments(right);
+        addConditions(right);
+        addWay(right);
+        addPaper(right);
+        sections.forEach(PartSection::refresh);
+    }
+
+    private Composite column(Composite body) {
+        Composite column = managed.getToolkit().createComposite(body);
+        GridLayoutFactory.fillDefaults().spacing(0, 10).applyTo(column);
+        GridDataFactory.fillDefaults().grab(true, true).hint(300, -1).applyTo(column);
+        return column;
+    }
+
+    private PartSection section(Composite column, String title, EReference part, Consumer<FieldForm> fields) {
+        PartSection section = new PartSection(session(), managed, column, title, part, fields);
+        sections.add(section);
+        return section;
+    }
+
+    private void addList(PartSection section, String label, EAttribute feature,
+            UnaryOperator<List<String>> adding) {
+        section.add(new TextListBlock(session(), managed.getToolkit(), section.client(), label, feature, adding));
+    }
+
+    private void addChart(Composite column) {
+        section(column, "Chart", null, form -> {
+            form.text(Literals.DOCUMENT__TITLE);
+            form.text(Literals.FIT_CHART__AUDIENCE);
+            form.text(Literals.FIT_CHART__AUTHOR);
+            form.text(Literals.DOCUMENT__REVISION);
+            form.text(Literals.DOCUMENT__DATE).explained("Year-month-day, such as 2026-03-09");
+        });
+    }
+
+    private void addDocuments(Composite column) {
+        PartSection section = section(column, "Libraries and rules", null,
+                form -> form.text(Literals.FIT_CHART__RULES).explained("Path of the rule set, relative to the chart"));
+        section.addPicking("Choose rule set...", Literals.FIT_CHART__RULES,
+                () -> pickers.documents(DocumentKind.RULES, List.of(), false));
+        addList(section, "Libraries", Literals.FIT_CHART__LIBRARIES,
+                there -> pickers.documents(DocumentKind.DEVICES, there, true));
+    }
+
+    private void addAxis(Composite column, String title, EReference axis) {
+        PartSection section = section(column, title, axis, form -> {
+            form.choices(Literals.AXIS__KINDS);
+            form.choice(Literals.AXIS__GROUP_BY);
+            form.choice(Literals.AXIS__SORT_BY);
+        });
+        addList(section, "Only these devices", Literals.AXIS__DEVICES, there -> pickers.devices(there, null, true));
+        addList(section, "Hidden", Literals.AXIS__HIDDEN, there -> pickers.devices(there, null, true));
+    }
+
+    private void addConditions(Composite column) {
+        PartSection section = section(column, "Conditions", Literals.FIT_CHART__CONDITIONS, form -> {
+            form.choice(Literals.CONDITIONS__DIRECTION);
+            form.text(Literals.CONDITIONS__WIRE).explained("Id of the wire that the devices run on");
+            form.dimension(Literals.CONDITIONS__REACH);
+        });
+        section.addPicking("Choose wire...", Literals.CONDITIONS__WIRE,
+                () -> pickers.devices(List.of(), DeviceKind.GUIDEWIRE, false));
+    }
+
+    private void addWay(Composite column) {
+        section(column, "Lesion", Literals.FIT_CHART__LESION, form -> {
+            form.text(Literals.LESION__NAME);
+            form.dimension(Literals.LESION__AT);
+            form.dimension(Literals.LESION__LENGTH);
+            form.dimension(Literals.LESION__DIAMETER);
+            form.dimension(Literals.LESION__REFERENCE);
+        });
+        PartSection path = section(column, "Way to the lesion", Literals.FIT_CHART__PATH,
+                form -> form.text(Literals.VESSEL_PATH__NAME));
+        path.add(new SegmentsBlock(session(), managed, path.client()));
+    }
+
+    private void addPaper(Composite column) {
+        section(column, "Paper", Literals.FIT_CHART__PAPER, form -> {
+            form.choice(Literals.PAPER__SIZE);
+            form.choice(Literals.PAPER__ORIENTATION);
+            form.choice(Literals.PAPER__PRIMARY_UNIT);
+            form.choice(Literals.PAPER__SHOW_NUMBERS);
+        });
+        PartSection notes = section(column, "Footnotes", null, form -> { });
+        addList(notes, "", Literals.FIT_CHART__FOOTNOTES, there -> pickers.line("Footnote"));
+    }
+
+    @Override
+    public void documentChanged(DocumentChange change) {
+        super.documentChanged(change);
+        sections.forEach(PartSection::refresh);
+    }
+
+    @Override
+    public boolean reveal(EObject object, EStructuralFeature feature) {
+        return sections.stream().anyMatch(section -> section.reveal(object, feature));
+    }
+}

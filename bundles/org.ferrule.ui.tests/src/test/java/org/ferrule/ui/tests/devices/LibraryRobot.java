@@ -1,0 +1,156 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.tests.devices;
+
+import java.util.Arrays;
+import java.util.stream.IntStream;
+
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CTabFolder;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.IWorkbenchPage;
+import org.ferrule.model.Device;
+import org.ferrule.model.DeviceLibrary;
+import org.ferrule.ui.picture.PictureCanvas;
+import org.ferrule.ui.tests.robot.EditorFixture;
+import org.ferrule.ui.tests.robot.Robot;
+import org.ferrule.ui.tests.robot.Widgets;
+
+/** Does in the editor of a library what a user does. */
+final class LibraryRobot implements AutoCloseable {
+
+    static final int PAGE_LINES = 1;
+
+    private final EditorFixture fixture;
+    private final Robot robot;
+
+    LibraryRobot(String content) throws CoreException {
+        fixture = new EditorFixture(Libraries.FILE, content);
+        robot = fixture.robot();
+        maximize();
+    }
+
+    private void maximize() {
+        IWorkbenchPage page = EditorFixture.page();
+        if (page.getPartState(page.getReference(fixture.editor())) != IWorkbenchPage.STATE_MAXIMIZED) {
+            page.toggleZoom(page.getReference(fixture.editor()));
+        }
+        robot.settle();
+    }
+
+    EditorFixture fixture() {
+        return fixture;
+    }
+
+    Robot robot() {
+        return robot;
+    }
+
+    Composite body() {
+        return fixture.body();
+    }
+
+    DeviceLibrary library() {
+        return (DeviceLibrary) fixture.editor().session().document().orElseThrow();
+    }
+
+    Device device(String id) {
+        return library().getDevices().stream().filter(device -> id.equals(device.getId())).findFirst().orElseThrow();
+    }
+
+    Text filter() {
+        return Widgets.first(body(), Text.class, text -> (text.getStyle() & SWT.SEARCH) != 0).orElseThrow();
+    }
+
+    Table devices() {
+        return Widgets.first(body(), Table.class, table -> table.getColumn(0).getText().equals("Id")).orElseThrow();
+    }
+
+    Table sections() {
+        return Widgets.first(body(), Table.class, table -> table.getColumnCount() > 3
+                && table.getColumn(3).getText().equals("Outer diameter")).orElseThrow();
+    }
+
+    PictureCanvas canvas() {
+        return Widgets.first(body(), PictureCanvas.class, canvas -> true).orElseThrow();
+    }
+
+    Text field(String label) {
+        return Widgets.labelled(body(), label, Text.class);
+    }
+
+    void clickRow(Table table, int index) {
+        robot.settle();
+        Rectangle cell = table.getItem(index).getBounds(0);
+        robot.click(table, cell.x + cell.width / 2, cell.y + cell.height / 2);
+        robot.settle();
+    }
+
+    /** Posted clicks reach no widget that the toolkit draws itself, so this one and the next tell the widget. */
+    void openTab(String title) {
+        CTabFolder folder = Widgets.all(body(), CTabFolder.class).filter(f -> hasTab(f, title)).findFirst()
+                .orElseThrow(() -> new AssertionError("there is no tab " + title));
+        int index = IntStream.range(0, folder.getItemCount())
+                .filter(i -> folder.getItem(i).getText().startsWith(title)).findFirst().orElseThrow();
+        folder.setSelection(index);
+        folder.notifyListeners(SWT.Selection, new Event());
+        robot.settle();
+    }
+
+    private static boolean hasTab(CTabFolder folder, String title) {
+        return Arrays.stream(folder.getItems()).anyMatch(item -> item.getText().startsWith(title));
+    }
+
+    void clickDrawing(int x, int y) {
+        Event event = new Event();
+        event.button = 1;
+        event.x = x;
+        event.y = y;
+        canvas().notifyListeners(SWT.MouseDown, event);
+        robot.settle();
+    }
+
+    void replace(Text field, String text) {
+        robot.click(field);
+        robot.keys(SWT.CTRL, 'a');
+        robot.type(text);
+        robot.key(SWT.CR);
+        robot.settle();
+    }
+
+    void press(String button) {
+        robot.click(Widgets.button(body(), button));
+        robot.settle();
+    }
+
+    /** What is painted on a control now. */
+    byte[] pixels(Control control) {
+        robot.settle();
+        control.update();
+        Image image = new Image(control.getDisplay(), control.getSize().x, control.getSize().y);
+        GC gc = new GC(control);
+        try {
+            gc.copyArea(image, 0, 0);
+            return image.getImageData().data;
+        } finally {
+            gc.dispose();
+            image.dispose();
+        }
+    }
+
+    @Override
+    public void close() throws CoreException {
+        fixture.close();
+    }
+}
