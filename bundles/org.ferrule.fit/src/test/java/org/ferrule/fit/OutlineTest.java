@@ -56,6 +56,21 @@ class OutlineTest {
     }
 
     @Test
+    void ovalThatIsAlmostRoundMayLieEitherWay() {
+        SampleDevice almostRound = oval("1.00 mm ±0.05", "0.98 mm ±0.01");
+        assertEquals(length("0.97 mm"), passage(almostRound, guide("g", "1.2 mm")).in().limiting().get()
+                .deviceDiameter().low());
+        assertEquals(length("0.1 mm"), nominal(oval("0.8 mm", "1.1 mm"), "1.2 mm"));
+    }
+
+    @Test
+    void ovalOfWhichOneMeasureMayBeNothingIsStillAnOval() {
+        SampleDevice flat = oval("1.1 mm", "0.01 mm").takesWire("0.3 mm").sidePort("0 mm", "0.4 mm");
+        assertEquals(TIGHT, passage(flat, guide("g", "1.15 mm")).under(TestRules.exact().spans("0.02 mm", "0.02 mm"))
+                .in().verdict());
+    }
+
+    @Test
     void bundleNeedsItsEnclosingCircle() {
         SampleDevice pair = bundle(member("-0.4 mm", "0 mm", "0.8 mm"), member("0.3 mm", "0 mm", "0.6 mm"));
         assertEquals(length("0.1 mm"), nominal(pair, "1.5 mm"));

@@ -46,6 +46,7 @@ public final class LiveChart implements AutoCloseable {
     private RuleSet rules;
     private FitMatrix lastMatrix;
     private boolean assemblyDue;
+    private boolean closed;
     private volatile int generation;
 
     /**
@@ -77,6 +78,7 @@ public final class LiveChart implements AutoCloseable {
 
     @Override
     public void close() {
+        closed = true;
         generation++;
         listening.forgetAll();
     }
@@ -101,6 +103,9 @@ public final class LiveChart implements AutoCloseable {
 
     private void assemble() {
         assemblyDue = false;
+        if (closed) {
+            return;
+        }
         List<ChartProblem> problems = new ArrayList<>();
         Optional<RuleSet> readRules = readRules(problems);
         List<LibraryReader> readers = readers(problems);

@@ -54,7 +54,11 @@ final class AnswerText {
     private static void append(StringBuilder content, List<StyleRange> styles, AnswerLine line) {
         int start = content.length();
         content.append(lead(line.kind())).append(line.text());
-        styles.add(new StyleRange(start, content.length() - start, color(line.kind()), null, style(line.kind())));
+        styles.add(new StyleRange(start, content.length() - start, color(line.kind()), null));
+        if (line.kind() == AnswerLine.Kind.SUMMARY) {
+            styles.get(styles.size() - 1).length = Math.max(1, line.text().indexOf(':'));
+            styles.get(styles.size() - 1).fontStyle = SWT.BOLD;
+        }
         content.append('\n');
     }
 
@@ -65,10 +69,6 @@ final class AnswerText {
             case CAUTION -> "\u2022 Caution: ";
             default -> "\u2022 ";
         };
-    }
-
-    private static int style(AnswerLine.Kind kind) {
-        return kind == AnswerLine.Kind.SUMMARY ? SWT.BOLD : SWT.NORMAL;
     }
 
     private static Color color(AnswerLine.Kind kind) {

@@ -17,7 +17,6 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.ferrule.chart.look.VerdictLook;
 import org.ferrule.chart.words.LengthWords;
-import org.ferrule.chart.words.UnitPreferences;
 import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.passage.PhaseAnswer;
 
@@ -67,7 +66,7 @@ final class PhaseSwitch {
     }
 
     void show(AskedPair pair) {
-        LengthWords lengths = new LengthWords(UnitPreferences.in(ShownUnits.now().primary()));
+        LengthWords lengths = new LengthWords(ShownUnits.first());
         buttons.forEach((each, button) -> show(button, each, pair.answer().in(each), lengths));
         control.getParent().layout(true, true);
     }

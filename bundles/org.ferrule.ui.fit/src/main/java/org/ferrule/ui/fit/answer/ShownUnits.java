@@ -21,13 +21,18 @@ public final class ShownUnits {
     private ShownUnits() {
     }
 
+    /** Returns the first unit of the preferences, as they stand now. */
+    public static UnitPreferences first() {
+        var preferences = Services.get(org.ferrule.ui.preferences.UnitPreferences.class);
+        int decimals = Math.max(LEAST_DECIMALS,
+                Math.min(MOST_DECIMALS, preferences.decimals(LengthUnit.MILLIMETRE)));
+        return new UnitPreferences(preferences.units().get(0), Optional.empty(), decimals);
+    }
+
     /** Returns the first two units of the preferences, as they stand now. */
     public static UnitPreferences now() {
         var preferences = Services.get(org.ferrule.ui.preferences.UnitPreferences.class);
         List<LengthUnit> units = preferences.units();
-        int decimals = Math.max(LEAST_DECIMALS,
-                Math.min(MOST_DECIMALS, preferences.decimals(LengthUnit.MILLIMETRE)));
-        UnitPreferences first = new UnitPreferences(units.get(0), Optional.empty(), decimals);
-        return units.size() > 1 ? first.with(units.get(1)) : first;
+        return units.size() > 1 ? first().with(units.get(1)) : first();
     }
 }

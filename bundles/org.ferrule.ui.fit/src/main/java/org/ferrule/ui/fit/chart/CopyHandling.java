@@ -56,9 +56,13 @@ final class CopyHandling {
 
     /** Puts the selected cells into the clipboard, with tabs between. */
     static void copy(MatrixTable table) {
+        String text = table.selectedText();
+        if (text.isEmpty()) {
+            return;
+        }
         Clipboard clipboard = new Clipboard(table.control().getDisplay());
         try {
-            clipboard.setContents(new Object[] { table.selectedText() },
+            clipboard.setContents(new Object[] { text },
                     new Transfer[] { TextTransfer.getInstance() });
         } finally {
             clipboard.dispose();

@@ -55,6 +55,15 @@ public final class FitChartEditor extends DocumentEditor {
         }
     }
 
+    @Override
+    public void setFocus() {
+        if (getActivePageInstance() == matrix && matrix != null) {
+            matrix.setFocus();
+        } else {
+            super.setFocus();
+        }
+    }
+
     /** Returns the answers, as they stand now. */
     public LiveAnswers answers() {
         return answers;

@@ -27,6 +27,7 @@ import org.ferrule.ui.document.DocumentFiles;
 import org.ferrule.ui.document.DocumentRecords;
 import org.ferrule.ui.document.DocumentSession;
 import org.ferrule.ui.document.SessionListener;
+import org.osgi.framework.ServiceRegistration;
 
 /**
  * The answers of the chart of a session, kept up to date while it and the documents that it refers to are edited. When
@@ -43,9 +44,10 @@ public final class LiveAnswers implements AutoCloseable {
     private final DocumentSession session;
     private final SessionDocuments documents;
     private LiveChart live;
-    private SolvedChart shown;
+    private final ServiceRegistration<LiveAnswers> offer;
+    private volatile SolvedChart shown;
     private List<ChartProblem> problems = List.of();
-    private boolean stale;
+    private volatile boolean stale;
     private boolean skipped;
 
     /** Begins to follow the chart of the session. */
@@ -54,6 +56,7 @@ public final class LiveAnswers implements AutoCloseable {
         this.documents = new SessionDocuments(session.file(), this::documentsChanged);
         records.addListener(diskFollower);
         session.addListener(sessionFollower);
+        offer = AnswersInEditors.offer(this, session.file());
         follow();
     }
 
@@ -168,6 +171,7 @@ public final class LiveAnswers implements AutoCloseable {
 
     @Override
     public void close() {
+        offer.unregister();
         records.removeListener(diskFollower);
         session.removeListener(sessionFollower);
         if (live != null) {

@@ -19,9 +19,9 @@ import org.ferrule.chart.look.VerdictLook;
 final class CellMeasures {
 
     static final int PADDING = 5;
-    private static final int HEAD_LINES = 5;
+    private static final int HEAD_LINES = 6;
     private static final int TURNED_HEAD = 19;
-    private static final int OUTER_HEAD = 30;
+    private static final int OUTER_HEAD = 36;
     private static final float LARGER = 1.35f;
     private static final String WIDEST_NUMBER = "-0.0000 mm";
 

@@ -6,6 +6,7 @@
 package org.ferrule.ui.fit.matrix;
 
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 import org.eclipse.nebula.widgets.nattable.config.IConfigRegistry;
 import org.eclipse.nebula.widgets.nattable.layer.cell.ILayerCell;
@@ -25,8 +26,15 @@ final class HeadCells extends AbstractCellPainter {
     private final Side side;
     private final MatrixContent content;
     private final CellMeasures measures;
+    private final Supplier<Rectangle> visible;
 
-    HeadCells(Side side, MatrixContent content, CellMeasures measures) {
+    /**
+     * Creates a painter.
+     *
+     * @param visible the part of the table in which cells scroll
+     */
+    HeadCells(Side side, MatrixContent content, CellMeasures measures, Supplier<Rectangle> visible) {
+        this.visible = visible;
         this.side = side;
         this.content = content;
         this.measures = measures;
@@ -40,7 +48,7 @@ final class HeadCells extends AbstractCellPainter {
         if (cell.getDataValue() instanceof MatrixLine line) {
             line(gc, bounds, line);
         } else if (cell.getDataValue() != null) {
-            group(gc, bounds, String.valueOf(cell.getDataValue()));
+            group(gc, seen(bounds), String.valueOf(cell.getDataValue()));
         }
     }
 
@@ -60,10 +68,9 @@ final class HeadCells extends AbstractCellPainter {
     /** Name and figure one below the other. */
     private void twoLines(GC gc, Rectangle area, MatrixLine line) {
         int width = area.width - 2 * PAD;
-        gc.setFont(measures.bold());
+        gc.setFont(measures.font());
         gc.setForeground(HeadColours.text());
         gc.drawText(HeadText.shorten(gc, title(line), width), area.x + PAD, area.y + PAD, SWT.DRAW_TRANSPARENT);
-        gc.setFont(measures.font());
         gc.setForeground(Colours.muted());
         gc.drawText(HeadText.shorten(gc, line.detail(), width), area.x + PAD, area.y + PAD + measures.line(),
                 SWT.DRAW_TRANSPARENT);
@@ -84,18 +91,25 @@ final class HeadCells extends AbstractCellPainter {
     /** The name over several lines, the figure below. */
     private void wrapped(GC gc, Rectangle area, MatrixLine line) {
         int width = area.width - 2 * PAD;
-        int most = (area.height - 2 * PAD) / measures.line() - 1;
-        gc.setFont(measures.bold());
+        int most = (area.height - 2 * PAD + 2) / measures.line() - 1;
+        gc.setFont(measures.font());
         gc.setForeground(HeadColours.text());
         int y = area.y + PAD;
         for (String part : HeadText.wrap(gc, title(line), width, most)) {
             gc.drawText(part, area.x + PAD, y, SWT.DRAW_TRANSPARENT);
             y += measures.line();
         }
-        gc.setFont(measures.font());
         gc.setForeground(Colours.muted());
         gc.drawText(HeadText.shorten(gc, line.detail(), width), area.x + PAD,
                 area.y + area.height - PAD - measures.line(), SWT.DRAW_TRANSPARENT);
+    }
+
+    /** The part of a group's head that is not scrolled off: there its name can be read. */
+    private Rectangle seen(Rectangle bounds) {
+        Rectangle room = visible.get();
+        Rectangle lines = side == Side.OUTER ? new Rectangle(bounds.x, room.y, bounds.width, room.height)
+                : new Rectangle(room.x, bounds.y, room.width, bounds.height);
+        return bounds.intersection(lines);
     }
 
     private void group(GC gc, Rectangle bounds, String name) {

@@ -5,11 +5,14 @@
 
 package org.ferrule.ui.fit.matrix;
 
+import java.util.function.Supplier;
+
 import org.eclipse.nebula.widgets.nattable.config.CellConfigAttributes;
 import org.eclipse.nebula.widgets.nattable.config.IConfigRegistry;
 import org.eclipse.nebula.widgets.nattable.grid.GridRegion;
 import org.eclipse.nebula.widgets.nattable.painter.cell.ICellPainter;
 import org.eclipse.nebula.widgets.nattable.style.DisplayMode;
+import org.eclipse.swt.graphics.Rectangle;
 
 /** Which painter paints which region. */
 final class MatrixPaint {
@@ -17,16 +20,18 @@ final class MatrixPaint {
     private final MatrixContent content;
     private final CellMeasures measures;
     private final ICellPainter cells;
+    private final Supplier<Rectangle> visible;
 
-    MatrixPaint(MatrixContent content, CellMeasures measures, ICellPainter cells) {
+    MatrixPaint(MatrixContent content, CellMeasures measures, ICellPainter cells, Supplier<Rectangle> visible) {
+        this.visible = visible;
         this.content = content;
         this.measures = measures;
         this.cells = cells;
     }
 
     void install(IConfigRegistry registry) {
-        ICellPainter outer = new HeadCells(Side.OUTER, content, measures);
-        ICellPainter inner = new HeadCells(Side.INNER, content, measures);
+        ICellPainter outer = new HeadCells(Side.OUTER, content, measures, visible);
+        ICellPainter inner = new HeadCells(Side.INNER, content, measures, visible);
         register(registry, cells, GridRegion.BODY);
         register(registry, outer, GridRegion.ROW_HEADER);
         register(registry, outer, GridRegion.ROW_GROUP_HEADER);

@@ -34,6 +34,7 @@ public final class MatrixTable {
     private Runnable selectionListener = () -> { };
     private String outerKey;
     private String innerKey;
+    private Optional<AskedPair> told = Optional.empty();
     private boolean restoring;
 
     /** Creates the table. */
@@ -91,8 +92,16 @@ public final class MatrixTable {
         tiles = new CellTiles(table.getDisplay(), measures, zoom.saysWords());
         layers.measure(measures);
         new MatrixPaint(content, measures, new VerdictCells(content, states, words, measures, tiles,
-                zoom.saysWords())).install(table.getConfigRegistry());
+                zoom.saysWords()), this::visible).install(table.getConfigRegistry());
         refresh();
+    }
+
+    /** The part of the table in which cells scroll. */
+    private Rectangle visible() {
+        Rectangle all = table.getClientArea();
+        int left = layers.grid().getRowHeaderLayer().getWidth();
+        int top = layers.grid().getColumnHeaderLayer().getHeight();
+        return new Rectangle(left, top, Math.max(0, all.width - left), Math.max(0, all.height - top));
     }
 
     /** The user prefers other units. */
@@ -117,7 +126,16 @@ public final class MatrixTable {
         } else {
             repaintChanged();
         }
-        selectionListener.run();
+        tellSelection();
+    }
+
+    /** Tells of the selected pair, unless it is the same with the same answer. */
+    private void tellSelection() {
+        Optional<AskedPair> pair = selected();
+        if (!pair.equals(told)) {
+            told = pair;
+            selectionListener.run();
+        }
     }
 
     /** Shows what a filter or a sorting has changed. */
@@ -137,7 +155,7 @@ public final class MatrixTable {
         if (selected && !restoring) {
             outerKey = content.axis(Side.OUTER).line(anchor.getRowPosition()).key();
             innerKey = content.axis(Side.INNER).line(anchor.getColumnPosition()).key();
-            selectionListener.run();
+            tellSelection();
         }
     }
 

@@ -25,9 +25,12 @@ final class MatrixText {
         this.words = words;
     }
 
-    /** The smallest block around the selected cells; what is not selected in it is left empty. */
+    /** The smallest block around the selected cells, what is not selected in it left empty; nothing without any. */
     String of(SelectionLayer selection) {
         int[] columns = selection.getSelectedColumnPositions();
+        if (columns.length == 0) {
+            return "";
+        }
         List<Integer> rows = selection.getSelectedRowPositions().stream()
                 .flatMap(range -> IntStream.range(range.start, range.end).boxed()).sorted().distinct().toList();
         StringBuilder text = new StringBuilder(heading(columns));

@@ -46,6 +46,7 @@ public final class PageBrowser {
         ToolBar bar = new ToolBar(control, SWT.FLAT | SWT.RIGHT);
         back = item(bar, SWT.PUSH, "Previous page", () -> turnTo(page - 1));
         forward = item(bar, SWT.PUSH, "Next page", () -> turnTo(page + 1));
+        new ToolItem(bar, SWT.SEPARATOR);
         wide = item(bar, SWT.CHECK, "Fit width", this::lay);
         place = new Label(control, SWT.NONE);
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).applyTo(place);

@@ -17,6 +17,7 @@ import org.eclipse.jface.action.IToolBarManager;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IMemento;
@@ -71,12 +72,17 @@ public final class PassageView extends ViewPart {
     public void createPartControl(Composite parent) {
         display = parent.getDisplay();
         GridLayoutFactory.fillDefaults().numColumns(2).spacing(0, 0).applyTo(parent);
-        Composite left = new Composite(parent, SWT.NONE);
+        ScrolledComposite scroller = new ScrolledComposite(parent, SWT.V_SCROLL);
+        GridDataFactory.fillDefaults().grab(false, true).hint(FORM_WIDTH, 80).applyTo(scroller);
+        Composite left = new Composite(scroller, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(left);
-        GridDataFactory.fillDefaults().grab(false, true).hint(FORM_WIDTH, SWT.DEFAULT).applyTo(left);
+        scroller.setContent(left);
+        scroller.setExpandHorizontal(true);
+        scroller.setExpandVertical(true);
         projects = new ProjectChoice(left, this::readProject);
         form = new PassageForm(left, this::ask);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(form.control());
+        scroller.setMinHeight(left.computeSize(FORM_WIDTH, SWT.DEFAULT).y);
         panel = new AnswerPanel(parent);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(panel.control());
         panel.clear(FIRST);

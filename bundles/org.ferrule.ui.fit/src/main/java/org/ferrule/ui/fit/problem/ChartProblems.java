@@ -26,6 +26,7 @@ import org.ferrule.model.ModelPackage;
 import org.ferrule.model.RuleSet;
 import org.ferrule.model.check.Severity;
 import org.ferrule.ui.document.DocumentRecord;
+import org.ferrule.ui.fit.chart.AnswersInEditors;
 import org.ferrule.ui.problem.FoundProblem;
 import org.ferrule.ui.problem.ProblemRequest;
 import org.ferrule.ui.problem.ProblemSource;
@@ -103,7 +104,7 @@ public final class ChartProblems implements ProblemSource {
 
         private void solve(OpenChart open) {
             try {
-                SolvedChart solved = open.solve(Extensions.ofPlatform().checks(), new MonitorProgress(monitor));
+                SolvedChart solved = solved(open);
                 solved.chart().problems().forEach(this::add);
                 found.addAll(new AnswerProblems(request.record(), chart, solved).all());
             } catch (RuleSetException e) {
@@ -111,6 +112,12 @@ public final class ChartProblems implements ProblemSource {
             } catch (SolveCancelledException e) {
                 found.clear();
             }
+        }
+
+        /** The editor of the chart, if there is one, has its answers already. */
+        private SolvedChart solved(OpenChart open) {
+            return AnswersInEditors.of(request.record().file()).orElseGet(
+                    () -> open.solve(Extensions.ofPlatform().checks(), new MonitorProgress(monitor)));
         }
 
         private void add(ChartProblem problem) {

@@ -27,6 +27,7 @@ import org.eclipse.ui.forms.widgets.ExpandableComposite;
 import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.eclipse.ui.forms.widgets.Section;
 import org.ferrule.model.FitChart;
+import org.ferrule.model.ModelPackage;
 import org.ferrule.ui.document.DocumentSession;
 import org.ferrule.ui.edit.field.FieldForm;
 
@@ -120,6 +121,7 @@ final class PartSection {
         picks.forEach(button -> button.setEnabled(shown != null && session.editable()));
         if (stating != null) {
             stating.setText(shown == null ? "State" : "Leave out");
+            stating.setVisible(shown == null || part.getEReferenceType() != ModelPackage.Literals.AXIS);
             stating.setEnabled(session.editable());
             stating.getParent().layout();
         }
