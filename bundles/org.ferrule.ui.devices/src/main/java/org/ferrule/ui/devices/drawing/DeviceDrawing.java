@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
-import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.FillLayout;
@@ -114,12 +113,15 @@ public final class DeviceDrawing {
             return device;
         }
         Device device = ModelFactory.eINSTANCE.createDevice();
-        for (EStructuralFeature feature : ModelPackage.Literals.DEVICE_PARTS.getEAllStructuralFeatures()) {
-            if (parts.eIsSet(feature)) {
-                device.eSet(feature, EcoreUtil.copy(parts).eGet(feature));
-            }
-        }
+        DeviceParts copy = EcoreUtil.copy(parts);
+        ModelPackage.Literals.DEVICE_PARTS.getEAllStructuralFeatures().stream().filter(copy::eIsSet)
+                .forEach(feature -> device.eSet(feature, copyOf(copy.eGet(feature))));
         return device;
+    }
+
+    /** A list of its own: parts leave the former list as they enter the next. */
+    private static Object copyOf(Object value) {
+        return value instanceof List<?> list ? List.copyOf(list) : value;
     }
 
     private List<MarkerBand> markers() {
