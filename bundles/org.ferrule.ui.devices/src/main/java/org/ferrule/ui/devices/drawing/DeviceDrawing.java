@@ -96,7 +96,8 @@ public final class DeviceDrawing {
 
     private void draw() {
         DeviceLibrary library = (DeviceLibrary) shown.eContainer();
-        ReadDevice device = ReadDevice.of(new DeviceTranslator(library).translate(asDevice(shown)), rules.get().rules());
+        ReadDevice device = ReadDevice.of(new DeviceTranslator(library).translate(asDevice(shown)),
+                rules.get().rules());
         List<MarkerBand> markers = markers();
         LongitudinalDrawing drawing = new LongitudinalDrawing(ReasonWords.english(PictureUnits.of(units)));
         canvas.draw((width, height) -> picture(drawing, device, markers, width, height));
@@ -160,8 +161,9 @@ public final class DeviceDrawing {
     }
 
     private Stream<String> names() {
-        return shown == null ? Stream.empty() : DeviceResolution.resolve(asDevice(shown)).device().getSections().stream()
-                .map(ShaftSection::getName).filter(Objects::nonNull);
+        return shown == null ? Stream.empty()
+                : DeviceResolution.resolve(asDevice(shown)).device().getSections().stream()
+                        .map(ShaftSection::getName).filter(Objects::nonNull);
     }
 
     private boolean covers(String section, int x) {
