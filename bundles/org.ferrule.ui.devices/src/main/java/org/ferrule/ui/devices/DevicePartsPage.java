@@ -56,7 +56,8 @@ final class DevicePartsPage extends DocumentPage {
         sash.setSashWidth(6);
         form.getToolkit().adapt(sash);
         GridDataFactory.fillDefaults().grab(true, true).hint(600, 300).applyTo(sash);
-        EditContext context = new EditContext(session(), form.getToolkit(), () -> { }, this::goTo, getSite());
+        EditContext context = new EditContext(session(), form.getToolkit(), () -> {
+        }, this::goTo, getSite());
         table = new DeviceTable(context, sash, feature);
         createDetails(context, sash);
         sash.setWeights(TABLE_SHARE, 100 - TABLE_SHARE);

@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
-import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.FillLayout;
@@ -97,7 +96,8 @@ public final class DeviceDrawing {
 
     private void draw() {
         DeviceLibrary library = (DeviceLibrary) shown.eContainer();
-        ReadDevice device = ReadDevice.of(new DeviceTranslator(library).translate(asDevice(shown)), rules.get().rules());
+        ReadDevice device = ReadDevice.of(new DeviceTranslator(library).translate(asDevice(shown)),
+                rules.get().rules());
         List<MarkerBand> markers = markers();
         LongitudinalDrawing drawing = new LongitudinalDrawing(ReasonWords.english(PictureUnits.of(units)));
         canvas.draw((width, height) -> picture(drawing, device, markers, width, height));
@@ -114,12 +114,15 @@ public final class DeviceDrawing {
             return device;
         }
         Device device = ModelFactory.eINSTANCE.createDevice();
-        for (EStructuralFeature feature : ModelPackage.Literals.DEVICE_PARTS.getEAllStructuralFeatures()) {
-            if (parts.eIsSet(feature)) {
-                device.eSet(feature, EcoreUtil.copy(parts).eGet(feature));
-            }
-        }
+        DeviceParts copy = EcoreUtil.copy(parts);
+        ModelPackage.Literals.DEVICE_PARTS.getEAllStructuralFeatures().stream().filter(copy::eIsSet)
+                .forEach(feature -> device.eSet(feature, copyOf(copy.eGet(feature))));
         return device;
+    }
+
+    /** A list of its own: parts leave the former list as they enter the next. */
+    private static Object copyOf(Object value) {
+        return value instanceof List<?> list ? List.copyOf(list) : value;
     }
 
     private List<MarkerBand> markers() {
@@ -158,8 +161,9 @@ public final class DeviceDrawing {
     }
 
     private Stream<String> names() {
-        return shown == null ? Stream.empty() : DeviceResolution.resolve(asDevice(shown)).device().getSections().stream()
-                .map(ShaftSection::getName).filter(Objects::nonNull);
+        return shown == null ? Stream.empty()
+                : DeviceResolution.resolve(asDevice(shown)).device().getSections().stream()
+                        .map(ShaftSection::getName).filter(Objects::nonNull);
     }
 
     private boolean covers(String section, int x) {

@@ -38,7 +38,8 @@ final class InheritedBar {
         override.addSelectionListener(
                 SelectionListener.widgetSelectedAdapter(event -> new PartEdits(context.session()).override(shown)));
         Hyperlink link = context.toolkit().createHyperlink(bar, "Go to the line", SWT.NONE);
-        link.addHyperlinkListener(IHyperlinkListener.linkActivatedAdapter(event -> context.goTo().accept(shown.stater())));
+        link.addHyperlinkListener(
+                IHyperlinkListener.linkActivatedAdapter(event -> context.goTo().accept(shown.stater())));
     }
 
     void show(Shown part) {
