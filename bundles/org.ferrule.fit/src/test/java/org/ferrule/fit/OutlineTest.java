@@ -155,7 +155,9 @@ class OutlineTest {
     void overlappingSectionsCountTheLargest() {
         SampleDevice twice = device("m", MICROCATHETER).length("135 cm").section("all", "0 cm", "135 cm", "0.8 mm")
                 .section("marker", "10 cm", "10.2 cm", "0.95 mm");
-        assertEquals("marker", passage(twice, guide("g", "1 mm")).in().limiting().get().deviceSection());
+        PhaseAnswer answer = passage(twice, guide("g", "1 mm")).in();
+        assertEquals(FITS, answer.verdict());
+        assertEquals("marker", answer.limiting().get().deviceSection());
     }
 
     @Test
@@ -188,9 +190,10 @@ class OutlineTest {
 
     @Test
     void overlappingBoresCountTheSmallest() {
-        SampleDevice ridge = guide("g", "1 mm").bore("99 cm", "99.5 cm", "0.85 mm");
-        assertEquals(length("0.05 mm"), passage(rod("m", MICROCATHETER, "135 cm", "0.8 mm"), ridge).in().clearance()
-                .get().nominal());
+        SampleDevice ridge = guide("g", "1 mm").bore("49 cm", "49.5 cm", "0.85 mm");
+        PhaseAnswer answer = passage(rod("m", MICROCATHETER, "135 cm", "0.8 mm"), ridge).in();
+        assertEquals(FITS, answer.verdict());
+        assertEquals(length("0.05 mm"), answer.clearance().get().nominal());
     }
 
     @Test
@@ -238,6 +241,15 @@ class OutlineTest {
     void shaftAloneBlocksWhereTheWireIsNotStated() {
         assertEquals(BLOCKED, passage(balloon("b", "0.85 mm", "1.1 mm").takesWire("?"), guide("g", "1 mm")).in()
                 .verdict());
+    }
+
+    @Test
+    void sidePortCountsBesideALumenOverTheWholeLength() {
+        SampleDevice dual = device("d", DUAL_LUMEN_MICROCATHETER).length("140 cm").takesWire("0.3 mm")
+                .section("shaft", "0 cm", "140 cm", "0.9 mm").overTheWire("140 cm", "0.4 mm")
+                .sidePort("20 cm", "0.4 mm");
+        assertEquals(BLOCKED, passage(dual, guide("g", "1.1 mm")).in().verdict());
+        assertEquals(length("20 cm"), passage(dual, guide("g", "1.1 mm")).in().limiting().get().deviceStation());
     }
 
     @Test

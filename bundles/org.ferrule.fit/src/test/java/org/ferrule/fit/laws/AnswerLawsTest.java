@@ -117,9 +117,9 @@ class AnswerLawsTest {
 
     private static SampleBench[] anyResults(Random random) {
         return switch (random.nextInt(4)) {
-            case 0 -> new SampleBench[] {passed("inner", "outer")};
-            case 1 -> new SampleBench[] {didNotPass("inner", "outer").covers(Phase.OUT)};
-            case 2 -> new SampleBench[] {passed("inner", "outer"), didNotPass("inner", "outer")};
+            case 0 -> new SampleBench[] { passed("inner", "outer") };
+            case 1 -> new SampleBench[] { didNotPass("inner", "outer").covers(Phase.OUT) };
+            case 2 -> new SampleBench[] { passed("inner", "outer"), didNotPass("inner", "outer") };
             default -> new SampleBench[0];
         };
     }

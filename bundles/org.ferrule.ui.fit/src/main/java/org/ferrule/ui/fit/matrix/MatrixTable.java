@@ -176,6 +176,7 @@ public final class MatrixTable {
         }
         layers.selection().setSelectedCell(column.getAsInt(), row.getAsInt());
         layers.viewport().moveCellPositionIntoViewport(column.getAsInt(), row.getAsInt());
+        noteSelection();
         return true;
     }
 

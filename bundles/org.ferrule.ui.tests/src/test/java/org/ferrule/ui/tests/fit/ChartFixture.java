@@ -40,6 +40,8 @@ import org.ferrule.ui.tests.robot.Robot;
 /** A chart of a project, opened in its editor and answered. */
 final class ChartFixture implements AutoCloseable {
 
+    private static final int FIRST_ANSWERS_FIFTHS = 450;
+
     private final Robot robot = new Robot();
     private final IProject project;
     private FitChartEditor editor;
@@ -68,7 +70,11 @@ final class ChartFixture implements AutoCloseable {
         waitUntilAnswered();
     }
 
+    /** A large chart may take its time when it is answered for the first time. */
     void waitUntilAnswered() {
+        for (int i = 0; i < FIRST_ANSWERS_FIFTHS && editor.answers().shown().isEmpty(); i++) {
+            robot.pause(200);
+        }
         robot.waitFor("answers", () -> editor.answers().shown().isPresent() && !editor.answers().stale());
     }
 
