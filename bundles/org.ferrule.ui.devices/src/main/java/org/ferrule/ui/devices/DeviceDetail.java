@@ -35,7 +35,8 @@ final class DeviceDetail implements PartView {
     private final DetailTab identity;
     private final DetailTab shaft;
     private final List<DetailTab> tabs;
-    private Consumer<String> sectionListener = name -> { };
+    private Consumer<String> sectionListener = name -> {
+    };
     private PartList sections;
     private Shown shown;
 

@@ -49,7 +49,8 @@ final class DeviceTable {
     private Button add;
     private Button duplicate;
     private Button delete;
-    private Consumer<Optional<DeviceParts>> listener = device -> { };
+    private Consumer<Optional<DeviceParts>> listener = device -> {
+    };
     private String shownPath = "";
     private EObject wanted;
 

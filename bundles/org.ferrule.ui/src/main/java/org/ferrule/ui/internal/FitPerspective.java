@@ -20,7 +20,7 @@ public class FitPerspective implements IPerspectiveFactory {
     private static final List<String> WIZARDS = List.of("org.ferrule.ui.newProject", "org.ferrule.ui.newDevices",
             "org.ferrule.ui.newRules", "org.ferrule.ui.newChart", "org.eclipse.ui.wizards.new.folder",
             "org.eclipse.ui.wizards.new.file");
-    private static final float EDITOR_SHARE = 0.64f;
+    private static final float EDITOR_SHARE = 0.66f;
 
     @Override
     public void createInitialLayout(IPageLayout layout) {

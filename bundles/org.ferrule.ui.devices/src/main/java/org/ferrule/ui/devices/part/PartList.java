@@ -37,7 +37,8 @@ public final class PartList implements PartView {
     private final ListButtons buttons;
     private final PartForm form;
     private final boolean growing;
-    private Runnable listener = () -> { };
+    private Runnable listener = () -> {
+    };
     private Shown holder;
     private EObject wanted;
 

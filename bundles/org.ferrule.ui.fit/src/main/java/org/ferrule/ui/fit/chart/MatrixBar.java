@@ -106,10 +106,9 @@ final class MatrixBar {
 
     /** Shows how many cells have each look. */
     void showCounts(MatrixContent content) {
-        Map<VerdictLook, Integer> counts = content.counts();
         boolean changed = false;
         for (Map.Entry<VerdictLook, ToolItem> look : looks.entrySet()) {
-            String text = look.getKey().word() + "  " + counts.getOrDefault(look.getKey(), 0);
+            String text = look.getKey().word() + "  " + content.count(look.getKey());
             if (!text.equals(look.getValue().getText())) {
                 changed |= text.length() != look.getValue().getText().length();
                 look.getValue().setText(text);

@@ -19,7 +19,8 @@ import org.ferrule.chart.look.VerdictLook;
 final class CellMeasures {
 
     static final int PADDING = 5;
-    private static final int HEAD_LINES = 6;
+    static final int EDGE = 3;
+    private static final int HEAD_LINES = 5;
     private static final int TURNED_HEAD = 19;
     private static final int OUTER_HEAD = 36;
     private static final float LARGER = 1.35f;
@@ -84,7 +85,7 @@ final class CellMeasures {
     }
 
     int cellHeight() {
-        return zoom.saysWords() ? 2 * line + 2 * PADDING : line + 2 * PADDING;
+        return (zoom.saysWords() ? 2 * line : line) + 2 * EDGE;
     }
 
     /** The room of the heads across the lines of a side. */

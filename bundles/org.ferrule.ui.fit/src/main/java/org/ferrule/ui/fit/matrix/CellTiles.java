@@ -75,7 +75,7 @@ final class CellTiles {
     }
 
     private Point glyphCentre(Look look) {
-        double y = words ? CellMeasures.PADDING + measures.line() / 2.0 : look.height() / 2.0;
+        double y = words ? CellMeasures.EDGE + measures.line() / 2.0 : look.height() / 2.0;
         return new Point(mm(CellMeasures.PADDING + measures.glyph() / 2.0), mm(y));
     }
 
@@ -83,7 +83,7 @@ final class CellTiles {
     private void drawMarks(PictureBuilder builder, Look look, Tone tone) {
         double size = words ? measures.mark() : measures.mark() * 0.7;
         double x = look.width() - size / 2 - 3;
-        double y = words ? look.height() - CellMeasures.PADDING - measures.line() / 2.0 : size / 2 + 2;
+        double y = words ? look.height() - CellMeasures.EDGE - measures.line() / 2.0 : size / 2 + 2;
         for (SideMark mark : look.marks()) {
             mark.glyph().draw(builder, new Point(mm(x), mm(y)), mm(size), tone.ink());
             x -= size + 2;

@@ -70,10 +70,10 @@ final class HeadCells extends AbstractCellPainter {
         int width = area.width - 2 * PAD;
         gc.setFont(measures.font());
         gc.setForeground(HeadColours.text());
-        gc.drawText(HeadText.shorten(gc, title(line), width), area.x + PAD, area.y + PAD, SWT.DRAW_TRANSPARENT);
+        gc.drawText(HeadText.shorten(gc, title(line), width), area.x + PAD, area.y + CellMeasures.EDGE, SWT.DRAW_TRANSPARENT);
         gc.setForeground(Colours.muted());
-        gc.drawText(HeadText.shorten(gc, line.detail(), width), area.x + PAD, area.y + PAD + measures.line(),
-                SWT.DRAW_TRANSPARENT);
+        gc.drawText(HeadText.shorten(gc, line.detail(), width), area.x + PAD,
+                area.y + CellMeasures.EDGE + measures.line(), SWT.DRAW_TRANSPARENT);
     }
 
     /** Name and figure side by side; the name gives way. */

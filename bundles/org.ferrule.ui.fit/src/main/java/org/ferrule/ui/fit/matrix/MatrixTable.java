@@ -117,7 +117,7 @@ public final class MatrixTable {
 
     /** Shows other answers. */
     public void show(SolvedChart solved, boolean onlyChanges) {
-        boolean others = content.show(solved);
+        boolean others = content.show(solved, onlyChanges);
         boolean wasStale = states.arrived(onlyChanges ? solved.matrix().changes() : List.of());
         if (others || !onlyChanges) {
             refresh();
@@ -176,6 +176,7 @@ public final class MatrixTable {
         }
         layers.selection().setSelectedCell(column.getAsInt(), row.getAsInt());
         layers.viewport().moveCellPositionIntoViewport(column.getAsInt(), row.getAsInt());
+        noteSelection();
         return true;
     }
 

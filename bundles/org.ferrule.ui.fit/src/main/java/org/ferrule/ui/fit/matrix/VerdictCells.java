@@ -73,7 +73,7 @@ final class VerdictCells extends AbstractCellPainter {
     private void write(GC gc, FitAnswer answer, Rectangle bounds, Color ink) {
         gc.setForeground(ink);
         int x = bounds.x + measures.glyph() + 2 * CellMeasures.PADDING;
-        int y = bounds.y + CellMeasures.PADDING;
+        int y = bounds.y + CellMeasures.EDGE;
         if (saysWords) {
             gc.setFont(measures.bold());
             gc.drawText(words.verdict(answer.in()), x, y, SWT.DRAW_TRANSPARENT);

@@ -62,10 +62,10 @@ class MatrixTest {
     @Test
     void groundsFollowsTheKeyboard() {
         Rectangle cell = fixture.table().boundsOf(0, 0).orElseThrow();
-        fixture.robot().click(fixture.table().control(), cell.x + 5, cell.y + 5);
+        fixture.robot().clickPainted(fixture.table().control(), cell.x + 5, cell.y + 5);
         assertEquals(content().pair(0, 0), fixture.grounds().panel().shown().orElseThrow());
-        fixture.robot().key(SWT.ARROW_RIGHT);
-        fixture.robot().key(SWT.ARROW_DOWN);
+        fixture.robot().keyPainted(fixture.table().control(), SWT.ARROW_RIGHT);
+        fixture.robot().keyPainted(fixture.table().control(), SWT.ARROW_DOWN);
         fixture.robot().settle();
         new ScreenPicture().take("grounds");
         assertEquals(content().pair(1, 1), fixture.grounds().panel().shown().orElseThrow());
@@ -74,7 +74,7 @@ class MatrixTest {
     @Test
     void sortsByTheHeadThatIsClicked() {
         Rectangle cell = fixture.table().boundsOf(0, 0).orElseThrow();
-        fixture.robot().click(fixture.table().control(), cell.x + 5, cell.y - 5);
+        fixture.robot().clickPainted(fixture.table().control(), cell.x + 5, cell.y - 5);
         fixture.robot().settle();
         for (int row = 1; row < content().axis(Side.OUTER).size(); row++) {
             assertTrue(content().answer(row - 1, 0).in().verdict().compareTo(content().answer(row, 0).in().verdict()) <= 0,
@@ -96,7 +96,7 @@ class MatrixTest {
     @Test
     void copiesTheSelectionWithTabs() {
         Rectangle cell = fixture.table().boundsOf(0, 0).orElseThrow();
-        fixture.robot().click(fixture.table().control(), cell.x + 5, cell.y + 5);
+        fixture.robot().clickPainted(fixture.table().control(), cell.x + 5, cell.y + 5);
         fixture.robot().keys(SWT.CTRL, 'c');
         fixture.robot().settle();
         Clipboard clipboard = new Clipboard(fixture.table().control().getDisplay());

@@ -91,6 +91,40 @@ public final class Robot {
         mouse(SWT.MouseUp, 1, at);
     }
 
+    /**
+     * Clicks at a place of a control that paints itself. Button events that are posted lack their place on the screen
+     * (SWT 3.132 on GTK), by which such a control goes; so the pointer is moved for real and the control is told.
+     */
+    public void clickPainted(Control control, int x, int y) {
+        settle();
+        mouse(SWT.MouseMove, 0, control.toDisplay(x, y));
+        tell(control, SWT.MouseDown, x, y);
+        tell(control, SWT.MouseUp, x, y);
+        settle();
+    }
+
+    private static void tell(Control control, int type, int x, int y) {
+        Event event = new Event();
+        event.button = 1;
+        event.count = 1;
+        event.x = x;
+        event.y = y;
+        event.stateMask = type == SWT.MouseUp ? SWT.BUTTON1 : 0;
+        control.notifyListeners(type, event);
+    }
+
+    /**
+     * Presses a key of a control that paints itself. Keys that are posted after a modifier was held bear the mark of a
+     * mouse button (SWT 3.132 on GTK), by which such a control goes; so the control is told.
+     */
+    public void keyPainted(Control control, int keyCode) {
+        control.forceFocus();
+        Event event = new Event();
+        event.keyCode = keyCode;
+        control.notifyListeners(SWT.KeyDown, event);
+        settle();
+    }
+
     /** Clicks twice at a place of the control. */
     public void doubleClick(Control control, int x, int y) {
         click(control, x, y);
