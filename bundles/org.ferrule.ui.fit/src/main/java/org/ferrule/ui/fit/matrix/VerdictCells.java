@@ -57,7 +57,7 @@ final class VerdictCells extends AbstractCellPainter {
             if (!faint) {
                 write(gc, answer, bounds, PicturePainting.color(look.tone(scheme).ink()));
             }
-            frame(gc, cell, bounds, look, scheme);
+            frame(gc, cell, bounds, PicturePainting.color(look.tone(scheme).ink()));
         }
     }
 
@@ -86,13 +86,12 @@ final class VerdictCells extends AbstractCellPainter {
         }
     }
 
-    private void frame(GC gc, ILayerCell cell, Rectangle bounds, VerdictLook look, Scheme scheme) {
+    private void frame(GC gc, ILayerCell cell, Rectangle bounds, Color ink) {
         if (states.justChanged(cell.getColumnIndex(), cell.getRowIndex())) {
-            frame(gc, bounds, PicturePainting.color(look.tone(scheme).ink()), CHANGE_WIDTH, SWT.LINE_DASH);
+            frame(gc, bounds, ink, CHANGE_WIDTH, SWT.LINE_DASH);
         }
         if (cell.getDisplayMode().equals(DisplayMode.SELECT)) {
-            frame(gc, bounds, gc.getDevice().getSystemColor(SWT.COLOR_LIST_SELECTION), SELECTION_WIDTH,
-                    SWT.LINE_SOLID);
+            frame(gc, bounds, ink, SELECTION_WIDTH, SWT.LINE_SOLID);
         }
     }
 
