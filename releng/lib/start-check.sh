@@ -5,10 +5,10 @@ start_seconds=60
 
 check_starts() {
     local newer ok=0
-    starts_on "$JAVA_HOME" || ok=1
+    check_on "$JAVA_HOME" || ok=1
     newer=$(find_java_25)
     if [ -n "$newer" ]; then
-        starts_on "$newer" || ok=1
+        check_on "$newer" || ok=1
     else
         say "no Java 25 on this machine: not tried on it"
     fi
@@ -23,6 +23,28 @@ find_java_25() {
             return
         fi
     done
+}
+
+check_on() {
+    local ok=0
+    answers_on "$1" || ok=1
+    starts_on "$1" || ok=1
+    return $ok
+}
+
+# The command line of the product, away from the sources, on its own demo documents.
+answers_on() {
+    local java=$1 output product result=0
+    product=$(product_folder)
+    output=$(mktemp -d)
+    (cd / && JAVA_HOME=$java "$product/ferrule" demo "$product/seeds" "$output" >"$logs/answers.log" 2>&1) || result=1
+    ls "$output"/*.pdf >/dev/null 2>&1 || result=1
+    rm -rf "$output"
+    if [ $result -ne 0 ]; then
+        say "the command line of the product fails on $java: see $logs/answers.log"
+        return 1
+    fi
+    say "the command line of the product works on Java $(jdk_version "$java")"
 }
 
 # Up when the event loop of the workbench waits, and sound when the workspace log holds no error.

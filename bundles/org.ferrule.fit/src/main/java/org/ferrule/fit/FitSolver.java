@@ -6,9 +6,7 @@ package org.ferrule.fit;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 
 import org.ferrule.fit.authority.Judgement;
 import org.ferrule.fit.check.EdgeCheck;
@@ -33,6 +31,8 @@ public final class FitSolver {
     private static final Comparator<Finding> BY_SEVERITY = Comparator.comparing(Finding::verdict)
             .thenComparing(f -> f.clearance().map(c -> c.worst().negated()).orElse(null),
                     Comparator.nullsFirst(Comparator.naturalOrder()));
+
+    private static final Comparator<Reason> BY_WEIGHT = Comparator.comparing(r -> r.code().weight());
 
     private final List<FitCheck> checks;
     private final BenchIndex bench;
@@ -93,12 +93,11 @@ public final class FitSolver {
 
     @SafeVarargs
     private static List<Reason> inOrder(List<Reason>... parts) {
-        Set<Reason> once = new LinkedHashSet<>();
+        List<Reason> reasons = new ArrayList<>();
         for (List<Reason> part : parts) {
-            once.addAll(part);
+            part.stream().filter(reason -> !reasons.contains(reason)).forEach(reasons::add);
         }
-        List<Reason> reasons = new ArrayList<>(once);
-        reasons.sort(Comparator.comparing(r -> r.code().weight()));
+        reasons.sort(BY_WEIGHT);
         return reasons;
     }
 }

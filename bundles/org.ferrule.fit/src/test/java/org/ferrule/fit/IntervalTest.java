@@ -45,7 +45,7 @@ class IntervalTest {
         "0.98..1.02 mm, 1.03..1.06 mm, BLOCKED",
         // one assumed centre is enough to ask for the best
         "1.000 mm ±0.010, 1.005..1.015 mm, TIGHT",
-        "1.000 mm ±0.010, 1.011..1.015 mm, BLOCKED"})
+        "1.000 mm ±0.010, 1.011..1.015 mm, BLOCKED" })
     void statedIntervals(String lumen, String device, String verdict) {
         TestRules rules = TestRules.exact().required("0.010 mm");
         assertEquals(verdict, passage(rod("m", MICROCATHETER, "135 cm", device), guide("g", lumen)).under(rules).in()
@@ -59,7 +59,7 @@ class IntervalTest {
         "1.00 mm nom, 0.90 mm nom, 0.05, 0.10, 0.15",
         "1.00 mm min, 0.90 mm max, 0.10, 0.15, 0.20",
         "1.00 mm max, 0.90 mm min, 0.00, 0.05, 0.10",
-        "0.99..1.01 mm, 0.89..0.91 mm, 0.08, 0.10, 0.12"})
+        "0.99..1.01 mm, 0.89..0.91 mm, 0.08, 0.10, 0.12" })
     void lanes(String lumen, String device, String worst, String nominal, String best) {
         TestRules rules = TestRules.exact().spans("0.02 mm", "0.03 mm");
         Clearance clearance = passage(rod("m", MICROCATHETER, "135 cm", device), guide("g", lumen)).under(rules).in()

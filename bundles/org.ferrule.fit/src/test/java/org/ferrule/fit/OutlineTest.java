@@ -56,6 +56,21 @@ class OutlineTest {
     }
 
     @Test
+    void ovalThatIsAlmostRoundMayLieEitherWay() {
+        SampleDevice almostRound = oval("1.00 mm ±0.05", "0.98 mm ±0.01");
+        assertEquals(length("0.97 mm"), passage(almostRound, guide("g", "1.2 mm")).in().limiting().get()
+                .deviceDiameter().low());
+        assertEquals(length("0.1 mm"), nominal(oval("0.8 mm", "1.1 mm"), "1.2 mm"));
+    }
+
+    @Test
+    void ovalOfWhichOneMeasureMayBeNothingIsStillAnOval() {
+        SampleDevice flat = oval("1.1 mm", "0.01 mm").takesWire("0.3 mm").sidePort("0 mm", "0.4 mm");
+        assertEquals(TIGHT, passage(flat, guide("g", "1.15 mm")).under(TestRules.exact().spans("0.02 mm", "0.02 mm"))
+                .in().verdict());
+    }
+
+    @Test
     void bundleNeedsItsEnclosingCircle() {
         SampleDevice pair = bundle(member("-0.4 mm", "0 mm", "0.8 mm"), member("0.3 mm", "0 mm", "0.6 mm"));
         assertEquals(length("0.1 mm"), nominal(pair, "1.5 mm"));
@@ -140,7 +155,9 @@ class OutlineTest {
     void overlappingSectionsCountTheLargest() {
         SampleDevice twice = device("m", MICROCATHETER).length("135 cm").section("all", "0 cm", "135 cm", "0.8 mm")
                 .section("marker", "10 cm", "10.2 cm", "0.95 mm");
-        assertEquals("marker", passage(twice, guide("g", "1 mm")).in().limiting().get().deviceSection());
+        PhaseAnswer answer = passage(twice, guide("g", "1 mm")).in();
+        assertEquals(FITS, answer.verdict());
+        assertEquals("marker", answer.limiting().get().deviceSection());
     }
 
     @Test
@@ -173,9 +190,10 @@ class OutlineTest {
 
     @Test
     void overlappingBoresCountTheSmallest() {
-        SampleDevice ridge = guide("g", "1 mm").bore("99 cm", "99.5 cm", "0.85 mm");
-        assertEquals(length("0.05 mm"), passage(rod("m", MICROCATHETER, "135 cm", "0.8 mm"), ridge).in().clearance()
-                .get().nominal());
+        SampleDevice ridge = guide("g", "1 mm").bore("49 cm", "49.5 cm", "0.85 mm");
+        PhaseAnswer answer = passage(rod("m", MICROCATHETER, "135 cm", "0.8 mm"), ridge).in();
+        assertEquals(FITS, answer.verdict());
+        assertEquals(length("0.05 mm"), answer.clearance().get().nominal());
     }
 
     @Test
@@ -223,6 +241,15 @@ class OutlineTest {
     void shaftAloneBlocksWhereTheWireIsNotStated() {
         assertEquals(BLOCKED, passage(balloon("b", "0.85 mm", "1.1 mm").takesWire("?"), guide("g", "1 mm")).in()
                 .verdict());
+    }
+
+    @Test
+    void sidePortCountsBesideALumenOverTheWholeLength() {
+        SampleDevice dual = device("d", DUAL_LUMEN_MICROCATHETER).length("140 cm").takesWire("0.3 mm")
+                .section("shaft", "0 cm", "140 cm", "0.9 mm").overTheWire("140 cm", "0.4 mm")
+                .sidePort("20 cm", "0.4 mm");
+        assertEquals(BLOCKED, passage(dual, guide("g", "1.1 mm")).in().verdict());
+        assertEquals(length("20 cm"), passage(dual, guide("g", "1.1 mm")).in().limiting().get().deviceStation());
     }
 
     @Test

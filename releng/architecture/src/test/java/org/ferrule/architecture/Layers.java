@@ -41,8 +41,8 @@ final class Layers {
         SEES.put("model", "quantity");
         SEES.put("model.edit", "quantity model");
         SEES.put("io.json", "quantity model");
-        SEES.put("io.pdf", "picture");
-        SEES.put("io.svg", "picture");
+        SEES.put("io.pdf", "picture chart");
+        SEES.put("io.svg", "picture chart");
         SEES.put("io.csv", "quantity fit chart");
         SEES.put("engine", "quantity geometry fit picture chart model");
         SEES.put("cli", "quantity geometry fit picture chart model io.json io.pdf io.svg io.csv engine");

@@ -4,6 +4,7 @@
  */
 package org.ferrule.chart.drawing;
 
+import org.ferrule.chart.words.AnswerWords;
 import org.ferrule.chart.words.Printable;
 import org.ferrule.chart.words.ReasonWords;
 import org.ferrule.fit.device.Phase;
@@ -40,6 +41,7 @@ public final class CrossSectionDrawing {
         } else {
             scene.unknown(builder);
         }
-        return builder.picture(widthMm, heightMm, title);
+        return builder.picture(widthMm, heightMm, title)
+                .described(Printable.line(new AnswerWords(words).summary(answer)));
     }
 }

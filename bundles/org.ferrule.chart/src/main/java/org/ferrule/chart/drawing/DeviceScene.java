@@ -27,6 +27,7 @@ import org.ferrule.picture.Point;
 final class DeviceScene {
     private static final double ROOM_FOR_WIRE_MM = 5;
     private static final double THIN_MARKER_MM = 0.7;
+    private static final double UNKNOWN_LENGTH_MM = 10;
 
     private final ReadDevice device;
     private final List<MarkerBand> markers;
@@ -61,8 +62,8 @@ final class DeviceScene {
         shaft.forEach(b -> stations.addAll(List.of(b.from(), b.to())));
         device.device().lumens().forEach(l -> stations.add(-l.distalAt().mm()));
         device.device().lumens().stream().filter(Lumen::leavesShaft).forEach(l -> stations.add(-l.proximalAt().mm()));
-        if (stations.size() == 1) {
-            stations.add(-10.0);
+        if (stations.first() == 0) { // nothing is known of its length
+            stations.add(-UNKNOWN_LENGTH_MM);
         }
         return stations;
     }
@@ -86,6 +87,13 @@ final class DeviceScene {
         new Caption(words.phrases(), painter.radial(), axis).with("drawing.fromTip", true)
                 .with("drawing.rigid", shaft.stream().anyMatch(Band::rigid)).with("drawing.tolerance", true)
                 .draw(g, zones);
+    }
+
+    /** Its sections from the tip, one a line. */
+    String description() {
+        List<String> lines = new ArrayList<>();
+        shaft.forEach(band -> lines.add(0, Printable.line(BandWords.tooltip(words, band))));
+        return String.join("\n", lines);
     }
 
     private void paint(PictureBuilder g, Band band, Rest rest) {

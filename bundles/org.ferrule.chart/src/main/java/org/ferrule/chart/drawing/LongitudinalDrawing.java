@@ -6,6 +6,7 @@ package org.ferrule.chart.drawing;
 
 import java.util.List;
 
+import org.ferrule.chart.words.AnswerWords;
 import org.ferrule.chart.words.Printable;
 import org.ferrule.chart.words.ReasonWords;
 import org.ferrule.fit.device.Phase;
@@ -42,8 +43,9 @@ public final class LongitudinalDrawing {
         PictureBuilder builder = new PictureBuilder();
         String title = Printable.line(device.device().name());
         title(builder, zones, title);
-        new DeviceScene(device, rules, markers, words, zones).draw(builder);
-        return builder.picture(widthMm, heightMm, title);
+        DeviceScene scene = new DeviceScene(device, rules, markers, words, zones);
+        scene.draw(builder);
+        return builder.picture(widthMm, heightMm, title).described(scene.description());
     }
 
     /** The inner device of a question in the lumen, where it stops or where the place that decides can be seen. */
@@ -54,7 +56,8 @@ public final class LongitudinalDrawing {
                 question.outer().device().name(), words.phrases().get("phase." + phase)));
         title(builder, zones, title);
         new PairScene(question, answer, phase, words, zones).draw(builder);
-        return builder.picture(widthMm, heightMm, title);
+        return builder.picture(widthMm, heightMm, title)
+                .described(Printable.line(new AnswerWords(words).summary(answer)));
     }
 
     private static void title(PictureBuilder builder, Zones zones, String title) {

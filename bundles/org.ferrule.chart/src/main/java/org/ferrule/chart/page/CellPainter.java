@@ -50,11 +50,19 @@ final class CellPainter {
         return phrases.fill("cell.out", word(look));
     }
 
-    /** The height that a cell needs, without footnotes in its row two lines. */
+    /** The height that a cell needs. */
     double heightMm(CellView cell, PageNotes notes, double widthMm) {
+        Flow references = references(cell, notes, widthMm, Ink.TEXT);
         double numbers = cell.number().isEmpty() ? 0 : PageStyle.leading(style.strong());
+        double below = standBeside(references, cell, widthMm) ? 0 : references.heightMm();
         double out = cell.worseOut().isPresent() ? line() : 0;
-        return 2 * style.padding() + line() + numbers + references(cell, notes, widthMm, Ink.TEXT).heightMm() + out;
+        return 2 * style.padding() + line() + numbers + below + out;
+    }
+
+    /** Whether footnote numbers have room behind the word; else they stand below the clearance. */
+    private boolean standBeside(Flow references, CellView cell, double widthMm) {
+        double word = style.glyph() + gap() + PageStyle.width(word(cell.look()), style.small());
+        return references.wholeMm() > 0 && word + gap() + references.wholeMm() <= widthMm - 2 * style.padding();
     }
 
     private double line() {
@@ -79,8 +87,13 @@ final class CellPainter {
             y += line();
             y += numbers(c, cell, x, y, tone.ink());
             Flow references = references(cell, notes, box.widthMm(), tone.ink());
-            references.draw(c, x, y);
-            double outY = y + references.heightMm();
+            boolean beside = standBeside(references, cell, box.widthMm());
+            double outY = y + (beside ? 0 : references.heightMm());
+            if (beside) {
+                references.draw(c, box.rightMm() - style.padding() - references.wholeMm(), box.yMm() + style.padding());
+            } else {
+                references.draw(c, x, y);
+            }
             cell.worseOut().ifPresent(out -> marked(c, SideMark.WORSE_OUT.glyph(), out(out), x, outY, tone.ink()));
         });
     }

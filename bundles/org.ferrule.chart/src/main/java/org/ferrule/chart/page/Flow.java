@@ -53,6 +53,11 @@ final class Flow {
         return set;
     }
 
+    /** The width of everything on one line. */
+    double wholeMm() {
+        return items.stream().mapToDouble(Item::width).sum();
+    }
+
     int lines() {
         List<Set> set = set();
         return set.isEmpty() ? 0 : set.get(set.size() - 1).line + 1;

@@ -14,14 +14,18 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
+import org.ferrule.chart.DeviceMaker;
 import org.ferrule.chart.Drawn;
 import org.ferrule.chart.Shelf;
 import org.ferrule.chart.words.ReasonWords;
 import org.ferrule.chart.words.UnitPreferences;
 import org.ferrule.fit.device.Device;
+import org.ferrule.fit.device.DeviceKind;
+import org.ferrule.fit.device.Lumen;
 import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.passage.FitAnswer;
 import org.ferrule.fit.passage.FitQuestion;
+import org.ferrule.fit.passage.PhaseAnswer;
 import org.ferrule.fit.passage.ReadDevice;
 import org.ferrule.picture.Box;
 import org.ferrule.picture.Path;
@@ -32,8 +36,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class LongitudinalDrawingTest {
-    private static final LongitudinalDrawing DRAWING = new LongitudinalDrawing(
-            ReasonWords.english(UnitPreferences.in(LengthUnit.MILLIMETRE)));
+    private static final ReasonWords WORDS = ReasonWords.english(UnitPreferences.in(LengthUnit.MILLIMETRE));
+    private static final LongitudinalDrawing DRAWING = new LongitudinalDrawing(WORDS);
     /** In mm; the first is 300 x 150 pixels on a screen of 96 dots an inch. */
     private static final double[][] SIZES = { { 79.4, 39.7 }, { 60, 30 }, { 120, 45 }, { 160, 60 }, { 260, 110 } };
 
@@ -150,6 +154,35 @@ class LongitudinalDrawingTest {
         Drawn drawn = Drawn.of(DRAWING.ofPair(question, Shelf.answer(question).in(), Phase.IN, 160, 60));
         assertFalse(drawn.hasGroup("limiting"));
         assertTrue(drawn.text().contains("working lumen not stated"), drawn.text());
+    }
+
+    /** Papers of some devices tell next to nothing: a name and a kind, a lumen without any figure. */
+    @Test
+    void drawsEvenWhatNobodyDescribes() {
+        Device bare = new DeviceMaker("bare", "Bare catheter", DeviceKind.OTHER, "").make();
+        Device valve = new DeviceMaker("valve", "Valve", DeviceKind.HAEMOSTASIS_VALVE, "")
+                .lumen("bore", Lumen.Use.WORKING, Lumen.Opening.HUB, 0, 0, "").make();
+        Device port = new DeviceMaker("port", "Port only", DeviceKind.BALLOON_CATHETER, "")
+                .lumen("wire", Lumen.Use.WIRE, Lumen.Opening.SIDE_PORT, 0, 250, "").make();
+        for (Device device : List.of(bare, valve, port)) {
+            assertTidy(draw(device, SIZES[0]));
+            for (Device outer : List.of(valve, Shelf.extension())) {
+                FitQuestion question = Shelf.question(outer, device);
+                PhaseAnswer answer = Shelf.answer(question).in();
+                assertTidy(DRAWING.ofPair(question, answer, Phase.IN, 120, 45));
+                assertFalse(new CrossSectionDrawing(WORDS).ofPair(question, answer, Phase.IN, 110, 60).elements()
+                        .isEmpty());
+            }
+        }
+    }
+
+    @Test
+    void tellsInWordsWhatIsDrawnForThoseWhoCannotSeeIt() {
+        assertTrue(draw(Shelf.burr(), SIZES[3]).description().contains("burr: 0.0 to 0.6 cm"),
+                draw(Shelf.burr(), SIZES[3]).description());
+        FitQuestion question = Shelf.question(Shelf.extension(), Shelf.burr());
+        Picture picture = DRAWING.ofPair(question, Shelf.answer(question).in(), Phase.IN, 160, 60);
+        assertTrue(picture.description().startsWith("Blocked by bench result"), picture.description());
     }
 
     @Test

@@ -36,15 +36,15 @@ public record Judgement(Verdict verdict, Authority authority, List<Reason> reaso
     public static Judgement of(Finding geometry, List<BenchResult> bench, FitQuestion question, Phase phase) {
         Statements claims = ClaimReader.read(question, phase);
         Statements tried = BenchReader.read(bench, question, phase);
+        if (claims.isSilent() && tried.isSilent()) {
+            return new Judgement(geometry.verdict(), Authority.GEOMETRY, List.of());
+        }
         List<Reason> reasons = new ArrayList<>(claims.reasons(ReasonCode.CLAIMS_DISAGREE));
         reasons.addAll(tried.reasons(ReasonCode.BENCH_RESULTS_DISAGREE));
         if (!claims.isSilent()) {
             return decided(claims, Authority.CLAIM, tried, geometry, reasons);
         }
-        if (!tried.isSilent()) {
-            return decided(tried, Authority.BENCH, new Statements(List.of()), geometry, reasons);
-        }
-        return new Judgement(geometry.verdict(), Authority.GEOMETRY, reasons);
+        return decided(tried, Authority.BENCH, new Statements(List.of()), geometry, reasons);
     }
 
     private static Judgement decided(Statements deciding, Authority authority, Statements weaker, Finding geometry,

@@ -30,8 +30,7 @@ final class Scope {
      */
     static boolean holds(boolean yes, Set<Phase> covers, Optional<Dimension> stated, FitQuestion question,
             Phase phase) {
-        boolean carriesOver = !yes && phase == Phase.OUT && covers.contains(Phase.IN);
-        boolean speaksOfPhase = covers.contains(phase) || carriesOver;
+        boolean speaksOfPhase = covers.contains(phase) || !yes && covers.contains(Phase.IN);
         return speaksOfPhase && (stated.isEmpty() || holdsForWire(yes, stated.get(), question));
     }
 

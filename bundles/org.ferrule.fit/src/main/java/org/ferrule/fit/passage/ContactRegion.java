@@ -21,51 +21,31 @@ import org.ferrule.quantity.Length;
 final class ContactRegion {
     private final Stretch lumen;
     private final Stretch device;
-    private final List<long[]> corners;
+    private final long travel;
 
-    private ContactRegion(Stretch lumen, Stretch device, List<long[]> corners) {
+    /**
+     * The region of two stretches of known diameters.
+     *
+     * @param travel more than what the two need to meet
+     */
+    ContactRegion(Stretch lumen, Stretch device, Length travel) {
         this.lumen = lumen;
         this.device = device;
-        this.corners = corners;
+        this.travel = travel.thirdNanometres();
     }
 
-    /** The region, without corners when the travel ends before the two stretches meet. */
-    static ContactRegion of(Stretch lumen, Stretch device, Length travel) {
-        return new ContactRegion(lumen, device, corners(lumen, device, travel.thirdNanometres()));
-    }
-
-    boolean isEmpty() {
-        return corners.isEmpty();
-    }
-
-    boolean isKnown() {
-        return lumen.diameter().isPresent() && device.diameter().isPresent();
-    }
-
-    /** How far the leading end has come when the stretches' nearer ends meet. */
-    Length firstTravel() {
-        return lumen.from().plus(device.from());
-    }
-
-    Stretch lumen() {
-        return lumen;
-    }
-
-    Stretch device() {
-        return device;
-    }
-
+    /** Where their nearer ends meet. */
     private Contact first() {
-        return contactAt(corners.get(0));
+        return contactAt(lumen.from(), device.from());
     }
 
     /** The contact of least clearance in that lane. */
     Contact tightest(Lane lane) {
-        if (isConstant()) {
-            return first();
-        }
         Contact tightest = first();
-        for (long[] corner : corners) {
+        if (isConstant()) {
+            return tightest;
+        }
+        for (long[] corner : corners()) {
             Contact here = contactAt(corner);
             if (here.clearance().in(lane).compareTo(tightest.clearance().in(lane)) < 0) {
                 tightest = here;
@@ -79,6 +59,7 @@ final class ContactRegion {
         if (isConstant() && !first().clearance().in(lane).isNegative()) {
             return;
         }
+        List<long[]> corners = corners();
         for (int i = 0; i < corners.size(); i++) {
             Contact here = contactAt(corners.get(i));
             Contact next = contactAt(corners.get((i + 1) % corners.size()));
@@ -102,7 +83,7 @@ final class ContactRegion {
         BigDecimal rise = thirdNanometres(free.clearance().in(lane)).subtract(overlap);
         long x = onTheWay(overlapping.lumenStation(), free.lumenStation(), overlap.negate(), rise);
         long s = onTheWay(overlapping.deviceStation(), free.deviceStation(), overlap.negate(), rise);
-        return contactAt(new long[] { x, s });
+        return contactAt(new Length(x), new Length(s));
     }
 
     /** Rounds towards the start of the way, which overlaps. */
@@ -115,35 +96,34 @@ final class ContactRegion {
         return BigDecimal.valueOf(length.thirdNanometres());
     }
 
-    /** Lumens are rounded down and devices up, so that no clearance comes out too large. */
     private Contact contactAt(long[] corner) {
-        Length x = new Length(corner[0]);
-        Length s = new Length(corner[1]);
+        return contactAt(new Length(corner[0]), new Length(corner[1]));
+    }
+
+    /** Lumens are rounded down and devices up, so that no clearance comes out too large. */
+    private Contact contactAt(Length x, Length s) {
         return new Contact(lumen, device, x, s, lumen.at(x, RoundingMode.FLOOR), device.at(s, RoundingMode.CEILING));
     }
 
-    /** Corners in order around the polygon; none when the travel ends before the stretches meet. */
-    private static List<long[]> corners(Stretch lumen, Stretch device, long travel) {
+    /** Corners in order around the polygon. */
+    private List<long[]> corners() {
         long x0 = lumen.from().thirdNanometres();
         long x1 = lumen.to().thirdNanometres();
         long s0 = device.from().thirdNanometres();
         long s1 = device.to().thirdNanometres();
-        if (x0 + s0 >= travel) {
-            return List.of();
-        }
         List<long[]> corners = new ArrayList<>(5);
         corners.add(new long[] { x0, s0 });
         corners.add(new long[] { Math.min(x1, travel - s0), s0 });
         if (x1 + s1 <= travel) {
             corners.add(new long[] { x1, s1 });
         } else {
-            addCutCorners(corners, x0, x1, s0, s1, travel);
+            addCutCorners(corners, x0, x1, s0, s1);
         }
         corners.add(new long[] { x0, Math.min(s1, travel - x0) });
         return corners;
     }
 
-    private static void addCutCorners(List<long[]> corners, long x0, long x1, long s0, long s1, long travel) {
+    private void addCutCorners(List<long[]> corners, long x0, long x1, long s0, long s1) {
         if (x1 + s0 < travel) {
             corners.add(new long[] { x1, travel - x1 });
         }

@@ -38,7 +38,14 @@ final class OutlineReader {
         this.device = device;
         this.contours = new ContourReader(device, rules, reader);
         this.wire = wire;
-        this.exitPort = device.wireLumen().filter(Lumen::leavesShaft).map(Lumen::proximalAt);
+        this.exitPort = exitPort(device);
+    }
+
+    /** The most distal side port of its wire lumens; without any wire lumen the collar of its tube. */
+    private static Optional<Length> exitPort(Device device) {
+        return device.lumens().stream().filter(l -> l.use() == Lumen.Use.WIRE && l.leavesShaft())
+                .map(Lumen::proximalAt).min(Length::compareTo)
+                .or(() -> device.wireLumen().filter(Lumen::leavesShaft).map(Lumen::proximalAt));
     }
 
     /** The class of figures that the outer diameter of a device's shaft belongs to. */

@@ -23,6 +23,8 @@ import org.ferrule.quantity.Length;
  * @param proved whether it is the smallest one, and not only one that is large enough
  */
 record Room(Figure needed, boolean proved) {
+    private static final Length LEFT_OPEN = new Length(6);
+    private static final Length LEAST = new Length(1);
 
     /**
      * Computes the room for an outline.
@@ -40,8 +42,15 @@ record Room(Figure needed, boolean proved) {
         Enclosure high = enclosure(contour, figures, wire, Figure::high);
         boolean assumed = figures.stream().anyMatch(Figure::centreAssumed)
                 || wire.filter(Figure::centreAssumed).isPresent();
-        Figure needed = new Figure(low.lowerDiameter(), centre.upperDiameter(), high.upperDiameter(), assumed);
+        // Where growing parts hide behind others the bounds of two lanes may differ by rounding alone.
+        Length most = high.upperDiameter().max(centre.upperDiameter());
+        Figure needed = new Figure(low.lowerDiameter(), centre.upperDiameter(), most, assumed);
         return new Room(needed, isExact(centre) && isExact(low));
+    }
+
+    /** An oval that is almost round may have its larger measure across in one lane and its other one in another. */
+    private static Stadium stadium(Length a, Length b) {
+        return new Stadium(a.max(b).max(LEAST), a.min(b).max(LEAST));
     }
 
     private static DiscSet discs(Contour.Bundle bundle, List<Figure> figures, Function<Figure, Length> lane) {
@@ -58,16 +67,16 @@ record Room(Figure needed, boolean proved) {
                 shaft.high().plus(w.high()), shaft.centreAssumed() || w.centreAssumed())).orElse(shaft), true);
     }
 
-    /** Bounds that differ by no more than their rounding are exact. */
+    /** Bounds that differ by no more than their rounding, and the nanometre at which a search ends, are exact. */
     private static boolean isExact(Enclosure enclosure) {
-        return enclosure.gap().compareTo(new Length(3)) <= 0;
+        return enclosure.gap().compareTo(LEFT_OPEN) <= 0;
     }
 
     private static Enclosure enclosure(Contour contour, List<Figure> figures, Optional<Figure> wire,
             Function<Figure, Length> lane) {
         Optional<Length> beside = wire.map(lane);
         if (contour instanceof Contour.Oval) {
-            Stadium stadium = new Stadium(lane.apply(figures.get(0)), lane.apply(figures.get(1)));
+            Stadium stadium = stadium(lane.apply(figures.get(0)), lane.apply(figures.get(1)));
             return beside.map(stadium::with).orElseGet(stadium::enclosure);
         }
         DiscSet set = discs((Contour.Bundle) contour, figures, lane);

@@ -45,7 +45,10 @@ public record Stretch(String name, Length from, Length to, Optional<Taper> diame
     /** The known diameter at one of its stations, rounded as told where it tapers. */
     Figure at(Length station, RoundingMode rounding) {
         Taper taper = diameter.orElseThrow();
-        return taper.isConstant() ? taper.start()
+        if (taper.isConstant() || station.equals(from)) {
+            return taper.start();
+        }
+        return station.equals(to) ? taper.end()
                 : taper.start().towards(taper.end(), station.minus(from), to.minus(from), rounding);
     }
 

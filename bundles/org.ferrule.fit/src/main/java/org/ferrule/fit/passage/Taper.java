@@ -15,6 +15,12 @@ import org.ferrule.quantity.Length;
  */
 public record Taper(Figure start, Figure end) {
 
+    public Taper {
+        if (start.equals(end)) {
+            end = start;
+        }
+    }
+
     /** The same figure all along. */
     public static Taper constant(Figure figure) {
         return new Taper(figure, figure);
@@ -22,7 +28,7 @@ public record Taper(Figure start, Figure end) {
 
     /** Whether it is the same all along. */
     public boolean isConstant() {
-        return start == end || start.equals(end);
+        return start == end;
     }
 
     /** Whether the label leaves a centre to be assumed anywhere. */

@@ -44,7 +44,7 @@ public record Transit(Optional<Contact> tightest, Optional<Contact> firstOverlap
         Search search = new Search();
         for (Stretch in : device) {
             for (Stretch around : lumen) {
-                search.look(ContactRegion.of(around, in, travel));
+                search.look(around, in, travel);
             }
         }
         return search.found();
@@ -57,14 +57,25 @@ public record Transit(Optional<Contact> tightest, Optional<Contact> firstOverlap
         private Contact lastOverlap;
         private Missing unknown;
 
-        void look(ContactRegion region) {
-            if (region.isEmpty()) {
+        void look(Stretch lumen, Stretch device, Length travel) {
+            Length meeting = lumen.from().plus(device.from());
+            if (meeting.compareTo(travel) >= 0) {
                 return;
             }
-            if (!region.isKnown()) {
-                missing(new Missing(region.lumen(), region.device(), region.firstTravel()));
-                return;
+            if (lumen.diameter().isEmpty() || device.diameter().isEmpty()) {
+                missing(new Missing(lumen, device, meeting));
+            } else if (mayMatter(lumen.diameter().get(), device.diameter().get())) {
+                look(new ContactRegion(lumen, device, travel));
             }
+        }
+
+        /** Whether two stretches can leave less than what is known so far, at their narrowest and widest. */
+        private boolean mayMatter(Taper lumen, Taper device) {
+            Length least = lumen.narrowest().minus(device.widest());
+            return tightest == null || least.isNegative() || least.compareTo(tightest.clearance().worst()) < 0;
+        }
+
+        private void look(ContactRegion region) {
             Contact worst = region.tightest(Lane.WORST);
             if (tightest == null || worst.clearance().worst().compareTo(tightest.clearance().worst()) < 0) {
                 tightest = worst;

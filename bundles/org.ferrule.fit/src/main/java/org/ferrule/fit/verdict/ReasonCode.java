@@ -12,59 +12,59 @@ import static org.ferrule.fit.verdict.ReasonCode.Weight.NOTE;
 /** Why a verdict is what it is. Each code says which arguments its reasons carry, in order. */
 public enum ReasonCode {
     /** Short by (length), device section, its diameter, lumen section, its diameter. */
-    STOPS_SHORT(DECIDES),
+    STOPS_SHORT(DECIDES, 5),
     /** On withdrawal: device's tip beyond the outer tip, device section, its diameter, lumen section, its diameter. */
-    CAUGHT_ON_WITHDRAWAL(DECIDES),
+    CAUGHT_ON_WITHDRAWAL(DECIDES, 5),
     /** Worst clearance, required clearance, device section, lumen section. */
-    LESS_THAN_REQUIRED(DECIDES),
+    LESS_THAN_REQUIRED(DECIDES, 4),
     /** Worst clearance, required clearance, device section, lumen section. */
-    ENOUGH_CLEARANCE(DECIDES),
+    ENOUGH_CLEARANCE(DECIDES, 4),
     /** Device id, what is missing, where. */
-    MISSING_FIGURE(DECIDES),
+    MISSING_FIGURE(DECIDES, 3),
     /** Device id, the text that cannot be read, where. */
-    UNREADABLE_FIGURE(DECIDES),
+    UNREADABLE_FIGURE(DECIDES, 3),
     /** Device id, stretch from station, to station: no section covers it. */
-    UNCOVERED_STRETCH(DECIDES),
+    UNCOVERED_STRETCH(DECIDES, 3),
     /** Short by (length), insertable length, length asked for. */
-    TOO_SHORT(DECIDES),
+    TOO_SHORT(DECIDES, 3),
     /** Device id: its insertable length is not stated. */
-    LENGTH_NOT_STATED(DECIDES),
+    LENGTH_NOT_STATED(DECIDES, 1),
     /** Who claims, label compared, value claimed, source. */
-    CLAIM_SAYS_YES(DECIDES),
+    CLAIM_SAYS_YES(DECIDES, 4),
     /** Who claims, label compared, value claimed, source. */
-    CLAIM_SAYS_NO(DECIDES),
+    CLAIM_SAYS_NO(DECIDES, 4),
     /** Who claims, source: the partner is named. */
-    CLAIM_NAMES_PARTNER(DECIDES),
+    CLAIM_NAMES_PARTNER(DECIDES, 2),
     /** Who claims, source: the partner is named as one that does not go with it. */
-    CLAIM_EXCLUDES_PARTNER(DECIDES),
+    CLAIM_EXCLUDES_PARTNER(DECIDES, 2),
     /** Samples (number), source. */
-    BENCH_PASSED(DECIDES),
+    BENCH_PASSED(DECIDES, 2),
     /** Samples (number), source. */
-    BENCH_DID_NOT_PASS(DECIDES),
+    BENCH_DID_NOT_PASS(DECIDES, 2),
     /** Nominal clearance. */
-    YES_AGAINST_GEOMETRY(CONFLICT),
+    YES_AGAINST_GEOMETRY(CONFLICT, 1),
     /** Worst clearance of the geometry. */
-    NO_AGAINST_GEOMETRY(CONFLICT),
+    NO_AGAINST_GEOMETRY(CONFLICT, 1),
     /** Source of the bench result. */
-    CLAIM_AGAINST_BENCH(CONFLICT),
+    CLAIM_AGAINST_BENCH(CONFLICT, 1),
     /** Source of the yes, source of the no. */
-    CLAIMS_DISAGREE(CONFLICT),
+    CLAIMS_DISAGREE(CONFLICT, 2),
     /** Source of the pass, source of the failure. */
-    BENCH_RESULTS_DISAGREE(CONFLICT),
+    BENCH_RESULTS_DISAGREE(CONFLICT, 2),
     /** Where a guide extension's tube begins there is a step. */
-    COLLAR_STEP(CAUTION),
+    COLLAR_STEP(CAUTION, 0),
     /** A device that deploys is drawn back over an open distal edge. */
-    OPEN_EDGE(CAUTION),
+    OPEN_EDGE(CAUTION, 0),
     /** Device section, low, centre, high profile after use: assumed from the rule set, source. */
-    AFTER_USE_ASSUMED(NOTE),
+    AFTER_USE_ASSUMED(NOTE, 5),
     /** Device id, the figure as printed, where, low end, high end, source of the span. */
-    SPAN_ASSUMED(NOTE),
+    SPAN_ASSUMED(NOTE, 6),
     /** Device id, diameter of the wire that is taken to run beside the shaft. */
-    OWN_WIRE_BESIDE(NOTE),
+    OWN_WIRE_BESIDE(NOTE, 2),
     /** Device id: it has a side port, and no wire is stated. */
-    OWN_WIRE_NOT_STATED(DECIDES),
+    OWN_WIRE_NOT_STATED(DECIDES, 1),
     /** The outlines may still find places that fit: nominal clearance of the best places found. */
-    NOT_PROVED(DECIDES);
+    NOT_PROVED(DECIDES, 1);
 
     /** What a reason does to a verdict. */
     public enum Weight {
@@ -72,9 +72,16 @@ public enum ReasonCode {
     }
 
     private final Weight weight;
+    private final int argumentCount;
 
-    ReasonCode(Weight weight) {
+    ReasonCode(Weight weight, int argumentCount) {
         this.weight = weight;
+        this.argumentCount = argumentCount;
+    }
+
+    /** How many arguments a reason of this code carries. */
+    public int argumentCount() {
+        return argumentCount;
     }
 
     /** What it does to the verdict. */

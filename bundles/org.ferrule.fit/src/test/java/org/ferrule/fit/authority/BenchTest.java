@@ -133,6 +133,13 @@ class BenchTest {
     }
 
     @Test
+    void claimedNoIsNotContradictedByABenchThatDisagreesWithItself() {
+        PhaseAnswer answer = passage(balloon("1.768 mm").claim(notCompatible().devices("g")), guide("g", "0.070 in"))
+                .bench(passed("b", "g"), didNotPass("b", "g")).in();
+        assertEquals(List.of(ReasonCode.BENCH_RESULTS_DISAGREE), conflicts(answer));
+    }
+
+    @Test
     void claimAndBenchThatAgreeShowNoConflict() {
         PhaseAnswer answer = passage(balloon("1.768 mm").claim(minimumLumen("0.070 in").kinds(GUIDE_CATHETER)),
                 guide("g", "0.070 in")).bench(passed("b", "g")).in();

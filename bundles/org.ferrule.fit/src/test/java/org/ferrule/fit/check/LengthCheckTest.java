@@ -39,7 +39,8 @@ class LengthCheckTest {
         PhaseAnswer answer = passage(shaft("135 cm"), guide("g", "1 mm")).reach("42 cm").in();
         assertEquals(BLOCKED, answer.verdict());
         assertEquals(Reason.of(ReasonCode.TOO_SHORT, distance(length("7 cm")), distance(length("135 cm")),
-                distance(length("142 cm"))), answer.reasons().stream()
+                distance(length("142 cm"))),
+                answer.reasons().stream()
                         .filter(r -> r.code() == ReasonCode.TOO_SHORT).findFirst().orElseThrow());
     }
 

@@ -39,7 +39,7 @@ class FigureReaderTest {
         "0.90..0.94 mm,       0.90, 0.92, 0.94, true",
         // what would lie below zero ends there
         "0.01 mm,             0.00, 0.01, 0.06, false",
-        "0.04 mm max,         0.00, 0.00, 0.04, true"})
+        "0.04 mm max,         0.00, 0.00, 0.04, true" })
     void readsEndsAndCentre(String printed, String low, String centre, String high, boolean assumed) {
         Figure expected = new Figure(length(low + " mm"), length(centre + " mm"), length(high + " mm"), assumed);
         assertEquals(expected, read(printed).figure());
@@ -85,6 +85,8 @@ class FigureReaderTest {
         assertEquals(1.015 + k12 * 0.008, figure.high().mm(), 1e-6);
         assertEquals(length("1.015 mm"), figure.centre());
         assertFalse(figure.centreAssumed());
+        double exact = k12 * length("0.008 mm").thirdNanometres();
+        assertTrue(figure.high().minus(figure.centre()).thirdNanometres() >= exact, "rounded outwards");
         assertEquals(1.015 + 2.9110 * 0.008, read("1.015 mm sd 0.008 n 10").figure().high().mm(), 1e-6);
     }
 

@@ -38,7 +38,7 @@ class ToleranceFactorTest {
     @Test
     void fallsWithTheSampleTowardsTheQuantile() {
         double former = Double.POSITIVE_INFINITY;
-        for (int n : new int[] {2, 3, 5, 10, 100, 1000, 1_000_000}) {
+        for (int n : new int[] { 2, 3, 5, 10, 100, 1000, 1_000_000 }) {
             double factor = ToleranceFactor.oneSided(n, 0.95, 0.99);
             assertTrue(factor < former, "n " + n);
             former = factor;
@@ -47,7 +47,7 @@ class ToleranceFactorTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"1, 0.95, 0.95", "10, 0, 0.95", "10, 1, 0.95", "10, 0.95, 1", "10, 0.95, 0.49", "10, NaN, 0.95"})
+    @CsvSource({ "1, 0.95, 0.95", "10, 0, 0.95", "10, 1, 0.95", "10, 0.95, 1", "10, 0.95, 0.49", "10, NaN, 0.95" })
     void refusesWhatHasNoFactor(int n, double confidence, double coverage) {
         Exception refused = assertThrows(IllegalArgumentException.class,
                 () -> ToleranceFactor.oneSided(n, confidence, coverage));

@@ -90,7 +90,12 @@ record RandomPassage(List<RandomSection> shaft, List<RandomSection> bore, int po
 
     /** The question with every figure printed in that unit. */
     SampleQuestion question(LengthUnit unit) {
-        SampleQuestion question = passage(inner(unit), outer(unit)).under(rules.rules(unit));
+        return question(inner(unit), outer(unit), unit);
+    }
+
+    /** The same question of these devices. */
+    SampleQuestion question(SampleDevice inner, SampleDevice outer, LengthUnit unit) {
+        SampleQuestion question = passage(inner, outer).under(rules.rules(unit));
         SampleQuestion asked = beyond == NONE ? question : question.reach(station(beyond, unit));
         return direction == Direction.OVER_WIRE_TAIL ? asked.overTail() : asked;
     }

@@ -96,7 +96,7 @@ public final class SampleDevice {
     }
 
     public SampleDevice contour(String name, String from, String to, Contour distal, Contour proximal) {
-        return add(name, from, to, new Contour[] {distal, proximal, distal, proximal}, AfterUse.UNCHANGED);
+        return add(name, from, to, new Contour[] { distal, proximal, distal, proximal }, AfterUse.UNCHANGED);
     }
 
     public SampleDevice oval(String name, String from, String to, String width, String height) {
@@ -124,7 +124,7 @@ public final class SampleDevice {
     }
 
     private SampleDevice profile(String name, String from, String to, String before, String after, AfterUse use) {
-        return add(name, from, to, new Contour[] {round(before), round(before), round(after), round(after)}, use);
+        return add(name, from, to, new Contour[] { round(before), round(before), round(after), round(after) }, use);
     }
 
     private SampleDevice add(String name, String from, String to, Contour[] outlines, AfterUse use) {

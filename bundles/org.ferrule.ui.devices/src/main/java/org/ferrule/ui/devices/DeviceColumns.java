@@ -40,7 +40,8 @@ final class DeviceColumns {
                 text(Literals.DEVICE_PARTS__MAKER, 20),
                 text(Literals.DEVICE_PARTS__SIZE, 12),
                 figure("Largest diameter", FigureKind.OUTER_DIAMETER, DeviceFigures::largestDiameter)
-                        .explained("The largest outer diameter of the shaft: the crossing profile of a balloon or stent"),
+                        .explained(
+                                "The largest outer diameter of the shaft: the crossing profile of a balloon or stent"),
                 figure("Main lumen", FigureKind.INNER_DIAMETER, DeviceFigures::mainLumen)
                         .explained("The least inner diameter of the first working lumen"),
                 figure("Effective length", FigureKind.LENGTH, DeviceFigures::effectiveLength),

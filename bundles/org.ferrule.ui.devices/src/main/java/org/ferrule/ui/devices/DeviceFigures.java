@@ -39,7 +39,8 @@ record DeviceFigures(Optional<Length> largestDiameter, Optional<Length> mainLume
     }
 
     private static Optional<Length> least(Lumen lumen) {
-        return lengths(lumen.getSections().stream().flatMap(section -> Stream.of(section.getId(), section.getIdDistal())))
+        return lengths(
+                lumen.getSections().stream().flatMap(section -> Stream.of(section.getId(), section.getIdDistal())))
                 .min(Comparator.naturalOrder());
     }
 

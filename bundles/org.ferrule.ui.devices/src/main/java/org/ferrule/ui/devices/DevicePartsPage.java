@@ -29,7 +29,7 @@ import org.ferrule.ui.edit.DocumentPage;
 final class DevicePartsPage extends DocumentPage {
 
     private static final int TABLE_SHARE = 40;
-    private static final int DRAWING_SHARE = 34;
+    private static final int DRAWING_SHARE = 36;
 
     private final EReference feature;
     private DeviceTable table;
@@ -56,7 +56,8 @@ final class DevicePartsPage extends DocumentPage {
         sash.setSashWidth(6);
         form.getToolkit().adapt(sash);
         GridDataFactory.fillDefaults().grab(true, true).hint(600, 300).applyTo(sash);
-        EditContext context = new EditContext(session(), form.getToolkit(), () -> { }, this::goTo);
+        EditContext context = new EditContext(session(), form.getToolkit(), () -> {
+        }, this::goTo, getSite());
         table = new DeviceTable(context, sash, feature);
         createDetails(context, sash);
         sash.setWeights(TABLE_SHARE, 100 - TABLE_SHARE);
@@ -72,7 +73,7 @@ final class DevicePartsPage extends DocumentPage {
         sash.setSashWidth(6);
         context.toolkit().adapt(sash);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
-        drawing = new DeviceDrawing(session(), context.toolkit(), sash);
+        drawing = new DeviceDrawing(session(), context.toolkit(), sash, title::say);
         detail = new DeviceDetail(context, sash, (EClass) feature.getEType());
         sash.setWeights(DRAWING_SHARE, 100 - DRAWING_SHARE);
         drawing.onSection(detail::openSection);

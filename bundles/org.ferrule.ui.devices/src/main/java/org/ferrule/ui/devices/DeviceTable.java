@@ -21,6 +21,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.ferrule.model.DeviceParts;
 import org.ferrule.ui.Services;
+import org.ferrule.ui.devices.part.DeleteKey;
 import org.ferrule.ui.devices.part.Deletion;
 import org.ferrule.ui.devices.part.EditContext;
 import org.ferrule.ui.devices.part.PartEdits;
@@ -48,7 +49,8 @@ final class DeviceTable {
     private Button add;
     private Button duplicate;
     private Button delete;
-    private Consumer<Optional<DeviceParts>> listener = device -> { };
+    private Consumer<Optional<DeviceParts>> listener = device -> {
+    };
     private String shownPath = "";
     private EObject wanted;
 
@@ -101,7 +103,7 @@ final class DeviceTable {
         });
         table.onSelect(this::selected);
         table.onKey(SWT.INSERT, this::add);
-        table.onKey(SWT.DEL, this::delete);
+        DeleteKey.bind(table.control(), context.services(), this::delete);
         Runnable unitsChanged = () -> table.control().getDisplay().asyncExec(this::refresh);
         units.addListener(unitsChanged);
         table.control().addDisposeListener(event -> units.removeListener(unitsChanged));

@@ -57,7 +57,7 @@ class PartsPage extends DocumentPage {
 
     private EditContext context(IManagedForm form) {
         return new EditContext(session(), form.getToolkit(), this::makeRoom,
-                object -> ((DocumentEditor) getEditor()).reveal(object, null));
+                object -> ((DocumentEditor) getEditor()).reveal(object, null), getSite());
     }
 
     private Composite details(FormToolkit toolkit, Composite parent) {

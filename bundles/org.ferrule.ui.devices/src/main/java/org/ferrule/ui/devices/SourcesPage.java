@@ -28,7 +28,9 @@ final class SourcesPage extends PartsPage {
 
     @Override
     protected void fill(IManagedForm form) {
-        EditContext context = new EditContext(session(), form.getToolkit(), () -> form.reflow(true), object -> { });
+        EditContext context = new EditContext(session(), form.getToolkit(), () -> form.reflow(true), object -> {
+        },
+                getSite());
         head = new PartForm(context, form.getForm().getBody(), document().eClass(), List.of());
         GridDataFactory.fillDefaults().grab(true, false).applyTo(head.control());
         super.fill(form);

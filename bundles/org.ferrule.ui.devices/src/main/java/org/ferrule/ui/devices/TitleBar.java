@@ -8,7 +8,6 @@ package org.ferrule.ui.devices;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
-import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
@@ -19,11 +18,12 @@ import org.ferrule.model.DeviceParts;
 import org.ferrule.model.DeviceResolution;
 import org.ferrule.ui.devices.part.EditContext;
 import org.ferrule.ui.devices.part.Shown;
+import org.ferrule.ui.look.Colours;
 
-/** The name of the device that is shown, and the way to its line. */
+/** The row above the drawing: by which rules it is drawn, and the way to the line of the device. */
 final class TitleBar {
 
-    private final Label name;
+    private final Label words;
     private final Hyperlink line;
     private EObject target;
 
@@ -31,17 +31,20 @@ final class TitleBar {
         Composite root = context.toolkit().createComposite(parent);
         GridLayoutFactory.fillDefaults().numColumns(2).spacing(14, 0).applyTo(root);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(root);
-        name = context.toolkit().createLabel(root, "");
-        name.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
+        words = context.toolkit().createLabel(root, "");
+        words.setForeground(Colours.muted());
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(100, SWT.DEFAULT)
-                .applyTo(name);
+                .applyTo(words);
         line = context.toolkit().createHyperlink(root, "", SWT.NONE);
         line.addHyperlinkListener(IHyperlinkListener.linkActivatedAdapter(event -> context.goTo().accept(target)));
     }
 
+    void say(String rules) {
+        words.setText(rules.replace("&", "&&"));
+        words.setToolTipText(rules);
+    }
+
     void show(Shown device) {
-        DeviceParts parts = device == null ? null : (DeviceParts) device.complete();
-        name.setText(parts == null ? "" : title(parts).replace("&", "&&"));
         target = device == null || !(device.stater() instanceof Device own) ? null
                 : DeviceResolution.line(own).orElse(null);
         line.setText(target == null ? "" : "Line: " + title((DeviceParts) target));

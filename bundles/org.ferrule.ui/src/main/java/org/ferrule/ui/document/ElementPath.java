@@ -13,13 +13,13 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
 /**
- * Names an object of a document so that it is found again in another copy of the document: by the ids on the way, such
- * as {@code devices[gx-6f]/lumens[0]}, or by its index where it has no id of its own. The document itself has the empty
- * path.
+ * Names an object of a document so that it is found again in another copy of the document: by the ids and names on the
+ * way, such as {@code devices[gx-6f]/lumens[main]/sections[0]}, or by its index where it has neither, or not for itself
+ * alone. The document itself has the empty path.
  */
 public final class ElementPath {
 
-    private static final String ID = "id";
+    private static final List<String> KEYS = List.of("id", "name");
 
     private ElementPath() {
     }
@@ -49,17 +49,17 @@ public final class ElementPath {
     }
 
     private static String key(EObject object, EStructuralFeature feature) {
-        String id = id(object);
+        String own = ownKey(object);
         List<?> siblings = (List<?>) object.eContainer().eGet(feature);
-        boolean alone = id != null && id.matches("[^\\[\\]/]*\\D[^\\[\\]/]*")
-                && siblings.stream().filter(s -> id.equals(id((EObject) s))).count() == 1;
-        return alone ? id : String.valueOf(siblings.indexOf(object));
+        boolean alone = own != null && own.matches("[^\\[\\]/]*[^\\d\\[\\]/][^\\[\\]/]*")
+                && siblings.stream().filter(s -> own.equals(ownKey((EObject) s))).count() == 1;
+        return alone ? own : String.valueOf(siblings.indexOf(object));
     }
 
     /** Attributes named id are ids only where they are texts: a lumen section's is its inner diameter. */
-    private static String id(EObject object) {
-        EStructuralFeature feature = object.eClass().getEStructuralFeature(ID);
-        return feature != null && object.eGet(feature) instanceof String id ? id : null;
+    private static String ownKey(EObject object) {
+        return KEYS.stream().map(object.eClass()::getEStructuralFeature).filter(Objects::nonNull).map(object::eGet)
+                .filter(String.class::isInstance).map(String.class::cast).findFirst().orElse(null);
     }
 
     private static List<String> steps(String path) {
@@ -80,7 +80,7 @@ public final class ElementPath {
 
     private static Optional<EObject> member(List<?> values, String key) {
         if (!key.chars().allMatch(Character::isDigit)) {
-            return values.stream().map(EObject.class::cast).filter(o -> Objects.equals(id(o), key)).findFirst();
+            return values.stream().map(EObject.class::cast).filter(o -> Objects.equals(ownKey(o), key)).findFirst();
         }
         int index = Integer.parseInt(key);
         return index < values.size() ? Optional.of((EObject) values.get(index)) : Optional.empty();

@@ -22,6 +22,7 @@ import org.eclipse.ui.application.WorkbenchAdvisor;
 import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 import org.eclipse.ui.ide.IDE;
 import org.ferrule.ui.WorkbenchIds;
+import org.ferrule.ui.internal.build.FirstCheck;
 import org.ferrule.ui.internal.project.ProjectOpening;
 import org.ferrule.ui.internal.welcome.WelcomeInput;
 
@@ -65,6 +66,7 @@ public class FerruleWorkbenchAdvisor extends WorkbenchAdvisor {
     @Override
     public void postStartup() {
         new Pruning().prune();
+        FirstCheck.schedule();
         IWorkbenchWindow window = PlatformUI.getWorkbench().getActiveWorkbenchWindow();
         if (window != null && folder.isPresent()) {
             new ProjectOpening(window.getActivePage()).folder(folder.get());

@@ -11,9 +11,13 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.IWorkbenchWindow;
+import org.eclipse.ui.PlatformUI;
 
 /** Colours that follow the theme. Nobody needs to dispose of them. */
 public final class Colours {
+
+    private static final Color MUTED_ON_DARK = new Color(0x9A, 0xA0, 0xA8);
 
     private Colours() {
     }
@@ -23,9 +27,9 @@ public final class Colours {
         return registered(JFacePreferences.ERROR_COLOR);
     }
 
-    /** Returns the colour of texts that only accompany others. */
+    /** Returns the colour of texts that only accompany others. The dark theme has none that stands back. */
     public static Color muted() {
-        return registered(JFacePreferences.QUALIFIER_COLOR);
+        return dark() ? MUTED_ON_DARK : registered(JFacePreferences.QUALIFIER_COLOR);
     }
 
     /** Returns the colour of links. */
@@ -33,9 +37,16 @@ public final class Colours {
         return registered(JFacePreferences.HYPERLINK_COLOR);
     }
 
-    /** Tells whether texts are light on dark. */
+    /** Tells whether texts are light on dark: the workbench's theme may be dark on a light desktop. */
     public static boolean dark() {
-        return luminance(Display.getCurrent().getSystemColor(SWT.COLOR_LIST_BACKGROUND).getRGB()) < 128;
+        return luminance(ground().getRGB()) < 128;
+    }
+
+    private static Color ground() {
+        IWorkbenchWindow window = PlatformUI.isWorkbenchRunning()
+                ? PlatformUI.getWorkbench().getActiveWorkbenchWindow() : null;
+        return window == null || window.getShell() == null
+                ? Display.getCurrent().getSystemColor(SWT.COLOR_LIST_BACKGROUND) : window.getShell().getBackground();
     }
 
     private static Color registered(String name) {

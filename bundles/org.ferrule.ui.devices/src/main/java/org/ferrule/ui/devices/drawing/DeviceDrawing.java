@@ -6,16 +6,15 @@
 package org.ferrule.ui.devices.drawing;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
-import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
-import org.eclipse.jface.layout.GridDataFactory;
-import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.ferrule.chart.drawing.LongitudinalDrawing;
 import org.ferrule.chart.drawing.MarkerBand;
@@ -30,12 +29,12 @@ import org.ferrule.model.DeviceResolution;
 import org.ferrule.model.Marker;
 import org.ferrule.model.ModelFactory;
 import org.ferrule.model.ModelPackage;
+import org.ferrule.model.ShaftSection;
 import org.ferrule.picture.Picture;
 import org.ferrule.quantity.Dimension;
 import org.ferrule.quantity.Length;
 import org.ferrule.ui.Services;
 import org.ferrule.ui.document.DocumentSession;
-import org.ferrule.ui.look.Colours;
 import org.ferrule.ui.picture.PictureCanvas;
 import org.ferrule.ui.picture.PictureUnits;
 import org.ferrule.ui.preferences.UnitPreferences;
@@ -47,20 +46,22 @@ public final class DeviceDrawing {
     private static final String NOTHING = "Select a device to see it drawn";
 
     private final PictureCanvas canvas;
-    private final Label words;
+    private final Consumer<String> words;
     private final FolderRules rules;
     private final UnitPreferences units = Services.get(UnitPreferences.class);
     private DeviceParts shown;
 
-    /** Creates a drawing of nothing. */
-    public DeviceDrawing(DocumentSession session, FormToolkit toolkit, Composite parent) {
-        Composite root = toolkit.createComposite(parent, SWT.BORDER);
-        GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(root);
-        canvas = new PictureCanvas(root);
-        GridDataFactory.fillDefaults().grab(true, true).hint(100, 100).applyTo(canvas);
-        words = toolkit.createLabel(root, "");
-        words.setForeground(Colours.muted());
-        GridDataFactory.fillDefaults().grab(true, false).indent(4, 0).applyTo(words);
+    /**
+     * Creates a drawing of nothing.
+     *
+     * @param words is told by which rules tolerances are drawn
+     */
+    public DeviceDrawing(DocumentSession session, FormToolkit toolkit, Composite parent, Consumer<String> words) {
+        Composite frame = toolkit.createComposite(parent, SWT.BORDER);
+        frame.setLayout(new FillLayout());
+        canvas = new PictureCanvas(frame);
+        toolkit.adapt(canvas);
+        this.words = words;
         rules = new FolderRules(session.file(), this::redraw);
         Runnable unitsChanged = () -> canvas.getDisplay().asyncExec(this::redraw);
         units.addListener(unitsChanged);
@@ -81,7 +82,7 @@ public final class DeviceDrawing {
         if (canvas.isDisposed()) {
             return;
         }
-        words.setText(shown == null ? "" : rules.get().words());
+        words.accept(shown == null ? "" : rules.get().words());
         if (shown == null) {
             canvas.clear(NOTHING);
             return;
@@ -95,7 +96,8 @@ public final class DeviceDrawing {
 
     private void draw() {
         DeviceLibrary library = (DeviceLibrary) shown.eContainer();
-        ReadDevice device = ReadDevice.of(new DeviceTranslator(library).translate(asDevice(shown)), rules.get().rules());
+        ReadDevice device = ReadDevice.of(new DeviceTranslator(library).translate(asDevice(shown)),
+                rules.get().rules());
         List<MarkerBand> markers = markers();
         LongitudinalDrawing drawing = new LongitudinalDrawing(ReasonWords.english(PictureUnits.of(units)));
         canvas.draw((width, height) -> picture(drawing, device, markers, width, height));
@@ -112,12 +114,15 @@ public final class DeviceDrawing {
             return device;
         }
         Device device = ModelFactory.eINSTANCE.createDevice();
-        for (EStructuralFeature feature : ModelPackage.Literals.DEVICE_PARTS.getEAllStructuralFeatures()) {
-            if (parts.eIsSet(feature)) {
-                device.eSet(feature, EcoreUtil.copy(parts).eGet(feature));
-            }
-        }
+        DeviceParts copy = EcoreUtil.copy(parts);
+        ModelPackage.Literals.DEVICE_PARTS.getEAllStructuralFeatures().stream().filter(copy::eIsSet)
+                .forEach(feature -> device.eSet(feature, copyOf(copy.eGet(feature))));
         return device;
+    }
+
+    /** A list of its own: parts leave the former list as they enter the next. */
+    private static Object copyOf(Object value) {
+        return value instanceof List<?> list ? List.copyOf(list) : value;
     }
 
     private List<MarkerBand> markers() {
@@ -141,8 +146,28 @@ public final class DeviceDrawing {
 
     /** Sets what is done when the user clicks at a section: it gets the section's name. */
     public void onSection(Consumer<String> action) {
-        canvas.onClick(ids -> ids.stream().filter(id -> id.startsWith(SECTION)).findFirst()
-                .ifPresent(id -> action.accept(id.substring(SECTION.length()))));
+        canvas.addListener(SWT.MouseDown, event -> {
+            if (event.button == 1) {
+                sectionAt(event.x, event.y).ifPresent(action);
+            }
+        });
+    }
+
+    /** The section at a place, or else the one above or below: lumens and wires cover much of their shaft. */
+    private Optional<String> sectionAt(int x, int y) {
+        return canvas.groupsAt(x, y).stream().flatMap(group -> group.frame().id().stream())
+                .filter(id -> id.startsWith(SECTION)).map(id -> id.substring(SECTION.length())).findFirst()
+                .or(() -> names().filter(name -> covers(name, x)).findFirst());
+    }
+
+    private Stream<String> names() {
+        return shown == null ? Stream.empty()
+                : DeviceResolution.resolve(asDevice(shown)).device().getSections().stream()
+                        .map(ShaftSection::getName).filter(Objects::nonNull);
+    }
+
+    private boolean covers(String section, int x) {
+        return canvas.boundsOf(SECTION + section).filter(box -> x >= box.x && x < box.x + box.width).isPresent();
     }
 
     /** Returns the canvas. */

@@ -27,8 +27,9 @@ public final class CellWords {
 
     /** Returns the column of an attribute; what is inherited stands back. */
     static RowColumn<Shown> column(EAttribute attribute) {
-        int characters = Features.isFigure(attribute) ? FIGURE_CHARACTERS : NAME_CHARACTERS;
-        return RowColumn.<Shown>of(ModelLabels.feature(attribute), characters, row -> of(row.complete(), attribute))
+        String title = ModelLabels.feature(attribute);
+        int least = Features.isFigure(attribute) ? FIGURE_CHARACTERS : NAME_CHARACTERS;
+        return RowColumn.<Shown>of(title, Math.max(least, title.length() + 2), row -> of(row.complete(), attribute))
                 .explained(ModelLabels.description(attribute))
                 .mutedWhen(row -> row.own().filter(own -> own.eIsSet(attribute)).isEmpty());
     }

@@ -34,22 +34,30 @@ final class InheritedBar {
         Label words = context.toolkit().createLabel(bar, "Stated by the line, for all its sizes");
         words.setForeground(Colours.muted());
         override = context.toolkit().createButton(bar, "Override here", SWT.PUSH);
+        GridDataFactory.swtDefaults().applyTo(override);
         override.addSelectionListener(
                 SelectionListener.widgetSelectedAdapter(event -> new PartEdits(context.session()).override(shown)));
         Hyperlink link = context.toolkit().createHyperlink(bar, "Go to the line", SWT.NONE);
-        link.addHyperlinkListener(IHyperlinkListener.linkActivatedAdapter(event -> context.goTo().accept(shown.stater())));
+        link.addHyperlinkListener(
+                IHyperlinkListener.linkActivatedAdapter(event -> context.goTo().accept(shown.stater())));
     }
 
     void show(Shown part) {
         shown = part;
         boolean needed = part != null && part.isInherited();
-        override.setVisible(needed && canBeOverridden(part));
+        showOverride(needed && canBeOverridden(part));
         override.setEnabled(context.session().editable());
         if (needed != bar.getVisible()) {
             bar.setVisible(needed);
             ((GridData) bar.getLayoutData()).exclude = !needed;
             context.reflow().run();
         }
+    }
+
+    private void showOverride(boolean needed) {
+        override.setVisible(needed);
+        ((GridData) override.getLayoutData()).exclude = !needed;
+        bar.layout();
     }
 
     /** Parts of a list are matched with the line's by their names; those without can only be added to. */

@@ -49,7 +49,8 @@ public final class Keys {
 
     private static void addIfNaming(List<EObject> found, EObject other, EClass type, Object name) {
         boolean names = other.eClass().getEAllAttributes().stream()
-                .filter(attribute -> Features.annotation(attribute, "refers").filter(type.getName()::equals).isPresent())
+                .filter(attribute -> Features.annotation(attribute, "refers").filter(type.getName()::equals)
+                        .isPresent())
                 .anyMatch(attribute -> name.equals(other.eGet(attribute)));
         if (names) {
             found.add(other);

@@ -60,7 +60,8 @@ public record PartLayout(EReference feature, List<EAttribute> columns, List<Part
             List.of());
     /** The sources of a document. */
     public static final PartLayout SOURCES = new PartLayout(Literals.DOCUMENT__SOURCES, List.of(Literals.SOURCE__ID,
-            Literals.SOURCE__TITLE, Literals.SOURCE__KIND, Literals.SOURCE__REVISION, Literals.SOURCE__DATE), List.of());
+            Literals.SOURCE__TITLE, Literals.SOURCE__KIND, Literals.SOURCE__REVISION, Literals.SOURCE__DATE),
+            List.of());
 
     /** Copies the lists. */
     public PartLayout {

@@ -37,7 +37,8 @@ public final class PartList implements PartView {
     private final ListButtons buttons;
     private final PartForm form;
     private final boolean growing;
-    private Runnable listener = () -> { };
+    private Runnable listener = () -> {
+    };
     private Shown holder;
     private EObject wanted;
 
@@ -53,7 +54,7 @@ public final class PartList implements PartView {
         form = new PartForm(context, details, layout.feature().getEReferenceType(), layout.children());
         GridDataFactory.fillDefaults().grab(true, false).applyTo(form.control());
         table.onSelect(this::showSelected);
-        table.onKey(SWT.DEL, this::delete);
+        DeleteKey.bind(table.control(), context.services(), this::delete);
         table.onKey(SWT.INSERT, this::add);
     }
 

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 
+import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.graphics.GC;
@@ -78,8 +79,14 @@ public final class RowTable<R> {
         for (int i = 0; i < columns.size(); i++) {
             item.setText(i, columns.get(i).text().apply(row));
             item.setImage(i, columns.get(i).image().apply(row));
-            item.setForeground(i, columns.get(i).muted().test(row) ? Colours.muted() : null);
+            mute(item, i, columns.get(i).muted().test(row));
         }
+    }
+
+    /** Slanted too, so that it is not told by colour alone. */
+    private static void mute(TableItem item, int column, boolean muted) {
+        item.setForeground(column, muted ? Colours.muted() : null);
+        item.setFont(column, muted ? JFaceResources.getFontRegistry().getItalic(JFaceResources.DEFAULT_FONT) : null);
     }
 
     private void sortBy(RowColumn<R> column, TableColumn widget) {
@@ -143,7 +150,7 @@ public final class RowTable<R> {
         table.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> action.run()));
     }
 
-    /** Sets what is done when the user presses a key, such as {@code SWT.DEL}. */
+    /** Sets what is done when the user presses a key, such as {@code SWT.INSERT}. */
     public void onKey(int keyCode, Runnable action) {
         table.addListener(SWT.KeyDown, event -> {
             if (event.keyCode == keyCode && event.stateMask == 0) {

@@ -133,8 +133,9 @@ class DeviceEditTest {
     void lineOfAPartIsOneClickAway() {
         openShaftOf(0);
         library.clickRow(library.sections(), 2);
-        robot.click(Widgets.first(library.body(), Hyperlink.class,
-                link -> link.getText().equals("Go to the line")).orElseThrow());
+        Widgets.first(library.body(), Hyperlink.class, link -> link.getText().equals("Go to the line")).orElseThrow()
+                .setFocus();
+        robot.key(SWT.CR);
         robot.waitFor("the page of lines", () -> library.fixture().editor().getActivePage() == LibraryRobot.PAGE_LINES);
         assertEquals("0.86 mm", diameter().getText());
     }
@@ -143,7 +144,7 @@ class DeviceEditTest {
     void clickInTheDrawingSelectsTheSection() {
         library.clickRow(library.devices(), 2);
         Rectangle body = library.canvas().boundsOf("section:body").orElseThrow();
-        robot.click(library.canvas(), body.x + body.width / 4, body.y + 3);
+        library.clickDrawing(body.x + body.width / 4, body.y + 3);
         robot.waitFor("the fields of the section", () -> library.field("Name").getText().equals("body"));
     }
 

@@ -29,7 +29,7 @@ import org.junit.jupiter.api.Test;
 class DeviceTableTest {
 
     private static final int MANY = 2000;
-    private static final long QUICK_MS = 4000;
+    private static final long QUICK_MS = 3000;
 
     private static List<String> ids(LibraryRobot library) {
         return library.library().getDevices().stream().map(Device::getId).toList();
@@ -93,7 +93,6 @@ class DeviceTableTest {
     @Test
     void markerLeadsToTheFieldOfASection() throws CoreException {
         try (LibraryRobot library = new LibraryRobot(Libraries.SAMPLE.replace("2.06 mm", "2,06 mm"))) {
-            library.robot().waitForJobs(); for (var m : library.fixture().file().findMarkers(null, true, 2)) { System.out.println("MARK " + m.getAttributes()); }
             library.robot().waitFor("a marker", () -> marker(library) != null);
             IEditorPart editor = IDE.openEditor(EditorFixture.page(), marker(library));
             assertEquals(library.fixture().editor(), editor);
@@ -114,15 +113,16 @@ class DeviceTableTest {
     }
 
     @Test
-    void twoThousandDevicesOpenAndScroll() throws CoreException {
-        long start = System.currentTimeMillis();
+    void twoThousandDevicesScrollAndFilterQuickly() throws CoreException {
         try (LibraryRobot library = new LibraryRobot(Libraries.large(MANY))) {
-            System.out.println("OPENED " + (System.currentTimeMillis() - start));
             Table table = library.devices();
             assertEquals(MANY, table.getItemCount());
+            long start = System.currentTimeMillis();
             table.setTopIndex(MANY - 1);
             library.robot().settle();
             assertEquals("guide-1999", table.getItem(MANY - 1).getText(0));
+            library.filter().setText("guide-1");
+            library.robot().waitFor("some of them", () -> table.getItemCount() == 1111);
             long taken = System.currentTimeMillis() - start;
             assertTrue(taken < QUICK_MS, "took " + taken + " ms");
         }

@@ -135,19 +135,19 @@ final class Libraries {
 
     private static String guide(int number) {
         return """
+                {
+                  "id": "guide-%d",
+                  "name": "Guide number %d",
+                  "kind": "guide catheter",
+                  "effectiveLength": "100 cm",
+                  "sections": [
                     {
-                      "id": "guide-%d",
-                      "name": "Guide number %d",
-                      "kind": "guide catheter",
-                      "effectiveLength": "100 cm",
-                      "sections": [
-                        {
-                          "name": "body",
-                          "from": "0 mm",
-                          "to": "100 cm",
-                          "od": "%d.%02d mm"
-                        }
-                      ]
-                    }""".formatted(number, number, 1 + number % 2, number % 100);
+                      "name": "body",
+                      "from": "0 mm",
+                      "to": "100 cm",
+                      "od": "%d.%02d mm"
+                    }
+                  ]
+                }""".formatted(number, number, 1 + number % 2, number % 100);
     }
 }

@@ -31,6 +31,7 @@ import org.junit.jupiter.api.Test;
 /** Another program changes or deletes the file of an editor. */
 class OtherProgramTest {
 
+    private static final int PAUSE_MS = 300;
     private static final String THEIRS = Samples.RULES.replace("0.05 mm", "0.09 mm");
 
     private EditorFixture fixture;
@@ -64,16 +65,20 @@ class OtherProgramTest {
         Files.writeString(Path.of(fixture.file().getLocationURI()), THEIRS);
     }
 
-    /** Presses the button of the question as soon as it is asked. */
+    /** Presses the button of the question until it is answered: a press before the dialog is painted has no effect. */
     private void answer(String button) {
         Display display = Display.getCurrent();
-        display.timerExec(100, new Runnable() {
+        display.timerExec(PAUSE_MS, new Runnable() {
+            private boolean asked;
+
             @Override
             public void run() {
                 Button found = question(button);
-                if (found == null) {
-                    display.timerExec(100, this);
-                } else {
+                asked |= found != null;
+                if (found != null || !asked) {
+                    display.timerExec(PAUSE_MS, this);
+                }
+                if (found != null) {
                     robot.click(found);
                 }
             }

@@ -107,6 +107,7 @@ class DemoTest {
     @Test
     void opensTwiceAsOneProject() throws CommandException {
         PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand(WorkbenchIds.OPEN_DEMO, null);
-        assertEquals(1, ResourcesPlugin.getWorkspace().getRoot().getProjects().length);
+        assertEquals(1, Stream.of(ResourcesPlugin.getWorkspace().getRoot().getProjects())
+                .filter(project -> project.getName().startsWith("Demo")).count());
     }
 }

@@ -24,8 +24,8 @@ import org.ferrule.ui.preferences.UnitPreferences;
  */
 public final class DimensionField extends TypedField {
 
-    private static final int TYPICAL_CHARACTERS = 22;
-    private static final int MEANING_CHARACTERS = 30;
+    private static final int TYPICAL_CHARACTERS = 16;
+    private static final int MEANING_CHARACTERS = 24;
 
     private final Label meaning;
     private final QuantityReader reader;

@@ -24,6 +24,9 @@ import org.ferrule.ui.look.Colours;
 final class ProblemLine {
 
     private static final String BETWEEN = "  \u2013  ";
+    private static final int LEAST_WIDTH = 160;
+    /** Keeps the theme from giving the words its own colour instead of that of errors. */
+    private static final String UNSTYLED = "org.eclipse.e4.ui.css.disabled";
     private static final String NOTHING_THERE = "\u2423";
 
     private final FieldForm form;
@@ -42,8 +45,9 @@ final class ProblemLine {
         icon = form.toolkit().createLabel(line, "");
         GridDataFactory.swtDefaults().align(SWT.BEGINNING, SWT.BEGINNING).applyTo(icon);
         words = new StyledText(line, SWT.READ_ONLY | SWT.WRAP | SWT.NO_FOCUS);
-        form.toolkit().adapt(words, false, false);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(words);
+        words.setData(UNSTYLED, Boolean.TRUE);
+        words.setBackground(line.getBackground());
+        GridDataFactory.fillDefaults().grab(true, false).hint(LEAST_WIDTH, SWT.DEFAULT).applyTo(words);
         line.setLayoutData(hidden(2));
         line.setVisible(false);
     }
@@ -78,7 +82,8 @@ final class ProblemLine {
         boolean points = !problem.text().isEmpty();
         String pointed = problem.start() >= problem.text().length() ? problem.text() + NOTHING_THERE : problem.text();
         words.setText((points ? pointed + BETWEEN : "") + problem.message());
-        words.setForeground(problem.severity() == Severity.ERROR ? Colours.error() : null);
+        words.setBackground(line.getBackground());
+        words.setForeground(problem.severity() == Severity.ERROR ? Colours.error() : icon.getForeground());
         if (points) {
             words.setStyleRange(underline(problem, pointed));
         }

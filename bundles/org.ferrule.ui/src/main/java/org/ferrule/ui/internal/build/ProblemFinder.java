@@ -14,6 +14,7 @@ import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IConfigurationElement;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.OperationCanceledException;
 import org.eclipse.core.runtime.Platform;
 import org.ferrule.io.json.TextRegion;
 import org.ferrule.model.check.Severity;
@@ -55,8 +56,10 @@ public final class ProblemFinder {
     private static List<FoundProblem> ask(ProblemSource source, ProblemRequest request, IProgressMonitor monitor) {
         try {
             return source.find(request, monitor);
-        } catch (CoreException e) {
-            ILog.of(ProblemFinder.class).log(e.getStatus());
+        } catch (OperationCanceledException e) {
+            throw e;
+        } catch (CoreException | RuntimeException | LinkageError e) {
+            ILog.of(ProblemFinder.class).error(source.getClass().getName() + " has failed", e);
             return List.of(new FoundProblem(Severity.ERROR, "NOT_CHECKED", "Not checked: " + e.getMessage(), "",
                     BEGINNING, "", ""));
         }
