@@ -69,7 +69,8 @@ final class HeadCells extends AbstractCellPainter {
         int width = area.width - 2 * PAD;
         gc.setFont(measures.font());
         gc.setForeground(HeadColours.text());
-        gc.drawText(HeadText.shorten(gc, title(line), width), area.x + PAD, area.y + CellMeasures.EDGE, SWT.DRAW_TRANSPARENT);
+        gc.drawText(HeadText.shorten(gc, title(line), width), area.x + PAD, area.y + CellMeasures.EDGE,
+                SWT.DRAW_TRANSPARENT);
         gc.setForeground(HeadColours.detail());
         gc.drawText(HeadText.shorten(gc, line.detail(), width), area.x + PAD,
                 area.y + CellMeasures.EDGE + measures.line(), SWT.DRAW_TRANSPARENT);

@@ -100,7 +100,8 @@ final class VerdictCells extends AbstractCellPainter {
         gc.setLineWidth(width);
         gc.setLineStyle(style);
         int inset = width / 2 + 1;
-        gc.drawRectangle(bounds.x + inset - 1, bounds.y + inset - 1, bounds.width - 2 * inset, bounds.height - 2 * inset);
+        gc.drawRectangle(bounds.x + inset - 1, bounds.y + inset - 1, bounds.width - 2 * inset,
+                bounds.height - 2 * inset);
         gc.setLineWidth(1);
         gc.setLineStyle(SWT.LINE_SOLID);
     }

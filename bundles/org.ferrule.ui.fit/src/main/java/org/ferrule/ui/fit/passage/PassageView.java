@@ -33,7 +33,7 @@ import org.ferrule.ui.document.DocumentRecords;
 import org.ferrule.ui.fit.answer.AnswerPanel;
 import org.ferrule.ui.fit.answer.PairSelectionProvider;
 
-/** The daily question without a chart: what is in place, what is to be passed, and the answer with its drawing at once. */
+/** The daily question without a chart: what is in place, what is to be passed, and the answer with its drawing. */
 public final class PassageView extends ViewPart {
 
     private static final String FIRST = "Choose what is in place and what is to be passed.";
