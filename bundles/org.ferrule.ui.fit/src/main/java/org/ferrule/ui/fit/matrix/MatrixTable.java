@@ -31,7 +31,8 @@ public final class MatrixTable {
     private final NatTable table;
     private Zoom zoom = Zoom.NORMAL;
     private CellTiles tiles;
-    private Runnable selectionListener = () -> { };
+    private Runnable selectionListener = () -> {
+    };
     private String outerKey;
     private String innerKey;
     private Optional<AskedPair> told = Optional.empty();

@@ -80,7 +80,8 @@ class MatrixTest {
         fixture.robot().settle();
         for (int row = 1; row < content().axis(Side.OUTER).size(); row++) {
             Verdict above = content().answer(row - 1, 0).in().verdict();
-            assertTrue(above.compareTo(content().answer(row, 0).in().verdict()) <= 0, "row " + row + " is out of order");
+            assertTrue(above.compareTo(content().answer(row, 0).in().verdict()) <= 0,
+                    "row " + row + " is out of order");
         }
     }
 
