@@ -139,7 +139,8 @@ public final class MatrixContent {
     }
 
     private int[] sorted(Side side, int[] indexes) {
-        OptionalInt line = sort == null || sort.by() == side ? OptionalInt.empty() : axis(sort.by()).indexOf(sort.key());
+        OptionalInt line = sort == null || sort.by() == side ? OptionalInt.empty()
+                : axis(sort.by()).indexOf(sort.key());
         if (line.isEmpty()) {
             return indexes;
         }
