@@ -5,6 +5,7 @@
 package org.ferrule.engine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
 
@@ -19,6 +20,8 @@ import org.ferrule.fit.passage.FitQuestion;
 import org.ferrule.fit.passage.PhaseAnswer;
 import org.ferrule.fit.passage.ReadDevice;
 import org.ferrule.fit.rules.RuleSet;
+import org.ferrule.fit.verdict.ReasonCode;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -48,6 +51,12 @@ class DemoVerdictsTest {
         PhaseAnswer in = answer(outer, inner);
         assertEquals(expected, in.verdict().word() + " by " + in.authority().word()
                 + (in.hasConflict() ? " with conflict" : ""), () -> in.reasons().toString());
+    }
+
+    @Test
+    void failureOnTheBenchIsHeardForTheWireThatTheBurrTakes() {
+        assertTrue(answer("ave-extension-6fr-40", "quo-burr-125").reasons().stream()
+                .anyMatch(r -> r.code() == ReasonCode.BENCH_DID_NOT_PASS));
     }
 
     private static PhaseAnswer answer(String outer, String inner) {

@@ -8,17 +8,24 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BinaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.ferrule.fit.device.BenchResult;
 import org.ferrule.fit.device.Contour;
 import org.ferrule.fit.device.Device;
 import org.ferrule.fit.device.DeviceKind;
-import org.ferrule.fit.device.ShaftSection;
 import org.ferrule.quantity.Dimension;
 
-/** Replaces the ids of the wires in bench results by the wires' diameters; an unknown id stays, and cannot be read. */
+/**
+ * Replaces the ids of the wires in bench results by the wires' diameters; an unknown id stays, and cannot be read. Of a
+ * wire with a spring tip or a taper a pass holds up to its thickest part, and a failure from its thinnest on: a burr's
+ * own wire of 0.009 in is the one that it failed with, whatever its tip.
+ */
 final class BenchWires {
+    private static final Comparator<Dimension> BY_LABEL = Comparator.comparing(Dimension::label);
+
     private final Map<String, Device> wires;
 
     BenchWires(List<CataloguedDevice> devices) {
@@ -31,18 +38,20 @@ final class BenchWires {
     }
 
     private BenchResult resolve(BenchResult result) {
-        Optional<Dimension> diameter = result.wire().map(id -> diameter(id).orElse(id));
+        BinaryOperator<Dimension> choose = result.passed() ? BinaryOperator.maxBy(BY_LABEL)
+                : BinaryOperator.minBy(BY_LABEL);
+        Optional<Dimension> diameter = result.wire().map(id -> diameter(id, choose).orElse(id));
         return new BenchResult(result.outer(), result.lumen(), result.inner(), diameter, result.passed(),
                 result.covers(), result.samples(), result.source());
     }
 
-    private Optional<Dimension> diameter(Dimension id) {
-        return Optional.ofNullable(wires.get(id.text())).flatMap(BenchWires::thickest);
+    private Optional<Dimension> diameter(Dimension id, BinaryOperator<Dimension> choose) {
+        return Optional.ofNullable(wires.get(id.text())).flatMap(wire -> diameters(wire).reduce(choose));
     }
 
-    private static Optional<Dimension> thickest(Device wire) {
-        return wire.sections().stream().map(ShaftSection::distal).filter(Contour.Round.class::isInstance)
-                .flatMap(c -> ((Contour.Round) c).diameter().stream()).filter(Dimension::readable)
-                .max(Comparator.comparing(Dimension::label));
+    private static Stream<Dimension> diameters(Device wire) {
+        return wire.sections().stream().flatMap(s -> Stream.of(s.distal(), s.proximal()))
+                .filter(Contour.Round.class::isInstance).flatMap(c -> ((Contour.Round) c).diameter().stream())
+                .filter(Dimension::readable);
     }
 }
