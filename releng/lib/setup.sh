@@ -110,6 +110,22 @@ hash_of() {
         | sha256sum | cut -d' ' -f1)
 }
 
+# All bundles but those of the workbench.
+headless_bundles() {
+    (cd "$root" && ls -d bundles/* | grep -vE '\.(ui|product)(\.|$)')
+}
+
+# What the command line is made from.
+command_line_hash() {
+    # shellcheck disable=SC2046 # names of our own, without blanks
+    hash_of pom.xml .mvn releng/command-line $(headless_bundles)
+}
+
+# What the product is made from.
+product_hash() {
+    hash_of pom.xml .mvn bundles features releng seeds LICENSE NOTICE
+}
+
 # build NAME HASH RESULT ARGUMENTS...: runs Maven unless RESULT is there and was built from the same sources.
 build() {
     local name=$1 hash=$2 result=$3

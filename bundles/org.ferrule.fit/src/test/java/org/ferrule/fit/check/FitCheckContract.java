@@ -27,7 +27,7 @@ import org.ferrule.fit.verdict.Verdict;
 import org.junit.jupiter.api.Test;
 
 /** What every check keeps to. A test of a check extends it, and says what the check cannot do without. */
-abstract class FitCheckContract {
+public abstract class FitCheckContract {
     private final List<FitQuestion> questions = SampleQuestions.various();
 
     /** The check under test, a new one each time. */

@@ -16,11 +16,25 @@ import org.ferrule.fit.passage.Direction;
  * that it passes.
  */
 final class BruteForce {
+    /** Growth, a taper of the device and one of the lumen are rounded by a third of a nanometre each. */
+    private static final double ROUNDING = 3;
+
     private final RandomPassage passage;
     private final Phase phase;
     private double leastWorst = Double.POSITIVE_INFINITY;
-    private OptionalInt first = OptionalInt.empty();
-    private OptionalInt last = OptionalInt.empty();
+    private final Overlap sure = new Overlap();
+    private final Overlap possible = new Overlap();
+
+    /** The first and the last travel, in steps, at which stations overlap. */
+    private static final class Overlap {
+        private OptionalInt first = OptionalInt.empty();
+        private OptionalInt last = OptionalInt.empty();
+
+        private void note(int travel) {
+            first = OptionalInt.of(Math.min(first.orElse(travel), travel));
+            last = OptionalInt.of(Math.max(last.orElse(travel), travel));
+        }
+    }
 
     private BruteForce(RandomPassage passage, Phase phase) {
         this.passage = passage;
@@ -30,9 +44,9 @@ final class BruteForce {
     static BruteForce of(RandomPassage passage, Phase phase) {
         BruteForce force = new BruteForce(passage, phase);
         for (RandomSection section : passage.shaft()) {
-            for (RandomSection bore : passage.bore()) {
-                force.meet(section, bore);
-            }
+            int port = force.portOf(section);
+            force.meet(section, section.from(), port, false);
+            force.meet(section, port, section.to(), true);
         }
         return force;
     }
@@ -42,20 +56,31 @@ final class BruteForce {
         return leastWorst;
     }
 
-    /** The travel in steps at which the first, or last, station overlaps; empty where none does. */
-    OptionalInt overlap(Phase which) {
-        return which == Phase.IN ? first : last;
+    /** The travel in steps at which stations surely overlap: going in the first, coming out the last. */
+    OptionalInt sureOverlap() {
+        return phase == Phase.IN ? sure.first : sure.last;
     }
 
-    private void meet(RandomSection section, RandomSection bore) {
-        for (int s = section.from(); s <= section.to(); s++) {
-            for (int x = bore.from(); x <= bore.to(); x++) {
-                int travel = travel(s, x);
-                if (travel <= passage.travel() && nearestTravel(section, bore) < passage.travel()) {
-                    compare(bore, x, section, s, travel);
+    /** The same where a rounding against the device is enough to let them overlap. */
+    OptionalInt possibleOverlap() {
+        return phase == Phase.IN ? possible.first : possible.last;
+    }
+
+    /** Lets a part of a section meet the whole lumen, with the wire beside it or without. */
+    private void meet(RandomSection section, int from, int to, boolean beside) {
+        for (RandomSection bore : passage.bore()) {
+            for (int s = from; s <= to && meets(bore, from, to); s++) {
+                for (int x = bore.from(); x <= bore.to(); x++) {
+                    compare(bore, x, section, s, beside);
                 }
             }
         }
+    }
+
+    /** Parts of no length, and parts that only touch at the end of the travel, do not meet. */
+    private boolean meets(RandomSection bore, int from, int to) {
+        int nearest = passage.direction() == Direction.TIP_FIRST ? travel(from, bore.from()) : travel(to, bore.to());
+        return from < to && nearest < passage.travel();
     }
 
     private int travel(int s, int x) {
@@ -63,37 +88,29 @@ final class BruteForce {
                 : passage.shaftLength() - s + passage.boreLength() - x;
     }
 
-    /** Sections that only touch at the end of the travel do not meet. */
-    private int nearestTravel(RandomSection section, RandomSection bore) {
-        return passage.direction() == Direction.TIP_FIRST ? travel(section.from(), bore.from())
-                : travel(section.to(), bore.to());
-    }
-
-    private void compare(RandomSection bore, int x, RandomSection section, int s, int travel) {
-        Interval lumen = figure(bore, bore.start(), bore.end(), x);
-        if (s >= portOf(section)) {
-            note(lumen, outline(section, s).plus(interval(passage.wire())), travel);
-        }
-        if (s <= portOf(section)) {
-            note(lumen, outline(section, s), travel);
+    private void compare(RandomSection bore, int x, RandomSection section, int s, boolean beside) {
+        if (travel(s, x) <= passage.travel()) {
+            Interval alone = outline(section, s);
+            note(figure(bore, bore.start(), bore.end(), x),
+                    beside ? alone.plus(interval(passage.wire())) : alone, travel(s, x));
         }
     }
 
-    /** The port where it cuts the section; beyond it where it does not. */
+    /** Where the port cuts the section; one of its ends where it does not. */
     private int portOf(RandomSection section) {
-        if (passage.port() == RandomPassage.NONE || passage.port() >= section.to()) {
-            return Integer.MAX_VALUE;
-        }
-        return passage.port() <= section.from() ? Integer.MIN_VALUE : passage.port();
+        int port = passage.port() == RandomPassage.NONE ? section.to() : passage.port();
+        return Math.max(section.from(), Math.min(section.to(), port));
     }
 
     private void note(Interval lumen, Interval device, int travel) {
         leastWorst = Math.min(leastWorst, lumen.low() - device.high());
         boolean assumed = lumen.assumed() || device.assumed();
         double deciding = assumed ? lumen.high() - device.low() : lumen.centre() - device.centre();
-        if (deciding < -1) {
-            first = OptionalInt.of(Math.min(first.orElse(travel), travel));
-            last = OptionalInt.of(Math.max(last.orElse(travel), travel));
+        if (deciding < -1e-6) {
+            sure.note(travel);
+        }
+        if (deciding < ROUNDING) {
+            possible.note(travel);
         }
     }
 

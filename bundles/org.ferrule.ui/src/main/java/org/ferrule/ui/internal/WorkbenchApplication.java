@@ -25,6 +25,7 @@ public class WorkbenchApplication implements IApplication {
 
     @Override
     public Object start(IApplicationContext context) {
+        keepOtherToolkitAway();
         Display display = PlatformUI.createDisplay();
         try {
             FerruleWorkbenchAdvisor advisor = new FerruleWorkbenchAdvisor(folder(context));
@@ -33,6 +34,11 @@ public class WorkbenchApplication implements IApplication {
         } finally {
             display.dispose();
         }
+    }
+
+    /** The writers of documents touch AWT, whose windowing would crash beside GTK in the same process. */
+    private static void keepOtherToolkitAway() {
+        System.setProperty("java.awt.headless", "true");
     }
 
     /** The first argument that is a folder is opened as a project. */

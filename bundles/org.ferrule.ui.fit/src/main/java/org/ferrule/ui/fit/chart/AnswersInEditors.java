@@ -18,7 +18,7 @@ import org.osgi.framework.InvalidSyntaxException;
 import org.osgi.framework.ServiceReference;
 import org.osgi.framework.ServiceRegistration;
 
-/** Finds the answers that an open editor has for a chart, so that nobody needs to work them out twice. Safe for every thread. */
+/** Finds the answers that an open editor has for a chart, so that nobody works them out twice. For every thread. */
 public final class AnswersInEditors {
 
     private static final String FILE = "file";

@@ -26,7 +26,7 @@ import org.ferrule.ui.fit.matrix.Zoom;
 /** The bar above the matrix: filters by words and by verdict, which are the legend too, and the size of cells. */
 final class MatrixBar {
 
-    private static final int FILTER_WIDTH = 130;
+    private static final int FILTER_WIDTH = 60;
 
     private final Map<Side, Text> filters = new EnumMap<>(Side.class);
     private final Map<VerdictLook, ToolItem> looks = new EnumMap<>(VerdictLook.class);
@@ -54,7 +54,8 @@ final class MatrixBar {
         Text text = new Text(control, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
         text.setMessage("Find " + side.word());
         text.setToolTipText("Show only lines in whose head all these words occur");
-        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).hint(FILTER_WIDTH, SWT.DEFAULT).applyTo(text);
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(FILTER_WIDTH, SWT.DEFAULT)
+                .applyTo(text);
         text.addModifyListener(event -> {
             if (table.content().filter(side, text.getText())) {
                 table.refresh();
@@ -64,9 +65,9 @@ final class MatrixBar {
     }
 
     private void addLooks() {
-        ToolBar bar = new ToolBar(control, SWT.FLAT | SWT.RIGHT | SWT.WRAP);
+        ToolBar bar = new ToolBar(control, SWT.FLAT | SWT.RIGHT);
         bar.setBackground(control.getBackground());
-        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).applyTo(bar);
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).applyTo(bar);
         VerdictImages images = new VerdictImages(bar);
         for (VerdictLook look : VerdictLook.values()) {
             ToolItem item = new ToolItem(bar, SWT.CHECK);
@@ -106,10 +107,9 @@ final class MatrixBar {
 
     /** Shows how many cells have each look. */
     void showCounts(MatrixContent content) {
-        Map<VerdictLook, Integer> counts = content.counts();
         boolean changed = false;
         for (Map.Entry<VerdictLook, ToolItem> look : looks.entrySet()) {
-            String text = look.getKey().word() + "  " + counts.getOrDefault(look.getKey(), 0);
+            String text = look.getKey().word() + "  " + content.count(look.getKey());
             if (!text.equals(look.getValue().getText())) {
                 changed |= text.length() != look.getValue().getText().length();
                 look.getValue().setText(text);

@@ -16,7 +16,6 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.graphics.Transform;
-import org.ferrule.ui.look.Colours;
 
 /** Paints the heads of the lines of one side, and of their groups. */
 final class HeadCells extends AbstractCellPainter {
@@ -70,8 +69,9 @@ final class HeadCells extends AbstractCellPainter {
         int width = area.width - 2 * PAD;
         gc.setFont(measures.font());
         gc.setForeground(HeadColours.text());
-        gc.drawText(HeadText.shorten(gc, title(line), width), area.x + PAD, area.y + CellMeasures.EDGE, SWT.DRAW_TRANSPARENT);
-        gc.setForeground(Colours.muted());
+        gc.drawText(HeadText.shorten(gc, title(line), width), area.x + PAD, area.y + CellMeasures.EDGE,
+                SWT.DRAW_TRANSPARENT);
+        gc.setForeground(HeadColours.detail());
         gc.drawText(HeadText.shorten(gc, line.detail(), width), area.x + PAD,
                 area.y + CellMeasures.EDGE + measures.line(), SWT.DRAW_TRANSPARENT);
     }
@@ -81,7 +81,7 @@ final class HeadCells extends AbstractCellPainter {
         gc.setFont(measures.font());
         int detail = gc.textExtent(line.head().figure()).x;
         int y = area.y + (area.height - measures.line()) / 2;
-        gc.setForeground(Colours.muted());
+        gc.setForeground(HeadColours.detail());
         gc.drawText(line.head().figure(), area.x + area.width - PAD - detail, y, SWT.DRAW_TRANSPARENT);
         gc.setForeground(HeadColours.text());
         gc.drawText(HeadText.shorten(gc, title(line), area.width - detail - 4 * PAD), area.x + PAD, y,
@@ -99,7 +99,7 @@ final class HeadCells extends AbstractCellPainter {
             gc.drawText(part, area.x + PAD, y, SWT.DRAW_TRANSPARENT);
             y += measures.line();
         }
-        gc.setForeground(Colours.muted());
+        gc.setForeground(HeadColours.detail());
         gc.drawText(HeadText.shorten(gc, line.detail(), width), area.x + PAD,
                 area.y + area.height - PAD - measures.line(), SWT.DRAW_TRANSPARENT);
     }

@@ -13,6 +13,7 @@ import org.eclipse.swt.widgets.Display;
 /** The colours around the cells, from the system's, so that they follow light and dark. */
 final class HeadColours {
 
+    private static final int DETAIL_SHARE = 65;
     private static final int GRID_SHARE = 18;
     private static final int GROUND_SHARE = 6;
     private static final int SELECTED_SHARE = 30;
@@ -22,6 +23,11 @@ final class HeadColours {
 
     static Color text() {
         return system(SWT.COLOR_LIST_FOREGROUND);
+    }
+
+    /** For what only accompanies. */
+    static Color detail() {
+        return mixed(SWT.COLOR_LIST_FOREGROUND, DETAIL_SHARE);
     }
 
     static Color paper() {

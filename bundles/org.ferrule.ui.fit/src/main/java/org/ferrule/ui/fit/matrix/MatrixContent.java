@@ -25,6 +25,7 @@ public final class MatrixContent {
 
     private final Map<Side, MatrixAxis> axes = new EnumMap<>(Side.class);
     private final Set<VerdictLook> wanted = EnumSet.allOf(VerdictLook.class);
+    private final LookCounts counts = new LookCounts();
     private MatrixSort sort;
     private SolvedChart solved;
 
@@ -60,11 +61,20 @@ public final class MatrixContent {
                 axis(Side.INNER).index(column)), answer(row, column));
     }
 
-    /** Takes other answers; tells whether other lines are shown, or in another order. */
-    public boolean show(SolvedChart next) {
+    /**
+     * Takes other answers; tells whether other lines are shown, or in another order.
+     *
+     * @param onlyChanges whether the answers differ from those before by their changes only
+     */
+    public boolean show(SolvedChart next, boolean onlyChanges) {
         solved = next;
         boolean others = axis(Side.OUTER).replace(MatrixLines.of(next.chart(), Side.OUTER));
         others |= axis(Side.INNER).replace(MatrixLines.of(next.chart(), Side.INNER));
+        if (onlyChanges && !others) {
+            counts.follow(next.matrix());
+        } else {
+            counts.count(next.matrix());
+        }
         return arrange() || others;
     }
 
@@ -106,15 +116,9 @@ public final class MatrixContent {
         return arrange();
     }
 
-    /** Returns how many cells of the whole chart have each look. */
-    public Map<VerdictLook, Integer> counts() {
-        Map<VerdictLook, Integer> counts = new EnumMap<>(VerdictLook.class);
-        for (int outer = 0; outer < axis(Side.OUTER).total(); outer++) {
-            for (int inner = 0; inner < axis(Side.INNER).total(); inner++) {
-                counts.merge(VerdictLook.of(answerAt(outer, inner).in()), 1, Integer::sum);
-            }
-        }
-        return counts;
+    /** Returns how many cells of the whole chart have a look. */
+    public int count(VerdictLook look) {
+        return counts.of(look);
     }
 
     private boolean arrange() {
@@ -135,7 +139,8 @@ public final class MatrixContent {
     }
 
     private int[] sorted(Side side, int[] indexes) {
-        OptionalInt line = sort == null || sort.by() == side ? OptionalInt.empty() : axis(sort.by()).indexOf(sort.key());
+        OptionalInt line = sort == null || sort.by() == side ? OptionalInt.empty()
+                : axis(sort.by()).indexOf(sort.key());
         if (line.isEmpty()) {
             return indexes;
         }

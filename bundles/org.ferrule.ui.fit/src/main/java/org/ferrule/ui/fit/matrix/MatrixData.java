@@ -20,7 +20,8 @@ final class MatrixData {
     }
 
     static IDataProvider answers(MatrixContent content) {
-        return provider(content.axis(Side.INNER), content.axis(Side.OUTER), (column, row) -> content.answer(row, column));
+        return provider(content.axis(Side.INNER), content.axis(Side.OUTER),
+                (column, row) -> content.answer(row, column));
     }
 
     static IDataProvider heads(MatrixContent content, Side side) {

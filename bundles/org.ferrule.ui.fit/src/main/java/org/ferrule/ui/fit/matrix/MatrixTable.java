@@ -31,7 +31,8 @@ public final class MatrixTable {
     private final NatTable table;
     private Zoom zoom = Zoom.NORMAL;
     private CellTiles tiles;
-    private Runnable selectionListener = () -> { };
+    private Runnable selectionListener = () -> {
+    };
     private String outerKey;
     private String innerKey;
     private Optional<AskedPair> told = Optional.empty();
@@ -117,7 +118,7 @@ public final class MatrixTable {
 
     /** Shows other answers. */
     public void show(SolvedChart solved, boolean onlyChanges) {
-        boolean others = content.show(solved);
+        boolean others = content.show(solved, onlyChanges);
         boolean wasStale = states.arrived(onlyChanges ? solved.matrix().changes() : List.of());
         if (others || !onlyChanges) {
             refresh();
@@ -219,7 +220,7 @@ public final class MatrixTable {
         return table.getColumnCount() - layers.viewport().getColumnCount();
     }
 
-    /** Returns where the cell of two shown lines is painted, in the coordinates of the widget; nothing if scrolled off. */
+    /** Returns where the cell of two shown lines is painted in the widget; nothing if it is scrolled off. */
     public Optional<Rectangle> boundsOf(int row, int column) {
         return MatrixRepaint.bounds(table, layers.viewport(), row, column);
     }

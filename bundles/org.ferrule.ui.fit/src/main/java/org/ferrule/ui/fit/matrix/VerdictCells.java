@@ -57,7 +57,7 @@ final class VerdictCells extends AbstractCellPainter {
             if (!faint) {
                 write(gc, answer, bounds, PicturePainting.color(look.tone(scheme).ink()));
             }
-            frame(gc, cell, bounds, look, scheme);
+            frame(gc, cell, bounds, PicturePainting.color(look.tone(scheme).ink()));
         }
     }
 
@@ -86,13 +86,12 @@ final class VerdictCells extends AbstractCellPainter {
         }
     }
 
-    private void frame(GC gc, ILayerCell cell, Rectangle bounds, VerdictLook look, Scheme scheme) {
+    private void frame(GC gc, ILayerCell cell, Rectangle bounds, Color ink) {
         if (states.justChanged(cell.getColumnIndex(), cell.getRowIndex())) {
-            frame(gc, bounds, PicturePainting.color(look.tone(scheme).ink()), CHANGE_WIDTH, SWT.LINE_DASH);
+            frame(gc, bounds, ink, CHANGE_WIDTH, SWT.LINE_DASH);
         }
         if (cell.getDisplayMode().equals(DisplayMode.SELECT)) {
-            frame(gc, bounds, gc.getDevice().getSystemColor(SWT.COLOR_LIST_SELECTION), SELECTION_WIDTH,
-                    SWT.LINE_SOLID);
+            frame(gc, bounds, ink, SELECTION_WIDTH, SWT.LINE_SOLID);
         }
     }
 
@@ -101,7 +100,8 @@ final class VerdictCells extends AbstractCellPainter {
         gc.setLineWidth(width);
         gc.setLineStyle(style);
         int inset = width / 2 + 1;
-        gc.drawRectangle(bounds.x + inset - 1, bounds.y + inset - 1, bounds.width - 2 * inset, bounds.height - 2 * inset);
+        gc.drawRectangle(bounds.x + inset - 1, bounds.y + inset - 1, bounds.width - 2 * inset,
+                bounds.height - 2 * inset);
         gc.setLineWidth(1);
         gc.setLineStyle(SWT.LINE_SOLID);
     }

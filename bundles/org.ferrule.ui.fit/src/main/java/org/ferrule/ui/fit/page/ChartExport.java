@@ -31,7 +31,7 @@ import org.ferrule.engine.extension.Extensions;
 import org.ferrule.io.json.AtomicFiles;
 import org.ferrule.ui.document.DocumentFiles;
 
-/** Exports a chart in any of the formats that plug-ins offer. Asks before a file is replaced, and replaces it as a whole. */
+/** Exports a chart in any of the formats that plug-ins offer. Asks before a file is replaced, and writes it whole. */
 public final class ChartExport {
 
     private final List<ChartExporter> exporters = Extensions.ofPlatform().exporters();

@@ -84,7 +84,8 @@ final class DeviceField {
 
     /** What is typed names a device no longer, until one is chosen. */
     private void typed() {
-        if (!showing && !reference.isEmpty() && !device().map(d -> d.device().name()).orElse("").equals(text.getText())) {
+        boolean other = !device().map(d -> d.device().name()).orElse("").equals(text.getText());
+        if (!showing && !reference.isEmpty() && other) {
             reference = "";
             changed.run();
         }

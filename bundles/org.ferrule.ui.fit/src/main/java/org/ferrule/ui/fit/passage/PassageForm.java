@@ -67,8 +67,8 @@ final class PassageForm {
         new Label(control, SWT.NONE).setText(label);
         Text text = new Text(control, SWT.BORDER);
         text.setMessage(message);
-        text.setToolTipText("How far the device has to come beyond the tip of what is in place; over a wire's tail, how "
-                + "much wire has to stay ahead");
+        text.setToolTipText("How far the device has to come beyond the tip of what is in place; over a wire's tail, "
+                + "how much wire has to stay ahead");
         GridDataFactory.fillDefaults().grab(true, false).applyTo(text);
         text.addModifyListener(event -> changed());
         return text;

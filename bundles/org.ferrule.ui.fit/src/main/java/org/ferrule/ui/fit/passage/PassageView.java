@@ -14,6 +14,7 @@ import org.eclipse.core.resources.IProject;
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.jface.action.Action;
 import org.eclipse.jface.action.IToolBarManager;
+import org.eclipse.jface.action.Separator;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -32,7 +33,7 @@ import org.ferrule.ui.document.DocumentRecords;
 import org.ferrule.ui.fit.answer.AnswerPanel;
 import org.ferrule.ui.fit.answer.PairSelectionProvider;
 
-/** The daily question without a chart: what is in place, what is to be passed, and the answer with its drawing at once. */
+/** The daily question without a chart: what is in place, what is to be passed, and the answer with its drawing. */
 public final class PassageView extends ViewPart {
 
     private static final String FIRST = "Choose what is in place and what is to be passed.";
@@ -104,6 +105,7 @@ public final class PassageView extends ViewPart {
         };
         swap.setToolTipText("Put the two devices in each other's place");
         bar.add(swap);
+        bar.add(new Separator());
         bar.add(new HistoryMenu(history, () -> devices, question -> {
             form.show(question);
             ask(form.question());

@@ -55,7 +55,8 @@ final class ChartPickers {
         List<IFile> files = new ArrayList<>();
         try {
             chart.getProject().accept((IResource resource) -> {
-                if (resource instanceof IFile file && DocumentFiles.kind(file.getName()).filter(kind::equals).isPresent()) {
+                if (resource instanceof IFile file
+                        && DocumentFiles.kind(file.getName()).filter(kind::equals).isPresent()) {
                     files.add(file);
                 }
                 return true;

@@ -107,7 +107,7 @@ final class SegmentsBlock implements PartBlock {
 
     private void addItem(VesselSegment segment) {
         new TableItem(table, SWT.NONE).setText(new String[] { segment.getName() == null ? "" : segment.getName(),
-                text(segment.getLength()), text(segment.getDiameter()) });
+            text(segment.getLength()), text(segment.getDiameter()) });
     }
 
     private static String text(Dimension dimension) {

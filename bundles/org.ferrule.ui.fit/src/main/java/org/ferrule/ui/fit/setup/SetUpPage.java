@@ -139,7 +139,8 @@ public final class SetUpPage extends DocumentPage {
             form.choice(Literals.PAPER__PRIMARY_UNIT);
             form.choice(Literals.PAPER__SHOW_NUMBERS);
         });
-        PartSection notes = section(column, "Footnotes", null, form -> { });
+        PartSection notes = section(column, "Footnotes", null, form -> {
+        });
         addList(notes, "", Literals.FIT_CHART__FOOTNOTES, there -> pickers.line("Footnote"));
     }
 

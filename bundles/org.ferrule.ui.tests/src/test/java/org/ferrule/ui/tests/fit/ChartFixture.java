@@ -12,6 +12,7 @@ import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.CoreException;
+import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
@@ -40,7 +41,7 @@ import org.ferrule.ui.tests.robot.Robot;
 /** A chart of a project, opened in its editor and answered. */
 final class ChartFixture implements AutoCloseable {
 
-    private static final int FIRST_ANSWERS_FIFTHS = 450;
+    private static final int LONGEST_WAIT_FIFTHS = 450;
 
     private final Robot robot = new Robot();
     private final IProject project;
@@ -72,7 +73,7 @@ final class ChartFixture implements AutoCloseable {
 
     /** A large chart may take its time when it is answered for the first time. */
     void waitUntilAnswered() {
-        for (int i = 0; i < FIRST_ANSWERS_FIFTHS && editor.answers().shown().isEmpty(); i++) {
+        for (int i = 0; i < LONGEST_WAIT_FIFTHS && editor.answers().shown().isEmpty(); i++) {
             robot.pause(200);
         }
         robot.waitFor("answers", () -> editor.answers().shown().isPresent() && !editor.answers().stale());
@@ -163,6 +164,9 @@ final class ChartFixture implements AutoCloseable {
     @Override
     public void close() throws CoreException {
         EditorFixture.page().closeAllEditors(false);
+        for (int i = 0; i < LONGEST_WAIT_FIFTHS && !Job.getJobManager().isIdle(); i++) {
+            robot.pause(200);
+        }
         robot.waitForJobs();
         Projects.delete(project);
         robot.settle();

@@ -18,6 +18,7 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.ui.PartInitException;
 import org.ferrule.chart.look.Scheme;
 import org.ferrule.chart.look.VerdictLook;
+import org.ferrule.fit.verdict.Verdict;
 import org.ferrule.picture.Ink;
 import org.ferrule.ui.fit.matrix.MatrixContent;
 import org.ferrule.ui.fit.matrix.Side;
@@ -55,7 +56,8 @@ class MatrixTest {
             VerdictLook look = VerdictLook.of(content().answer(0, column).in());
             Ink ink = look.tone(Colours.dark() ? Scheme.DARK : Scheme.LIGHT).ink();
             Rectangle cell = fixture.table().boundsOf(0, column).orElseThrow();
-            assertTrue(fixture.pixels(cell, new RGB(ink.red(), ink.green(), ink.blue())) > 20, look + " is not painted");
+            RGB color = new RGB(ink.red(), ink.green(), ink.blue());
+            assertTrue(fixture.pixels(cell, color) > 20, look + " is not painted");
         }
     }
 
@@ -77,7 +79,8 @@ class MatrixTest {
         fixture.robot().clickPainted(fixture.table().control(), cell.x + 5, cell.y - 5);
         fixture.robot().settle();
         for (int row = 1; row < content().axis(Side.OUTER).size(); row++) {
-            assertTrue(content().answer(row - 1, 0).in().verdict().compareTo(content().answer(row, 0).in().verdict()) <= 0,
+            Verdict above = content().answer(row - 1, 0).in().verdict();
+            assertTrue(above.compareTo(content().answer(row, 0).in().verdict()) <= 0,
                     "row " + row + " is out of order");
         }
     }

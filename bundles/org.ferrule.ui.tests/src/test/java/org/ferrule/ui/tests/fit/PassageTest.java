@@ -50,8 +50,8 @@ class PassageTest {
     }
 
     private AskedPair ask() {
-        view.ask(fixture.project(), new PassageQuestion(GUIDE, "", "hes-workhorse-190", BALLOON, Direction.TIP_FIRST, "",
-                "house.rules.json"));
+        view.ask(fixture.project(), new PassageQuestion(GUIDE, "", "hes-workhorse-190", BALLOON, Direction.TIP_FIRST,
+                "", "house.rules.json"));
         fixture.robot().waitFor("an answer", () -> view.panel().shown().isPresent());
         return view.panel().shown().orElseThrow();
     }

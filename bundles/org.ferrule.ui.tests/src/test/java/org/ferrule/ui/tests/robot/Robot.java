@@ -16,6 +16,8 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.ui.IWorkbenchWindow;
+import org.eclipse.ui.PlatformUI;
 
 /** Moves the mouse, presses keys, and lets the workbench work. To be used on the display's thread, as tests run. */
 public final class Robot {
@@ -25,6 +27,17 @@ public final class Robot {
     private static final long PAUSE_MS = 10;
 
     private final Display display = Display.getCurrent();
+
+    /**
+     * Takes the keyboard for the workbench: without a window manager, as on a test display, nobody gives it back when a
+     * window of an earlier test was closed.
+     */
+    public Robot() {
+        for (IWorkbenchWindow window : PlatformUI.getWorkbench().getWorkbenchWindows()) {
+            window.getShell().forceActive();
+        }
+        settle();
+    }
 
     /** Lets the workbench handle what is pending. */
     public void settle() {

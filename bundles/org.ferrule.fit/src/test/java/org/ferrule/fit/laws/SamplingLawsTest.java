@@ -13,19 +13,30 @@ import org.ferrule.fit.laws.RandomFigure.Interval;
 import org.ferrule.fit.laws.RandomSection.Use;
 import org.ferrule.fit.passage.Direction;
 import org.ferrule.fit.verdict.Verdict;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * Parts drawn from within the intervals go through wherever the worst case says so: diameters are drawn station by
  * station, and the device is pushed through step by step.
  */
-class SamplingLawTest {
+class SamplingLawsTest {
     private static final int PARTS = 5;
 
     @Test
     void noPartContradictsAWorstCaseThatFits() {
+        assertTrue(simulated(400) > 100, "enough passages that fit");
+    }
+
+    @Test
+    @Tag("slow")
+    void noPartContradictsAWorstCaseThatFitsInMany() {
+        assertTrue(simulated(20_000) > 5000, "enough passages that fit");
+    }
+
+    private static int simulated(int cases) {
         int[] simulated = new int[1];
-        Cases.check(400, random -> {
+        Cases.check(cases, random -> {
             RandomPassage passage = RandomPassages.known(random);
             for (Phase phase : Phase.values()) {
                 if (passage.answer().in(phase).geometry() == Verdict.FITS) {
@@ -34,7 +45,7 @@ class SamplingLawTest {
                 }
             }
         });
-        assertTrue(simulated[0] > 100, simulated[0] + " passages simulated");
+        return simulated[0];
     }
 
     private static void push(RandomPassage passage, Phase phase, Random random) {
