@@ -23,6 +23,7 @@ import org.eclipse.ui.PlatformUI;
 public final class Robot {
 
     private static final long PATIENCE_MS = 20_000;
+    private static final long PATIENCE_FOR_JOBS_MS = 90_000;
     private static final long PAUSE_MS = 10;
 
     private final Display display = Display.getCurrent();
@@ -47,7 +48,11 @@ public final class Robot {
 
     /** Lets the workbench work until the condition holds; fails after 20 seconds. */
     public void waitFor(String what, BooleanSupplier condition) {
-        long end = System.currentTimeMillis() + PATIENCE_MS;
+        waitFor(what, condition, PATIENCE_MS);
+    }
+
+    private void waitFor(String what, BooleanSupplier condition, long patienceMs) {
+        long end = System.currentTimeMillis() + patienceMs;
         while (!condition.getAsBoolean()) {
             if (System.currentTimeMillis() > end) {
                 new ScreenPicture().take("waited-for-" + what.replaceAll("\\W+", "-"));
@@ -70,7 +75,7 @@ public final class Robot {
     public void waitForJobs() {
         pause(300);
         waitFor("jobs", () -> Job.getJobManager().isIdle()
-                || Job.getJobManager().find(null).length == sleepingJobs());
+                || Job.getJobManager().find(null).length == sleepingJobs(), PATIENCE_FOR_JOBS_MS);
     }
 
     private static long sleepingJobs() {

@@ -37,6 +37,7 @@ public final class LiveChecks {
     private final ProblemBoard board;
     private final ProblemUpdate update;
     private final Map<DocumentSession, Follower> followers = new HashMap<>();
+    private final Map<IFile, Job> checks = new HashMap<>();
 
     /** Creates the checks. */
     public LiveChecks(DocumentRecords records, DocumentSessions sessions, ProblemBoard board, ProblemUpdate update) {
@@ -74,12 +75,18 @@ public final class LiveChecks {
         }
     }
 
+    /** A later check of a file takes the place of an earlier one, which may take longer than the pause between edits. */
     private void check(IFile file, Runnable before) {
+        Job earlier = checks.get(file);
+        if (earlier != null) {
+            earlier.cancel();
+        }
         Job job = Job.createSystem("Checking " + file.getName(), (ICoreRunnable) monitor -> {
             before.run();
             updateIfThere(file, monitor);
         });
         job.setRule(new OneAtATime(file));
+        checks.put(file, job);
         job.schedule();
     }
 
