@@ -89,7 +89,8 @@ public final class DemoChart {
         String figure = IntStream.range(0, d.sections().size()).mapToObj(i -> d.sections().get(i))
                 .filter(s -> s.crossingProfile() || s.rigid()).findFirst()
                 .flatMap(s -> s.distal() instanceof Contour.Round r ? r.diameter()
-                        : Optional.empty()).map(p -> p.text()).orElse("");
+                        : Optional.empty())
+                .map(p -> p.text()).orElse("");
         return new Head(d.id(), d.name(), d.kind().word(), d.size(), "", figure, d.kind().word() + "s");
     }
 }

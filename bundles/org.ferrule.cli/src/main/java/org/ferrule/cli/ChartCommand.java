@@ -28,8 +28,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Solves a chart and writes it. */
-@Command(name = "chart", mixinStandardHelpOptions = true,
-        description = "Solves a fit chart and writes it in the format of each file name.")
+@Command(name = "chart", mixinStandardHelpOptions = true, description = "Solves a fit chart and writes it in the format of each file name.")
 final class ChartCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;

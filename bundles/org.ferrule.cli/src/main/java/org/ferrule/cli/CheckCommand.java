@@ -29,8 +29,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Checks documents. */
-@Command(name = "check", mixinStandardHelpOptions = true,
-        description = "Checks documents and tells every problem with its file, line and column.")
+@Command(name = "check", mixinStandardHelpOptions = true, description = "Checks documents and tells every problem with its file, line and column.")
 final class CheckCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;

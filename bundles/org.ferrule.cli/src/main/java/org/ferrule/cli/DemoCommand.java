@@ -23,8 +23,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Writes every chart of a folder in every format. */
-@Command(name = "demo", mixinStandardHelpOptions = true,
-        description = "Solves every chart of a folder and writes it in every format.")
+@Command(name = "demo", mixinStandardHelpOptions = true, description = "Solves every chart of a folder and writes it in every format.")
 final class DemoCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;

@@ -47,37 +47,30 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Answers one question. */
-@Command(name = "fit", mixinStandardHelpOptions = true,
-        description = "Tells whether one device goes through one lumen, in and out, and why.")
+@Command(name = "fit", mixinStandardHelpOptions = true, description = "Tells whether one device goes through one lumen, in and out, and why.")
 final class FitCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Option(names = "--library", required = true, paramLabel = "FILE",
-            description = "A device library; may be given several times.")
+    @Option(names = "--library", required = true, paramLabel = "FILE", description = "A device library; may be given several times.")
     private List<Path> libraries = new ArrayList<>();
 
-    @Option(names = "--outer", required = true, paramLabel = "ID[#LUMEN]",
-            description = "The device around, and which of its lumens if not the main one.")
+    @Option(names = "--outer", required = true, paramLabel = "ID[#LUMEN]", description = "The device around, and which of its lumens if not the main one.")
     private String outer;
 
     @Option(names = "--inner", required = true, paramLabel = "ID", description = "The device inside.")
     private String inner;
 
-    @Option(names = "--rules", paramLabel = "FILE",
-            description = "The rule set; by default the only one beside the first library.")
+    @Option(names = "--rules", paramLabel = "FILE", description = "The rule set; by default the only one beside the first library.")
     private Path rules;
 
-    @Option(names = "--wire", paramLabel = "ID",
-            description = "The wire that the inner device runs over; by default the largest it is stated to take.")
+    @Option(names = "--wire", paramLabel = "ID", description = "The wire that the inner device runs over; by default the largest it is stated to take.")
     private String wire;
 
-    @Option(names = "--over-wire",
-            description = "The outer device is loaded over the tail of a wire, which is the inner device.")
+    @Option(names = "--over-wire", description = "The outer device is loaded over the tail of a wire, which is the inner device.")
     private boolean overWire;
 
-    @Option(names = "--reach", paramLabel = "LENGTH",
-            description = "How far beyond the outer tip, such as \"12 cm\"; with --over-wire how much wire stays ahead.")
+    @Option(names = "--reach", paramLabel = "LENGTH", description = "How far beyond the outer tip, such as \"12 cm\"; with --over-wire how much wire stays ahead.")
     private String reach;
 
     @Option(names = "--json", description = "Writes the answer as JSON.")

@@ -36,7 +36,8 @@ class FitCommandTest {
 
     @Test
     void endsWithOneForAnyOtherVerdict() {
-        Run run = Run.of("fit", "--library", GUIDES, "--library", BURRS, "--outer", "kes-guide-6fr-right-100", "--inner",
+        Run run = Run.of("fit", "--library", GUIDES, "--library", BURRS, "--outer", "kes-guide-6fr-right-100",
+                "--inner",
                 "quo-burr-250");
         assertEquals(1, run.exitCode(), run::err);
         assertTrue(run.out().startsWith("in:  Blocked"), run::out);
@@ -117,7 +118,8 @@ class FitCommandTest {
     }
 
     private static JsonNode json(String outer, String inner) throws IOException {
-        Run run = Run.of("fit", "--library", GUIDES, "--library", BALLOONS, "--outer", outer, "--inner", inner, "--json");
+        Run run = Run.of("fit", "--library", GUIDES, "--library", BALLOONS, "--outer", outer, "--inner", inner,
+                "--json");
         return new ObjectMapper().readTree(run.out());
     }
 

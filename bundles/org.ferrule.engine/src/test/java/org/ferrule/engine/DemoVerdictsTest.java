@@ -34,19 +34,19 @@ class DemoVerdictsTest {
 
     @ParameterizedTest(name = "{1} in {0}: {2}")
     @CsvSource({
-            "kes-guide-6fr-right-100, dun-sc-350-15, fits by claim",
-            "pel-extension-6fr, dun-sc-350-15, unknown by geometry",
-            "pel-extension-6fr, san-stent-350-22, fits by claim",
-            "kes-guide-7fr-large, san-rx-tight-150-12, unknown by geometry",
-            "kes-guide-6fr-right-100, pel-slippery-180, unknown by geometry",
-            "kes-guide-6fr-right-100, san-nc-275-15, fits by claim",
-            "pel-extension-6fr, san-nc-275-15, unknown by geometry",
-            "pel-extension-6fr, kol-scoring-300-15, tight by claim with conflict",
-            "ave-extension-6fr-17, quo-burr-125, tight by bench with conflict",
-            "ave-extension-6fr-40, quo-burr-125, tight by claim with conflict",
-            "pel-extension-6fr, quo-burr-125, tight by claim with conflict",
-            "kes-guide-6fr-right-100, quo-burr-175, blocked by claim with conflict",
-            "kes-guide-6fr-right-100, quo-burr-250, blocked by geometry" })
+        "kes-guide-6fr-right-100, dun-sc-350-15, fits by claim",
+        "pel-extension-6fr, dun-sc-350-15, unknown by geometry",
+        "pel-extension-6fr, san-stent-350-22, fits by claim",
+        "kes-guide-7fr-large, san-rx-tight-150-12, unknown by geometry",
+        "kes-guide-6fr-right-100, pel-slippery-180, unknown by geometry",
+        "kes-guide-6fr-right-100, san-nc-275-15, fits by claim",
+        "pel-extension-6fr, san-nc-275-15, unknown by geometry",
+        "pel-extension-6fr, kol-scoring-300-15, tight by claim with conflict",
+        "ave-extension-6fr-17, quo-burr-125, tight by bench with conflict",
+        "ave-extension-6fr-40, quo-burr-125, tight by claim with conflict",
+        "pel-extension-6fr, quo-burr-125, tight by claim with conflict",
+        "kes-guide-6fr-right-100, quo-burr-175, blocked by claim with conflict",
+        "kes-guide-6fr-right-100, quo-burr-250, blocked by geometry" })
     void answersAsWorkedOutByHand(String outer, String inner, String expected) {
         PhaseAnswer in = answer(outer, inner);
         assertEquals(expected, in.verdict().word() + " by " + in.authority().word()

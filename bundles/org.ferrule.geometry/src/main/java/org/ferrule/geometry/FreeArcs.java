@@ -64,7 +64,7 @@ final class FreeArcs {
         }
         double towards = Math.atan2(rigid.y(j) - rigid.y(i), rigid.x(j) - rigid.x(i));
         double half = Math.acos(cosine);
-        return new double[] {oneTurn(towards - half), oneTurn(towards + half)};
+        return new double[] { oneTurn(towards - half), oneTurn(towards + half) };
     }
 
     private static double oneTurn(double angle) {

@@ -18,8 +18,8 @@ final class Quadratic {
         }
         double q = -(b + Math.copySign(Math.sqrt(discriminant), b)) / 2;
         if (a == 0) {
-            return new double[] {c / q};
+            return new double[] { c / q };
         }
-        return q == 0 ? new double[] {0} : new double[] {q / a, c / q};
+        return q == 0 ? new double[] { 0 } : new double[] { q / a, c / q };
     }
 }

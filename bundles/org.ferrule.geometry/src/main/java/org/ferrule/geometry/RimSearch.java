@@ -36,7 +36,7 @@ final class RimSearch {
 
     private Result search() {
         for (int i = 0; i < discs.size(); i++) {
-            offer(new Rim(discs.x(i), discs.y(i), discs.radius(i), new int[] {i}, new double[] {1}));
+            offer(new Rim(discs.x(i), discs.y(i), discs.radius(i), new int[] { i }, new double[] { 1 }));
             for (int j = i + 1; j < discs.size(); j++) {
                 pair(i, j);
                 for (int k = j + 1; k < discs.size(); k++) {
@@ -67,7 +67,7 @@ final class RimSearch {
         }
         double part = fromFirst / distance;
         offer(new Rim(discs.x(i) + part * (discs.x(j) - discs.x(i)), discs.y(i) + part * (discs.y(j) - discs.y(i)),
-                (distance + discs.radius(i) + discs.radius(j)) / 2, new int[] {i, j}, new double[] {0.5, 0.5}));
+                (distance + discs.radius(i) + discs.radius(j)) / 2, new int[] { i, j }, new double[] { 0.5, 0.5 }));
     }
 
     /**
@@ -93,7 +93,7 @@ final class RimSearch {
         double vx = (e * qy - f * py) / determinant;
         double vy = (f * px - e * qx) / determinant;
         for (double t : Quadratic.roots(vx * vx + vy * vy - 1, 2 * (ux * vx + uy * vy), ux * ux + uy * uy)) {
-            offer(balanced(discs.x(i) + ux + vx * t, discs.y(i) + uy + vy * t, new int[] {i, j, k}));
+            offer(balanced(discs.x(i) + ux + vx * t, discs.y(i) + uy + vy * t, new int[] { i, j, k }));
         }
     }
 

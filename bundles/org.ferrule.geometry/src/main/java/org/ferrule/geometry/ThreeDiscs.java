@@ -60,11 +60,11 @@ record ThreeDiscs(Length a, Length b, Length c) {
     /** Returns the point at given distances from (0, 0) and (side, 0), on the upper side. */
     private static double[] apex(double side, double fromFirst, double fromSecond) {
         if (side == 0) {
-            return new double[] {0, 0};
+            return new double[] { 0, 0 };
         }
         double x = (fromFirst * fromFirst - fromSecond * fromSecond + side * side) / (2 * side);
         // Slightly negative by rounding where the three points lie on a line.
         double squared = Math.max(0, fromFirst * fromFirst - x * x);
-        return new double[] {x, Math.sqrt(squared)};
+        return new double[] { x, Math.sqrt(squared) };
     }
 }

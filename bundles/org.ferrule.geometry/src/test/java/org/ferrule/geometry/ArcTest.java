@@ -20,7 +20,7 @@ class ArcTest {
 
     // A half circle from the right over the top to the left; its middle is the top.
     @ParameterizedTest
-    @CsvSource({"90, -2", "0, -2", "180, -2", "270, 0", "45, -2.828427"})
+    @CsvSource({ "90, -2", "0, -2", "180, -2", "270, 0", "45, -2.828427" })
     void fallsShortAsFarAsTheArcReaches(double directionDegrees, double expected) {
         Arc half = new Arc(0, 2, 0, Math.PI);
         assertEquals(expected, half.leastMovement(Math.toRadians(directionDegrees)), 1e-6);

@@ -47,7 +47,7 @@ class EnclosingCircleTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"1, 1, 0.666666, 2", "1.5, 0.9, 0.7, 2.4", "2, 0, 0, 2", "0, 0, 0, 0", "1, 1, 0, 2"})
+    @CsvSource({ "1, 1, 0.666666, 2", "1.5, 0.9, 0.7, 2.4", "2, 0, 0, 2", "0, 0, 0, 0", "1, 1, 0, 2" })
     void smallDiscHidesBesideTwo(String a, String b, String c, String expected) {
         Enclosure enclosure = EnclosingCircle.discs(mm(a), mm(b), mm(c));
         assertTrue(enclosure.isExact());

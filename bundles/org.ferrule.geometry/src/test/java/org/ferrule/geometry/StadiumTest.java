@@ -35,8 +35,8 @@ class StadiumTest {
 
     // s = 0.4: hides up to q = s/2 = 0.2; beyond q + h + s^2/(4q); a round shaft (s = 0) needs the sum.
     @ParameterizedTest
-    @CsvSource({"1.2, 0.8, 0.1, 1.2", "1.2, 0.8, 0.2, 1.2", "1.2, 0.8, 0.4, 1.3", "1.2, 0.8, 0, 1.2",
-        "0.8, 0.8, 0.4, 1.2", "2, 1, 1, 2.25"})
+    @CsvSource({ "1.2, 0.8, 0.1, 1.2", "1.2, 0.8, 0.2, 1.2", "1.2, 0.8, 0.4, 1.3", "1.2, 0.8, 0, 1.2",
+        "0.8, 0.8, 0.4, 1.2", "2, 1, 1, 2.25" })
     void needsRoomForDiscBesideItsFlat(String width, String height, String disc, String expected) {
         Enclosure enclosure = new Stadium(mm(width), mm(height)).with(mm(disc));
         assertEquals(mm(expected), enclosure.upperDiameter());
@@ -44,7 +44,7 @@ class StadiumTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0.8, 1.2", "1, 0", "1, -1"})
+    @CsvSource({ "0.8, 1.2", "1, 0", "1, -1" })
     void refusesWhatIsNotAnOval(String width, String height) {
         assertThrows(IllegalArgumentException.class, () -> new Stadium(mm(width), mm(height)));
     }

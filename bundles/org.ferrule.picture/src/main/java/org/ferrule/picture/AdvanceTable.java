@@ -73,7 +73,7 @@ final class AdvanceTable implements TextMeasure {
     private static AdvanceTable read() {
         AdvanceTable table = new AdvanceTable();
         try (InputStream in = AdvanceTable.class.getResourceAsStream(RESOURCE);
-            BufferedReader lines = new BufferedReader(new InputStreamReader(in, StandardCharsets.US_ASCII))) {
+                BufferedReader lines = new BufferedReader(new InputStreamReader(in, StandardCharsets.US_ASCII))) {
             lines.lines().filter(line -> !line.startsWith("#")).forEach(table::readLine);
         } catch (IOException e) {
             throw new UncheckedIOException("Cannot read the table " + RESOURCE, e);
@@ -86,7 +86,7 @@ final class AdvanceTable implements TextMeasure {
         FontFace name = FontFace.valueOf(words[0]);
         if (words[1].equals("em")) {
             faces.put(name, new Face(Integer.parseInt(words[2]), Integer.parseInt(words[4]),
-                Integer.parseInt(words[6]), Integer.parseInt(words[8]), new HashMap<>()));
+                    Integer.parseInt(words[6]), Integer.parseInt(words[8]), new HashMap<>()));
         } else {
             int first = Integer.parseInt(words[1], 16);
             for (int i = 2; i < words.length; i++) {

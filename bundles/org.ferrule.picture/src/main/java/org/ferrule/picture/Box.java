@@ -43,7 +43,7 @@ public record Box(double xMm, double yMm, double widthMm, double heightMm) {
     /** The corners, clockwise from the upper left. */
     public List<Point> corners() {
         return List.of(new Point(xMm, yMm), new Point(rightMm(), yMm),
-            new Point(rightMm(), bottomMm()), new Point(xMm, bottomMm()));
+                new Point(rightMm(), bottomMm()), new Point(xMm, bottomMm()));
     }
 
     /** The middle of the box. */
@@ -63,8 +63,8 @@ public record Box(double xMm, double yMm, double widthMm, double heightMm) {
     /** The smallest box that holds this one and another. */
     public Box union(Box other) {
         return between(
-            new Point(Math.min(xMm, other.xMm), Math.min(yMm, other.yMm)),
-            new Point(Math.max(rightMm(), other.rightMm()), Math.max(bottomMm(), other.bottomMm())));
+                new Point(Math.min(xMm, other.xMm), Math.min(yMm, other.yMm)),
+                new Point(Math.max(rightMm(), other.rightMm()), Math.max(bottomMm(), other.bottomMm())));
     }
 
     /** Whether a place lies in the box or on its edge. */

@@ -39,7 +39,7 @@ final class Check {
             int codePoint = text.codePointAt(i);
             if (!isPrintable(codePoint)) {
                 throw new IllegalArgumentException(String.format(Locale.ROOT,
-                    "%s has a character that cannot be drawn, U+%04X, at position %d", what, codePoint, i));
+                        "%s has a character that cannot be drawn, U+%04X, at position %d", what, codePoint, i));
             }
         }
         return text;

@@ -18,7 +18,7 @@ import java.util.List;
  * @param created when it was made; given by the caller, so that the same input makes the same bytes
  */
 public record DocumentInfo(String title, String author, String subject, List<String> keywords, String language,
-    OffsetDateTime created) {
+        OffsetDateTime created) {
 
     public DocumentInfo {
         Check.printable("Title", title);

@@ -37,7 +37,7 @@ public record Ellipse(Point centre, double radiusXMm, double radiusYMm, Style st
     @Override
     public Path outline() {
         Transform fromUnitCircle = Transform.scaling(radiusXMm, radiusYMm)
-            .then(Transform.translation(centre.xMm(), centre.yMm()));
+                .then(Transform.translation(centre.xMm(), centre.yMm()));
         return Outline.from(1, 0).arc(0, 0, 1, 0, 360).close().path(style).transformed(fromUnitCircle);
     }
 }

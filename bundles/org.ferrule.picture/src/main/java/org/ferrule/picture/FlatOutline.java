@@ -73,12 +73,12 @@ final class FlatOutline {
         for (int i = 1; i <= LINES_PER_CURVE; i++) {
             double t = (double) i / LINES_PER_CURVE;
             double u = 1 - t;
-            double[] weights = {u * u * u, 3 * u * u * t, 3 * u * t * t, t * t * t};
+            double[] weights = { u * u * u, 3 * u * u * t, 3 * u * t * t, t * t * t };
             points.add(new Point(
-                weights[0] * from.xMm() + weights[1] * curve.control1().xMm() + weights[2] * curve.control2().xMm()
-                    + weights[3] * curve.to().xMm(),
-                weights[0] * from.yMm() + weights[1] * curve.control1().yMm() + weights[2] * curve.control2().yMm()
-                    + weights[3] * curve.to().yMm()));
+                    weights[0] * from.xMm() + weights[1] * curve.control1().xMm() + weights[2] * curve.control2().xMm()
+                            + weights[3] * curve.to().xMm(),
+                    weights[0] * from.yMm() + weights[1] * curve.control1().yMm() + weights[2] * curve.control2().yMm()
+                            + weights[3] * curve.to().yMm()));
         }
     }
 
@@ -91,7 +91,7 @@ final class FlatOutline {
         double dy = b.yMm() - a.yMm();
         double square = dx * dx + dy * dy;
         double along = square == 0 ? 0
-            : ((place.xMm() - a.xMm()) * dx + (place.yMm() - a.yMm()) * dy) / square;
+                : ((place.xMm() - a.xMm()) * dx + (place.yMm() - a.yMm()) * dy) / square;
         double clamped = Math.max(0, Math.min(1, along));
         return place.distanceMm(a.plus(clamped * dx, clamped * dy));
     }

@@ -18,8 +18,8 @@ import java.util.Optional;
 public record Frame(Transform transform, Optional<Box> clip, Optional<String> id, Optional<String> tooltip) {
 
     /** No change of coordinates, no clip, no name. */
-    public static final Frame PLAIN =
-        new Frame(Transform.IDENTITY, Optional.empty(), Optional.empty(), Optional.empty());
+    public static final Frame PLAIN = new Frame(Transform.IDENTITY, Optional.empty(), Optional.empty(),
+            Optional.empty());
 
     public Frame {
         id.ifPresent(name -> Check.printable("Id", name));

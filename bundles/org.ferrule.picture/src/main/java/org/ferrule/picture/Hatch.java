@@ -50,14 +50,16 @@ public record Hatch(Pattern pattern, Ink ink, double spacingMm, double widthMm) 
         }
     }
 
-    private enum Marks { LINES, CROSSED_LINES, DOTS }
+    private enum Marks {
+        LINES, CROSSED_LINES, DOTS
+    }
 
     public Hatch {
         Check.positive("hatch spacing", spacingMm);
         Check.positive("hatch width", widthMm);
         if (widthMm >= spacingMm) {
             throw new IllegalArgumentException(
-                "A hatch of width " + widthMm + " mm at a spacing of " + spacingMm + " mm is solid");
+                    "A hatch of width " + widthMm + " mm at a spacing of " + spacingMm + " mm is solid");
         }
     }
 

@@ -25,7 +25,7 @@ final class HitTest {
     private List<Group> find(Point place, List<Element> elements, List<Group> around) {
         for (int i = elements.size() - 1; i >= 0; i--) {
             List<Group> found = elements.get(i) instanceof Group group ? findIn(group, place, around)
-                : touches(elements.get(i), place) ? around : List.of();
+                    : touches(elements.get(i), place) ? around : List.of();
             if (!found.isEmpty()) {
                 return found;
             }
@@ -71,7 +71,7 @@ final class HitTest {
         List<FlatOutline> parts = FlatOutline.partsOf(shape.outline());
         boolean fillsOpenParts = !shape.style().fill().isNone();
         long around = parts.stream().filter(part -> fillsOpenParts || part.isClosed())
-            .filter(part -> part.contains(place)).count();
+                .filter(part -> part.contains(place)).count();
         return around % 2 == 1 || parts.stream().anyMatch(part -> part.distanceMm(place) <= reach);
     }
 
@@ -84,7 +84,7 @@ final class HitTest {
         };
         Box box = new Box(left, -measure.ascentMm(text.style()), width, measure.leadingMm(text.style()));
         Transform toText = Transform.rotation(text.rotationDegrees())
-            .then(Transform.translation(text.at().xMm(), text.at().yMm())).inverse();
+                .then(Transform.translation(text.at().xMm(), text.at().yMm())).inverse();
         return box.contains(toText.apply(place));
     }
 

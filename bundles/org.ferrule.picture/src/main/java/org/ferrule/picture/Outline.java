@@ -91,9 +91,9 @@ public final class Outline {
         Point start = onCircle(centre, radius, from);
         Point end = onCircle(centre, radius, from + sweep);
         segments.add(new Segment.CurveTo(
-            start.plus(-handle * Math.sin(from), handle * Math.cos(from)),
-            end.plus(handle * Math.sin(from + sweep), -handle * Math.cos(from + sweep)),
-            end));
+                start.plus(-handle * Math.sin(from), handle * Math.cos(from)),
+                end.plus(handle * Math.sin(from + sweep), -handle * Math.cos(from + sweep)),
+                end));
     }
 
     private static Point onCircle(Point centre, double radius, double angle) {

@@ -133,7 +133,7 @@ public final class PictureBuilder {
     /** Text turned about a place on its baseline; positive is clockwise, -90 reads upwards. */
     public PictureBuilder text(double xMm, double yMm, String string, Text.Anchor anchor, double rotationDegrees) {
         return string.isEmpty() ? this
-            : add(new Text(new Point(xMm, yMm), string, lettering, anchor, rotationDegrees));
+                : add(new Text(new Point(xMm, yMm), string, lettering, anchor, rotationDegrees));
     }
 
     /** Lines of text one below the other; the first has its baseline at {@code yMm}. */

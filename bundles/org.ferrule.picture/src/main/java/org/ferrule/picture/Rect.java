@@ -21,7 +21,7 @@ public record Rect(Box box, double cornerRadiusMm, Style style) implements Shape
         double largest = Math.min(box.widthMm(), box.heightMm()) / 2;
         if (cornerRadiusMm > largest + ROUNDING_MM) {
             throw new IllegalArgumentException("A corner radius of " + cornerRadiusMm
-                + " mm is more than half of the shorter side, " + largest + " mm");
+                    + " mm is more than half of the shorter side, " + largest + " mm");
         }
     }
 
@@ -47,7 +47,7 @@ public record Rect(Box box, double cornerRadiusMm, Style style) implements Shape
         double top = box.yMm() + r;
         double bottom = box.bottomMm() - r;
         return Outline.from(left, box.yMm())
-            .arc(right, top, r, -90, 90).arc(right, bottom, r, 0, 90)
-            .arc(left, bottom, r, 90, 90).arc(left, top, r, 180, 90).close();
+                .arc(right, top, r, -90, 90).arc(right, bottom, r, 0, 90)
+                .arc(left, bottom, r, 90, 90).arc(left, top, r, 180, 90).close();
     }
 }

@@ -14,7 +14,8 @@ package org.ferrule.picture;
  * @param rotationDegrees turn about the place, positive is clockwise: -90 reads upwards
  */
 public record Text(Point at, String string, TextStyle style, Anchor anchor, double rotationDegrees)
-    implements Element {
+        implements
+            Element {
 
     /** Which part of a text stands at its place. */
     public enum Anchor {

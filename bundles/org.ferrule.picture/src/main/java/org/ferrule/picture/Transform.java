@@ -24,7 +24,7 @@ public record Transform(double a, double b, double c, double d, double eMm, doub
         double determinant = a * d - b * c;
         if (!Double.isFinite(determinant + eMm + fMm) || determinant == 0) {
             throw new IllegalArgumentException("Not a transformation that can be undone: "
-                + a + " " + b + " " + c + " " + d + " " + eMm + " " + fMm);
+                    + a + " " + b + " " + c + " " + d + " " + eMm + " " + fMm);
         }
     }
 
@@ -47,8 +47,8 @@ public record Transform(double a, double b, double c, double d, double eMm, doub
     /** The transformation that does this one first and then the other. */
     public Transform then(Transform o) {
         return new Transform(
-            o.a * a + o.c * b, o.b * a + o.d * b, o.a * c + o.c * d, o.b * c + o.d * d,
-            o.a * eMm + o.c * fMm + o.eMm, o.b * eMm + o.d * fMm + o.fMm);
+                o.a * a + o.c * b, o.b * a + o.d * b, o.a * c + o.c * d, o.b * c + o.d * d,
+                o.a * eMm + o.c * fMm + o.eMm, o.b * eMm + o.d * fMm + o.fMm);
     }
 
     /** Where a place inside lies outside. */
@@ -65,6 +65,6 @@ public record Transform(double a, double b, double c, double d, double eMm, doub
     public Transform inverse() {
         double determinant = a * d - b * c;
         return new Transform(d / determinant, -b / determinant, -c / determinant, a / determinant,
-            (c * fMm - d * eMm) / determinant, (b * eMm - a * fMm) / determinant);
+                (c * fMm - d * eMm) / determinant, (b * eMm - a * fMm) / determinant);
     }
 }

@@ -17,8 +17,8 @@ class HitTestTest {
     @Test
     void findsTheUppermostOfTwo() {
         Picture picture = picture(p -> p
-            .group(Frame.named("below"), g -> g.rect(0, 0, 10, 10))
-            .group(Frame.named("above"), g -> g.rect(5, 5, 10, 10)));
+                .group(Frame.named("below"), g -> g.rect(0, 0, 10, 10))
+                .group(Frame.named("above"), g -> g.rect(5, 5, 10, 10)));
         assertEquals(List.of("above"), hits(picture, 7, 7));
         assertEquals(List.of("below"), hits(picture, 2, 2));
         assertEquals(List.of(), hits(picture, 30, 30));
@@ -27,9 +27,9 @@ class HitTestTest {
     @Test
     void namesTheInnermostFirstThroughUnnamedGroups() {
         Picture picture = picture(p -> p
-            .group(Frame.named("row"), g -> g
-                .group(Frame.at(20, 0), h -> h
-                    .group(CELL, k -> k.group(Frame.at(0, 5), m -> m.circle(3, 3, 2))))));
+                .group(Frame.named("row"), g -> g
+                        .group(Frame.at(20, 0), h -> h
+                                .group(CELL, k -> k.group(Frame.at(0, 5), m -> m.circle(3, 3, 2))))));
         assertEquals(List.of("cell", "row"), hits(picture, 23, 8));
     }
 
@@ -89,16 +89,16 @@ class HitTestTest {
 
     @Test
     void openPathIsHitInsideOnlyIfFilled() {
-        Point[] corners = {new Point(0, 0), new Point(10, 0), new Point(10, 10)};
+        Point[] corners = { new Point(0, 0), new Point(10, 0), new Point(10, 10) };
         assertEquals(List.of(), hits(picture(p -> p.group(CELL, g -> g.polyline(corners))), 8, 2));
         assertEquals(List.of("cell"),
-            hits(picture(p -> p.group(CELL, g -> g.fill(Ink.BAND).polyline(corners))), 8, 2));
+                hits(picture(p -> p.group(CELL, g -> g.fill(Ink.BAND).polyline(corners))), 8, 2));
     }
 
     @Test
     void textIsHitInItsTurnedBox() {
         Picture picture = picture(p -> p.lettering(TextStyle.ofPt(10))
-            .group(CELL, g -> g.text(20, 60, "upwards", Text.Anchor.START, -90)));
+                .group(CELL, g -> g.text(20, 60, "upwards", Text.Anchor.START, -90)));
         assertEquals(List.of("cell"), hits(picture, 19, 55));
         assertEquals(List.of(), hits(picture, 25, 55));
         assertEquals(List.of(), hits(picture, 19, 65));

@@ -16,7 +16,7 @@ class PictureBuilderTest {
     @Test
     void penAndFillStayInForce() {
         List<Element> elements = new PictureBuilder()
-            .pen(Ink.RULE, 0.5).fill(Ink.BAND).rect(1, 2, 3, 4).circle(5, 6, 7).elements();
+                .pen(Ink.RULE, 0.5).fill(Ink.BAND).rect(1, 2, 3, 4).circle(5, 6, 7).elements();
         Style style = Style.of(Stroke.of(Ink.RULE, 0.5), Fill.of(Ink.BAND));
         assertEquals(new Rect(new Box(1, 2, 3, 4), 0, style), elements.get(0));
         assertEquals(Ellipse.circle(new Point(5, 6), 7, style), elements.get(1));
@@ -25,9 +25,9 @@ class PictureBuilderTest {
     @Test
     void groupStartsWithTheStateAroundItAndLeavesItAsItWas() {
         List<Element> elements = new PictureBuilder()
-            .noPen().fill(Ink.BAND)
-            .group(Frame.named("cell"), g -> g.rect(0, 0, 1, 1).fill(Ink.TEXT))
-            .rect(0, 0, 1, 1).elements();
+                .noPen().fill(Ink.BAND)
+                .group(Frame.named("cell"), g -> g.rect(0, 0, 1, 1).fill(Ink.TEXT))
+                .rect(0, 0, 1, 1).elements();
         Element rect = new Rect(new Box(0, 0, 1, 1), 0, Style.of(Fill.of(Ink.BAND)));
         assertEquals(List.of(new Group(Frame.named("cell"), List.of(rect)), rect), elements);
     }

@@ -25,7 +25,7 @@ class RefusalTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"\t", "\u0000", "\uD83D", "\uFFFE", "\u0085"})
+    @ValueSource(strings = { "\t", "\u0000", "\uD83D", "\uFFFE", "\u0085" })
     void refusesWhatCannotBeDrawnOrWrittenAsXml(String text) {
         refuses("cannot be drawn", () -> new PictureBuilder().text(0, 0, text));
     }
@@ -72,7 +72,7 @@ class RefusalTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "Text", "a b", "a..b", "a."})
+    @ValueSource(strings = { "", "Text", "a b", "a..b", "a." })
     void refusesRolesThatAreNoNames(String role) {
         refuses("role", () -> Ink.of(role, 0));
     }

@@ -45,7 +45,7 @@ class ShapeTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"360, 4", "-360, 4", "90, 1", "91, 2", "-10, 1"})
+    @CsvSource({ "360, 4", "-360, 4", "90, 1", "91, 2", "-10, 1" })
     void arcUsesOneCurvePerQuarter(double sweep, int curves) {
         List<Segment> segments = Outline.from(10, 0).arc(0, 0, 10, 0, sweep).path(STYLE).segments();
         assertEquals(curves, segments.stream().filter(Segment.CurveTo.class::isInstance).count());
@@ -68,7 +68,7 @@ class ShapeTest {
         Group marks = hatch.over(area);
         for (Point corner : area.corners()) {
             double nearest = marks.elements().stream().mapToDouble(mark -> distance(marks, mark, corner)).min()
-                .orElseThrow();
+                    .orElseThrow();
             assertTrue(nearest <= hatch.spacingMm(), pattern + " at " + corner + ": " + nearest);
         }
     }
@@ -84,7 +84,7 @@ class ShapeTest {
     private static double distance(Group marks, Element mark, Point place) {
         Point inside = marks.frame().transform().inverse().apply(place);
         Path path = mark instanceof Line line ? Path.polyline(List.of(line.from(), line.to()), STYLE)
-            : ((Shape) mark).outline();
+                : ((Shape) mark).outline();
         return FlatOutline.partsOf(path).get(0).distanceMm(inside);
     }
 

@@ -86,7 +86,7 @@ class TextLayoutTest {
         Random random = new Random(20260304);
         for (int run = 0; run < 500; run++) {
             String text = random.ints(60, 0, LETTERS.length()).mapToObj(i -> LETTERS.substring(i, i + 1))
-                .collect(Collectors.joining());
+                    .collect(Collectors.joining());
             int width = 1 + random.nextInt(20);
             List<String> lines = layout.wrap(text, style, width);
             assertEquals(text.replaceAll("\\s", ""), String.join("", lines).replace(" ", ""));

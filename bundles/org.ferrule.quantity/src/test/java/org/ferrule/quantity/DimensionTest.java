@@ -127,8 +127,8 @@ class DimensionTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"0.070 in (1.78 mm)", "0.070 in (1.8 mm)", "1.8 mm (0.070 in)", "6 Fr (2.00 mm)",
-        "8 Fr / 2.67 mm", "0.88..0.94 mm (0.0346..0.0370 in)", "2.7 Fr / 0.90 mm / 0.035 in"})
+    @ValueSource(strings = { "0.070 in (1.78 mm)", "0.070 in (1.8 mm)", "1.8 mm (0.070 in)", "6 Fr (2.00 mm)",
+        "8 Fr / 2.67 mm", "0.88..0.94 mm (0.0346..0.0370 in)", "2.7 Fr / 0.90 mm / 0.035 in" })
     void acceptsSecondStatementWithinRounding(String text) {
         assertTrue(Dimension.parse(text).warnings(FigureKind.OUTER_DIAMETER).isEmpty());
     }
@@ -157,7 +157,7 @@ class DimensionTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"-0.2 mm, -0.2", "\u22120.2 mm, -0.2", "+0.2 mm, 0.2", "0.2 mm, 0.2", "-3 Fr, -1"})
+    @CsvSource({ "-0.2 mm, -0.2", "\u22120.2 mm, -0.2", "+0.2 mm, 0.2", "0.2 mm, 0.2", "-3 Fr, -1" })
     void readsSignedOffsets(String text, String mm) {
         assertEquals(Length.of(mm, LengthUnit.MILLIMETRE), Offset.parse(text).value());
     }

@@ -24,7 +24,7 @@ class LengthFormatTest {
         "0.001,  <0.01, <0.01, <0.01, 0.01",
         "-0.001, >-0.01, -0.01, -0.01, >-0.01",
         "0,      0.00, 0.00, 0.00, 0.00",
-        "0.125,  0.12, 0.12, 0.12, 0.13"})
+        "0.125,  0.12, 0.12, 0.12, 0.13" })
     void roundsInTheStatedDirection(String mm, String plain, String clearance, String atMost, String atLeast) {
         Length length = Length.of(mm, MM);
         assertEquals(plain, LengthFormat.plain(MM, 2).number(length));
@@ -34,7 +34,7 @@ class LengthFormatTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0.070, INCH, 1.778 mm", "1, FRENCH, 0.3333333 mm", "3, FRENCH, 1 mm", "145, CENTIMETRE, 1450 mm"})
+    @CsvSource({ "0.070, INCH, 1.778 mm", "1, FRENCH, 0.3333333 mm", "3, FRENCH, 1 mm", "145, CENTIMETRE, 1450 mm" })
     void faithfulFormatUsesAsFewDecimalsAsAreExact(String value, LengthUnit unit, String expected) {
         assertEquals(expected, LengthFormat.faithful(MM).format(Length.of(value, unit)));
     }

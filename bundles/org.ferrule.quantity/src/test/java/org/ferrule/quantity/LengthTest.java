@@ -31,7 +31,7 @@ class LengthTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"7, 2, 4", "5, 2, 2", "-7, 2, -4", "9, 3, 3", "7, -2, -4"})
+    @CsvSource({ "7, 2, 4", "5, 2, 2", "-7, 2, -4", "9, 3, 3", "7, -2, -4" })
     void divisionRoundsHalfEven(long thirds, long divisor, long expected) {
         assertEquals(new Length(expected), new Length(thirds).dividedBy(divisor));
     }
@@ -44,7 +44,7 @@ class LengthTest {
     }
 
     @ParameterizedTest
-    @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY})
+    @ValueSource(doubles = { Double.NaN, Double.POSITIVE_INFINITY })
     void refusesNumberThatIsNotFinite(double mm) {
         assertThrows(IllegalArgumentException.class, () -> Length.ofMm(mm));
     }

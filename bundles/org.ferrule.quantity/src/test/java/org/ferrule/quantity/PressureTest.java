@@ -18,8 +18,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class PressureTest {
 
     @ParameterizedTest
-    @CsvSource({"14 atm, 1418550, ATMOSPHERE", "12 atm / 1216 kPa, 1215900, ATMOSPHERE", "14.2 bar, 1420000, BAR",
-        "1216 kPa, 1216000, KILOPASCAL", "1.4 MPa, 1400000, MEGAPASCAL", "14atm (206 psi), 1418550, ATMOSPHERE"})
+    @CsvSource({ "14 atm, 1418550, ATMOSPHERE", "12 atm / 1216 kPa, 1215900, ATMOSPHERE", "14.2 bar, 1420000, BAR",
+        "1216 kPa, 1216000, KILOPASCAL", "1.4 MPa, 1400000, MEGAPASCAL", "14atm (206 psi), 1418550, ATMOSPHERE" })
     void firstStatementCounts(String text, int pascals, PressureUnit unit) {
         Pressure pressure = Pressure.parse(text);
         assertEquals(text, pressure.text());
@@ -53,7 +53,7 @@ class PressureTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"14 kPa", "14 mmHg", "14 MPa"})
+    @ValueSource(strings = { "14 kPa", "14 mmHg", "14 MPa" })
     void warnsOfImplausiblePressure(String text) {
         QuantityWarning warning = Pressure.parse(text).warnings().get(0);
         assertTrue(warning.message().startsWith(text + " is implausibly "), warning.message());

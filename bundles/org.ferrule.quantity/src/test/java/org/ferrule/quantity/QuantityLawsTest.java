@@ -45,7 +45,7 @@ class QuantityLawsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"de", "tr", "ar-EG-u-nu-arab", "en"})
+    @ValueSource(strings = { "de", "tr", "ar-EG-u-nu-arab", "en" })
     void readsWhatItWrites(String locale) {
         use(locale);
         laws().forAll(LENGTHS, UNITS).check((length, unit) -> Dimension.of(length, unit).label().equals(length)
@@ -53,7 +53,7 @@ class QuantityLawsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"de", "tr", "ar-EG-u-nu-arab", "en"})
+    @ValueSource(strings = { "de", "tr", "ar-EG-u-nu-arab", "en" })
     void signedFormatReadsAsOffset(String locale) {
         use(locale);
         laws().forAll(CLEARANCES, UNITS).check((length, unit) -> Offset
@@ -61,7 +61,7 @@ class QuantityLawsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"de", "tr", "ar-EG-u-nu-arab", "en"})
+    @ValueSource(strings = { "de", "tr", "ar-EG-u-nu-arab", "en" })
     void wordsAndUnitsDoNotDependOnLocale(String locale) {
         use(locale);
         laws().forAll(integers().between(1, 9999), DECIMALS).check((digits, decimals) -> {
@@ -73,7 +73,7 @@ class QuantityLawsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"de", "en"})
+    @ValueSource(strings = { "de", "en" })
     void clearanceIsNeverWrittenLarger(String locale) {
         use(locale);
         laws().forAll(CLEARANCES, UNITS, DECIMALS).check((clearance, unit, decimals) -> {
@@ -84,7 +84,7 @@ class QuantityLawsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"de", "en"})
+    @ValueSource(strings = { "de", "en" })
     void lengthThatIsNotZeroIsNeverWrittenAsZero(String locale) {
         use(locale);
         laws().forAll(CLEARANCES, UNITS, DECIMALS).check((length, unit, decimals) -> {
@@ -94,7 +94,7 @@ class QuantityLawsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"de", "en"})
+    @ValueSource(strings = { "de", "en" })
     void anyTextIsKeptAndNeverThrows(String locale) {
         use(locale);
         laws().forAll(strings().basicMultilingualPlaneAlphabet().ofLengthBetween(0, 20)).check(text -> {
@@ -106,11 +106,11 @@ class QuantityLawsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"de", "en"})
+    @ValueSource(strings = { "de", "en" })
     void shuffledGrammarIsReadOrRefusedWithPlace(String locale) {
         use(locale);
-        String[] pieces = {"0.070", "1.78", "3", " ", "in", "mm", "\"", "Fr", "min", "max", "sd", "n", "±", "+", "-",
-            "/", "(", ")", "..", ",", "."};
+        String[] pieces = { "0.070", "1.78", "3", " ", "in", "mm", "\"", "Fr", "min", "max", "sd", "n", "±", "+", "-",
+            "/", "(", ")", "..", ",", "." };
         Gen<String> piece = integers().between(0, pieces.length - 1).map(i -> pieces[i]);
         Gen<String> text = lists().of(piece).ofSizeBetween(1, 9)
                 .map(list -> String.join("", list));

@@ -55,7 +55,7 @@ class UcumOracleTest {
 
     // The library rounds results to the digits of its factors: seven for the psi.
     @ParameterizedTest
-    @CsvSource({"ATMOSPHERE, 0", "BAR, 0", "KILOPASCAL, 0", "MEGAPASCAL, 0", "PSI, 1e-7"})
+    @CsvSource({ "ATMOSPHERE, 0", "BAR, 0", "KILOPASCAL, 0", "MEGAPASCAL, 0", "PSI, 1e-7" })
     void pressureUnitHasUcumSize(PressureUnit unit, double tolerance) throws UcumException {
         BigDecimal expected = convert("1", unit.ucum(), "Pa");
         BigDecimal deviation = expected.divide(unit.pascals(), MathContext.DECIMAL128).subtract(BigDecimal.ONE);
@@ -76,7 +76,7 @@ class UcumOracleTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"k[Ch]", "katm", "m[in_i]", "k[psi]"})
+    @ValueSource(strings = { "k[Ch]", "katm", "m[in_i]", "k[psi]" })
     void clinicalUnitsTakeNoPrefix(String code) {
         assertNotNull(UCUM.validate(code));
     }

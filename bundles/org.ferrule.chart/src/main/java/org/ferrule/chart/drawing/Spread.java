@@ -48,7 +48,7 @@ final class Spread {
             while (!pools.isEmpty() && pools.get(pools.size() - 1)[0] > pool[0]) {
                 double[] before = pools.remove(pools.size() - 1);
                 pool = new double[] { (before[0] * before[1] + pool[0] * pool[1]) / (before[1] + pool[1]),
-                        before[1] + pool[1] };
+                    before[1] + pool[1] };
             }
             pools.add(pool);
         }

@@ -18,8 +18,8 @@ class ColourVisionTest {
 
     @ParameterizedTest
     @CsvSource({ "50,2.6772,-79.7751, 50,0,-82.7485, 2.0425", "50,3.1571,-77.2803, 50,0,-82.7485, 2.8615",
-            "50,2.5,0, 50,0,-2.5, 4.3065", "50,2.5,0, 73,25,-18, 27.1492", "50,2.5,0, 61,-5,29, 22.8977",
-            "50,2.5,0, 56,-27,-3, 31.9030", "50,2.5,0, 58,24,15, 19.4535" })
+        "50,2.5,0, 50,0,-2.5, 4.3065", "50,2.5,0, 73,25,-18, 27.1492", "50,2.5,0, 61,-5,29, 22.8977",
+        "50,2.5,0, 56,-27,-3, 31.9030", "50,2.5,0, 58,24,15, 19.4535" })
     void differenceAgreesWithSharma2005Table1FromMemory(double l1, double a1, double b1, double l2, double a2,
             double b2, double difference) {
         assertEquals(difference, new Lab(l1, a1, b1).difference(new Lab(l2, a2, b2)), 0.0001);

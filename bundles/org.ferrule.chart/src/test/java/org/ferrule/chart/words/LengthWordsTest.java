@@ -22,7 +22,7 @@ class LengthWordsTest {
     /** 1 thousandth of an inch is 0.0254 mm (UCUM essence 2.2: [mil_i]). */
     @ParameterizedTest
     @CsvSource({ "0.0254, 1.0", "0.0508, 2.0", "0.0507, 1.9", "0, 0.0", "0.001, <0.1", "-0.001, -0.1",
-            "-0.0254, -1.0", "1.778, 70.0" })
+        "-0.0254, -1.0", "1.778, 70.0" })
     void writesThousandthsOfAnInchRoundedDown(double clearance, String words) {
         assertEquals(words, mm.thousandths(mm(clearance)));
     }

@@ -60,16 +60,16 @@ class ReasonWordsTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-            "STOPS_SHORT | Stops 31.4 cm short: proximal shaft 1.07 mm in a 1.02 mm lumen",
-            "LESS_THAN_REQUIRED | In the worst case 0.03 mm is left where 0.05 mm is asked for: balloon in the "
-                    + "working lumen",
-            "TOO_SHORT | Too short by 5.6 cm: 135.0 cm can be inserted, 140.5 cm is needed",
-            "MISSING_FIGURE | Lutra balloon: no outer diameter is stated for the window",
-            "CLAIM_SAYS_NO | Lutra balloon asks for a lumen of 0.070 in min; this lumen is labelled 1.78 mm "
-                    + "(Sheet 12, rev. B, p. 4)",
-            "CLAIM_NAMES_PARTNER | Halden guide is claimed to go with its partner (Sheet 12, rev. B, p. 4)",
-            "BENCH_PASSED | Passed on the bench, 5 samples (Sheet 12, rev. B, p. 4)",
-            "YES_AGAINST_GEOMETRY | A “yes” stands against the geometry, whose nominal clearance is -0.05 mm" })
+        "STOPS_SHORT | Stops 31.4 cm short: proximal shaft 1.07 mm in a 1.02 mm lumen",
+        "LESS_THAN_REQUIRED | In the worst case 0.03 mm is left where 0.05 mm is asked for: balloon in the "
+                + "working lumen",
+        "TOO_SHORT | Too short by 5.6 cm: 135.0 cm can be inserted, 140.5 cm is needed",
+        "MISSING_FIGURE | Lutra balloon: no outer diameter is stated for the window",
+        "CLAIM_SAYS_NO | Lutra balloon asks for a lumen of 0.070 in min; this lumen is labelled 1.78 mm "
+                + "(Sheet 12, rev. B, p. 4)",
+        "CLAIM_NAMES_PARTNER | Halden guide is claimed to go with its partner (Sheet 12, rev. B, p. 4)",
+        "BENCH_PASSED | Passed on the bench, 5 samples (Sheet 12, rev. B, p. 4)",
+        "YES_AGAINST_GEOMETRY | A “yes” stands against the geometry, whose nominal clearance is -0.05 mm" })
     void saysItPlainly(ReasonCode code, String words) {
         assertEquals(words, said(SampleReasons.of(code)));
     }
@@ -124,9 +124,9 @@ class ReasonWordsTest {
     /** What is less is never shown as equal, and what is enough never as less. */
     @ParameterizedTest
     @CsvSource({ "LESS_THAN_REQUIRED, 0.0499, 0.05, 0.04 mm, 0.05 mm",
-            "ENOUGH_CLEARANCE, 0.0508, 0.0508, 0.0508 mm, 0.0508 mm",
-            "ENOUGH_CLEARANCE, 0.0256, 0.0254, 0.0256 mm, 0.0254 mm",
-            "LESS_THAN_REQUIRED, 0.02, 0.025, 0.02 mm, 0.025 mm" })
+        "ENOUGH_CLEARANCE, 0.0508, 0.0508, 0.0508 mm, 0.0508 mm",
+        "ENOUGH_CLEARANCE, 0.0256, 0.0254, 0.0256 mm, 0.0254 mm",
+        "LESS_THAN_REQUIRED, 0.02, 0.025, 0.02 mm, 0.025 mm" })
     void showsWhichOfTwoClearancesIsLarger(ReasonCode code, double worst, double asked, String left, String needed) {
         String words = said(Reason.of(code, clearance(mm(worst)), clearance(mm(asked)), name("tip"), name("x")));
         assertTrue(words.contains(" " + left + " is left") && words.contains(needed + " is asked"), words);

@@ -43,7 +43,8 @@ public final class ChartRun {
         Extensions extensions = Extensions.ofClassPath(ChartRun.class.getClassLoader());
         OpenChart open = new DocumentFiles().chart(file);
         try {
-            SolvedChart solved = open.solve(extensions.checks(), new TerminalProgress(err, "solving " + file.getFileName()));
+            SolvedChart solved = open.solve(extensions.checks(),
+                    new TerminalProgress(err, "solving " + file.getFileName()));
             ChartContent content = ChartContents.of(open.chart(), solved, open.rules(),
                     open.libraries().stream().map(LibraryReader::library).toList(), LocalDate.now());
             return new ChartRun(extensions.exporters(), solved, content);

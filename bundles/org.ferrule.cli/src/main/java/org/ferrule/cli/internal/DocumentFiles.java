@@ -76,8 +76,9 @@ public final class DocumentFiles {
     public Path onlyRuleSetIn(Path folder) {
         List<Path> found = within(folder, DocumentKind.RULES, 1);
         if (found.size() != 1) {
-            throw new CommandLineException((found.isEmpty() ? "there is no rule set in " : "there are several rule sets in ")
-                    + folder + "; name one with --rules");
+            throw new CommandLineException(
+                    (found.isEmpty() ? "there is no rule set in " : "there are several rule sets in ")
+                            + folder + "; name one with --rules");
         }
         return found.get(0);
     }

@@ -39,8 +39,9 @@ final class ConditionWords {
 
     private void tipFirst(FitChart chart, AssembledChart assembled) {
         lines.add("tip first, one device at a time");
-        lines.add(assembled.question().reach().map(r -> "to " + words.length(r) + " beyond the outer tip" + lesion(chart))
-                .orElse("all the way in, hub to hub"));
+        lines.add(
+                assembled.question().reach().map(r -> "to " + words.length(r) + " beyond the outer tip" + lesion(chart))
+                        .orElse("all the way in, hub to hub"));
         lines.add(assembled.wire().map(w -> "over the wire \"" + w.name() + "\"")
                 .orElse("each over the wire that its papers name"));
     }

@@ -33,7 +33,8 @@ public final class BenchTranslator {
     private static BenchResult result(org.ferrule.model.BenchResult result, SourceIndex sources) {
         int samples = result.getSamples() == null ? 0 : result.getSamples();
         return new BenchResult(result.getOuter(), DeviceTranslator.text(result.getLumen()), result.getInner(),
-                Optional.ofNullable(result.getWire()).map(Dimension::lenient), result.getResult() == BenchOutcome.PASSED,
+                Optional.ofNullable(result.getWire()).map(Dimension::lenient),
+                result.getResult() == BenchOutcome.PASSED,
                 Words.phases(result.getCovers()), samples, sources.of(result));
     }
 }

@@ -36,7 +36,8 @@ public final class RuleTranslator {
         try {
             return new RuleTranslator(rules).ruleSet();
         } catch (IllegalArgumentException e) {
-            throw new RuleSetException("rule set \"" + DeviceTranslator.text(rules.getTitle()) + "\": " + e.getMessage());
+            throw new RuleSetException(
+                    "rule set \"" + DeviceTranslator.text(rules.getTitle()) + "\": " + e.getMessage());
         }
     }
 

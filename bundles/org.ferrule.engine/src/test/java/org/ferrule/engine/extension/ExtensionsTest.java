@@ -28,7 +28,8 @@ class ExtensionsTest {
 
     @Test
     void findsTheBuiltInChecksInTheirOrder() {
-        assertEquals(List.of(PassageCheck.class, LengthCheck.class, EdgeCheck.class), classes(getClass().getClassLoader()));
+        assertEquals(List.of(PassageCheck.class, LengthCheck.class, EdgeCheck.class),
+                classes(getClass().getClassLoader()));
     }
 
     @Test

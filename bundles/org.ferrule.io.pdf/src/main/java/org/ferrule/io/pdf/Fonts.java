@@ -39,7 +39,7 @@ final class Fonts implements Closeable {
     /** Reads a face. Letters stay letters: the ligatures of the font are not used. */
     static TrueTypeFont read(FontFace face) throws IOException {
         String resource = "fonts/DejaVuSans" + (face.isCondensed() ? "Condensed" : "")
-            + (face.isBold() ? "-Bold" : "") + ".ttf";
+                + (face.isBold() ? "-Bold" : "") + ".ttf";
         try (InputStream in = Fonts.class.getResourceAsStream(resource)) {
             if (in == null) {
                 throw new FileNotFoundException("The font " + resource + " is not in this module");

@@ -18,7 +18,7 @@ public final class MissingGlyphException extends IllegalArgumentException {
 
     MissingGlyphException(int codePoint, String text, FontFace face) {
         super(String.format(Locale.ROOT, "The character \"%s\" (U+%04X, %s) in the text \"%s\" is not in the font %s",
-            Character.toString(codePoint), codePoint, name(codePoint), text, Fonts.name(face)));
+                Character.toString(codePoint), codePoint, name(codePoint), text, Fonts.name(face)));
         this.codePoint = codePoint;
         this.text = text;
     }

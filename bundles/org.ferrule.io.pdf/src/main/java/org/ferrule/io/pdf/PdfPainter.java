@@ -170,8 +170,8 @@ final class PdfPainter implements Painter<IOException> {
 
     private void curveTo(Segment.CurveTo curve) throws IOException {
         page.curveTo((float) curve.control1().xMm(), (float) curve.control1().yMm(),
-            (float) curve.control2().xMm(), (float) curve.control2().yMm(),
-            (float) curve.to().xMm(), (float) curve.to().yMm());
+                (float) curve.control2().xMm(), (float) curve.control2().yMm(),
+                (float) curve.to().xMm(), (float) curve.to().yMm());
     }
 
     /** From the font, where y is up and the text begins at the origin, to where the text stands. */
@@ -182,8 +182,8 @@ final class PdfPainter implements Painter<IOException> {
             case END -> widthMm;
         };
         return Transform.scaling(1, -1).then(Transform.translation(-before, 0))
-            .then(Transform.rotation(text.rotationDegrees()))
-            .then(Transform.translation(text.at().xMm(), text.at().yMm()));
+                .then(Transform.rotation(text.rotationDegrees()))
+                .then(Transform.translation(text.at().xMm(), text.at().yMm()));
     }
 
     private static Matrix matrix(Transform t) {

@@ -52,7 +52,7 @@ class AdvanceTableTest {
         try (InputStream in = TextMeasure.class.getResourceAsStream("advances.txt")) {
             String text = new String(in.readAllBytes(), StandardCharsets.US_ASCII);
             return text.lines().filter(line -> line.startsWith(face + " ")).map(line -> line + "\n")
-                .collect(Collectors.joining());
+                    .collect(Collectors.joining());
         }
     }
 }

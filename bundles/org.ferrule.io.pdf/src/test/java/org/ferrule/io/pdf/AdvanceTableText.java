@@ -20,9 +20,9 @@ final class AdvanceTableText {
 
     /** First and last character of the scripts and signs that the table covers, where the face has them. */
     private static final List<int[]> RANGES = List.of(
-        new int[] {0x0020, 0x007E}, new int[] {0x00A0, 0x024F}, new int[] {0x0370, 0x03FF},
-        new int[] {0x0400, 0x052F}, new int[] {0x1E00, 0x1EFF}, new int[] {0x2000, 0x214F},
-        new int[] {0x2150, 0x23FF}, new int[] {0x2460, 0x24FF}, new int[] {0x25A0, 0x27BF});
+            new int[] { 0x0020, 0x007E }, new int[] { 0x00A0, 0x024F }, new int[] { 0x0370, 0x03FF },
+            new int[] { 0x0400, 0x052F }, new int[] { 0x1E00, 0x1EFF }, new int[] { 0x2000, 0x214F },
+            new int[] { 0x2150, 0x23FF }, new int[] { 0x2460, 0x24FF }, new int[] { 0x25A0, 0x27BF });
 
     private final FontFace face;
     private final TrueTypeFont font;
@@ -38,8 +38,8 @@ final class AdvanceTableText {
     String lines() throws IOException {
         HorizontalHeaderTable heights = font.getHorizontalHeader();
         StringBuilder text = new StringBuilder(String.format(Locale.ROOT,
-            "%s em %d ascent %d descent %d cap %d\n", face,
-            font.getUnitsPerEm(), heights.getAscender(), -heights.getDescender(), capHeight()));
+                "%s em %d ascent %d descent %d cap %d\n", face,
+                font.getUnitsPerEm(), heights.getAscender(), -heights.getDescender(), capHeight()));
         for (int[] range : RANGES) {
             for (int first = range[0]; first <= range[1]; first += PER_LINE - first % PER_LINE) {
                 appendRuns(first, Math.min(range[1], first - first % PER_LINE + PER_LINE - 1), text);

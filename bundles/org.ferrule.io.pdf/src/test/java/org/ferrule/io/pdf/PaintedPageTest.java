@@ -61,7 +61,7 @@ class PaintedPageTest {
     @Test
     void innerPartOfAPathIsAHole() throws IOException {
         Outline ring = Outline.from(30, 20).arc(20, 20, 10, 0, 360).close()
-            .moveTo(25, 20).arc(20, 20, 5, 0, 360).close();
+                .moveTo(25, 20).arc(20, 20, 5, 0, 360).close();
         BufferedImage page = painted(p -> p.noPen().fill(BLUE).path(ring));
         assertEquals(0x0000FF, at(page, 27, 20));
         assertEquals(WHITE, at(page, 20, 20));
@@ -79,7 +79,7 @@ class PaintedPageTest {
     @Test
     void groupLeavesTheCoordinatesAroundItAsTheyWere() throws IOException {
         BufferedImage page = painted(p -> p.noPen().fill(BLUE)
-            .group(Frame.at(20, 20).clippedTo(new Box(0, 0, 1, 1)), g -> g.circle(0, 0, 1)).rect(5, 5, 5, 5));
+                .group(Frame.at(20, 20).clippedTo(new Box(0, 0, 1, 1)), g -> g.circle(0, 0, 1)).rect(5, 5, 5, 5));
         assertEquals(0x0000FF, at(page, 7, 7));
     }
 
@@ -113,10 +113,10 @@ class PaintedPageTest {
         double height = TextMeasure.standard().capHeightMm(style);
         assertInk(new Box(20, 20 - height, width, height), p -> p.lettering(style).text(20, 20, "HH"));
         assertInk(new Box(20 - width / 2, 20 - height, width, height),
-            p -> p.lettering(style).textMiddle(20, 20, "HH"));
+                p -> p.lettering(style).textMiddle(20, 20, "HH"));
         assertInk(new Box(30 - width, 20 - height, width, height), p -> p.lettering(style).textEnd(30, 20, "HH"));
         assertInk(new Box(20 - height, 30 - width, height, width),
-            p -> p.lettering(style).text(20, 30, "HH", Text.Anchor.START, -90));
+                p -> p.lettering(style).text(20, 30, "HH", Text.Anchor.START, -90));
     }
 
     private static void assertInk(Box expected, Consumer<PictureBuilder> content) throws IOException {

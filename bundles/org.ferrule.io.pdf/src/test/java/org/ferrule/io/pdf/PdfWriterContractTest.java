@@ -36,7 +36,7 @@ class PdfWriterContractTest extends PictureWriterContract {
     protected double[] paperMm(byte[] written) throws Exception {
         try (PDDocument pdf = Loader.loadPDF(written)) {
             PDRectangle paper = pdf.getPage(0).getMediaBox();
-            return new double[] {paper.getWidth() * 25.4 / 72, paper.getHeight() * 25.4 / 72};
+            return new double[] { paper.getWidth() * 25.4 / 72, paper.getHeight() * 25.4 / 72 };
         }
     }
 

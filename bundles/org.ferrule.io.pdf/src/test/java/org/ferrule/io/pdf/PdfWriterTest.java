@@ -39,8 +39,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 class PdfWriterTest {
 
-    private static final DocumentInfo INFO =
-        DocumentInfo.of("Fit chart", OffsetDateTime.parse("2026-03-04T05:06:07+01:00"));
+    private static final DocumentInfo INFO = DocumentInfo.of("Fit chart",
+            OffsetDateTime.parse("2026-03-04T05:06:07+01:00"));
 
     @Test
     void textIsReadBackAsLines() throws IOException {
@@ -57,8 +57,8 @@ class PdfWriterTest {
     @Test
     void pagesKeepTheirOrderAndSize() throws IOException {
         Document document = new Document(INFO, List.of(
-            new PictureBuilder().text(5, 5, "first").picture(210, 297, "One"),
-            new PictureBuilder().text(5, 5, "second").picture(420, 297, "")));
+                new PictureBuilder().text(5, 5, "first").picture(210, 297, "One"),
+                new PictureBuilder().text(5, 5, "second").picture(420, 297, "")));
         try (PDDocument pdf = written(document)) {
             assertEquals(2, pdf.getNumberOfPages());
             assertEquals(595.276, pdf.getPage(0).getMediaBox().getWidth(), 0.001);
@@ -70,7 +70,7 @@ class PdfWriterTest {
     @Test
     void pagesHaveBookmarksOfTheirTitlesOrNumbers() throws IOException {
         Document document = new Document(INFO, List.of(
-            new PictureBuilder().picture(210, 297, "Größen"), new PictureBuilder().picture(210, 297, "")));
+                new PictureBuilder().picture(210, 297, "Größen"), new PictureBuilder().picture(210, 297, "")));
         try (PDDocument pdf = written(document)) {
             List<PDOutlineItem> items = new ArrayList<>();
             pdf.getDocumentCatalog().getDocumentOutline().children().forEach(items::add);
@@ -89,7 +89,7 @@ class PdfWriterTest {
     @Test
     void tellsWhatIsToBeKnown() throws IOException {
         DocumentInfo info = INFO.by("Laboratory of Nowhere").about("Sizes ≥ 6 Fr").withKeywords("guide", "wire")
-            .in("en-GB");
+                .in("en-GB");
         try (PDDocument pdf = written(new Document(info, List.of(SamplePictures.blank())))) {
             PDDocumentInformation told = pdf.getDocumentInformation();
             assertEquals("Fit chart", told.getTitle());
@@ -122,7 +122,7 @@ class PdfWriterTest {
             assertEquals(1, fonts.size());
             assertTrue(fonts.get(0).isEmbedded());
             assertTrue(fonts.get(0).getName().matches("[A-Z]{6}\\+" + Fonts.name(face).replace(" ", "")
-                .replaceFirst("(Bold)?$", face.isBold() ? "-Bold" : "")), fonts.get(0).getName());
+                    .replaceFirst("(Bold)?$", face.isBold() ? "-Bold" : "")), fonts.get(0).getName());
         }
         assertTrue(bytes.length < 20_000, "The whole font seems to be inside: " + bytes.length + " bytes");
     }
@@ -140,9 +140,9 @@ class PdfWriterTest {
         Picture picture = picture(p -> p.lettering(TextStyle.ofPt(9).in(face)).text(5, 5, "Guide 中 wire"));
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         MissingGlyphException thrown = assertThrows(MissingGlyphException.class,
-            () -> new PdfWriter().write(new Document(INFO, List.of(picture)), out));
+                () -> new PdfWriter().write(new Document(INFO, List.of(picture)), out));
         assertEquals("The character \"中\" (U+4E2D, CJK UNIFIED IDEOGRAPHS 4E2D) in the text \"Guide 中 wire\" "
-            + "is not in the font " + Fonts.name(face), thrown.getMessage());
+                + "is not in the font " + Fonts.name(face), thrown.getMessage());
         assertEquals(0x4E2D, thrown.codePoint());
         assertEquals(0, out.size());
     }
@@ -151,7 +151,7 @@ class PdfWriterTest {
     void namesACharacterBeyondTheBasicPlane() {
         Picture picture = picture(p -> p.text(5, 5, "a\uD83E\uDEC0"));
         MissingGlyphException thrown = assertThrows(MissingGlyphException.class,
-            () -> bytes(new Document(INFO, List.of(picture))));
+                () -> bytes(new Document(INFO, List.of(picture))));
         assertTrue(thrown.getMessage().contains("U+1FAC0"), thrown.getMessage());
     }
 
@@ -159,7 +159,7 @@ class PdfWriterTest {
     void namesAnUnassignedCharacterByItsNumber() {
         Picture picture = picture(p -> p.text(5, 5, "\u0378"));
         MissingGlyphException thrown = assertThrows(MissingGlyphException.class,
-            () -> bytes(new Document(INFO, List.of(picture))));
+                () -> bytes(new Document(INFO, List.of(picture))));
         assertTrue(thrown.getMessage().contains("(U+0378, unassigned)"), thrown.getMessage());
     }
 

@@ -57,8 +57,8 @@ final class Definitions {
 
     private void writeHatch(Hatch hatch, String id, XmlOutput xml) throws IOException {
         xml.begin("pattern", new Attributes().add("id", id).add("patternUnits", "userSpaceOnUse")
-            .mm("width", hatch.spacingMm()).mm("height", hatch.spacingMm())
-            .add("patternTransform", turn(hatch.pattern().angleDegrees())));
+                .mm("width", hatch.spacingMm()).mm("height", hatch.spacingMm())
+                .add("patternTransform", turn(hatch.pattern().angleDegrees())));
         new SvgPainter(xml, this).paint(hatch.tile());
         xml.end();
     }
@@ -80,7 +80,7 @@ final class Definitions {
                 collect(group.elements());
             } else if (element instanceof Shape shape) {
                 shape.style().fill().hatch()
-                    .ifPresent(hatch -> hatches.computeIfAbsent(hatch, h -> "hatch" + (hatches.size() + 1)));
+                        .ifPresent(hatch -> hatches.computeIfAbsent(hatch, h -> "hatch" + (hatches.size() + 1)));
             }
         }
     }

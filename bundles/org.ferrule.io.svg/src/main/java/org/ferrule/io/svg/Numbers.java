@@ -42,8 +42,8 @@ final class Numbers {
         boolean shiftOnly = t.equals(Transform.translation(t.eMm(), t.fMm()));
         String shift = mm(t.eMm()) + " " + mm(t.fMm());
         return shiftOnly ? "translate(" + shift + ")"
-            : "matrix(" + factor(t.a()) + " " + factor(t.b()) + " " + factor(t.c()) + " " + factor(t.d()) + " "
-                + shift + ")";
+                : "matrix(" + factor(t.a()) + " " + factor(t.b()) + " " + factor(t.c()) + " " + factor(t.d()) + " "
+                        + shift + ")";
     }
 
     private static String factor(double value) {

@@ -14,7 +14,7 @@ final class SvgFonts {
 
     static String families(FontFace face) {
         return face.isCondensed()
-            ? "'DejaVu Sans Condensed', 'DejaVu Sans', 'Arial Narrow', Arial, sans-serif"
-            : "'DejaVu Sans', 'Bitstream Vera Sans', Verdana, Arial, sans-serif";
+                ? "'DejaVu Sans Condensed', 'DejaVu Sans', 'Arial Narrow', Arial, sans-serif"
+                : "'DejaVu Sans', 'Bitstream Vera Sans', Verdana, Arial, sans-serif";
     }
 }

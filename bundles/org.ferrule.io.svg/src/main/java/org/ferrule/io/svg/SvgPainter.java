@@ -44,7 +44,7 @@ final class SvgPainter implements Painter<IOException> {
     @Override
     public void line(Line line) throws IOException {
         xml.element("line", new Attributes().mm("x1", line.from().xMm()).mm("y1", line.from().yMm())
-            .mm("x2", line.to().xMm()).mm("y2", line.to().yMm()).stroke(line.stroke()));
+                .mm("x2", line.to().xMm()).mm("y2", line.to().yMm()).stroke(line.stroke()));
     }
 
     @Override
@@ -76,7 +76,7 @@ final class SvgPainter implements Painter<IOException> {
     @Override
     public void text(Text text) throws IOException {
         Attributes attributes = new Attributes().mm("x", text.at().xMm()).mm("y", text.at().yMm())
-            .add("transform", turn(text)).add("text-anchor", anchor(text.anchor()));
+                .add("transform", turn(text)).add("text-anchor", anchor(text.anchor()));
         addFont(text, attributes);
         xml.textElement("text", attributes, text.string());
     }
@@ -85,10 +85,10 @@ final class SvgPainter implements Painter<IOException> {
     public void group(Group group) throws IOException {
         Frame frame = group.frame();
         xml.begin("g", new Attributes()
-            .add("data-id", frame.id())
-            .add("transform", Optional.of(frame.transform()).filter(t -> !t.equals(Transform.IDENTITY))
-                .map(Numbers::transform))
-            .add("clip-path", frame.clip().map(definitions::clip)));
+                .add("data-id", frame.id())
+                .add("transform", Optional.of(frame.transform()).filter(t -> !t.equals(Transform.IDENTITY))
+                        .map(Numbers::transform))
+                .add("clip-path", frame.clip().map(definitions::clip)));
         if (frame.tooltip().isPresent()) {
             xml.textElement("title", Attributes.NONE, frame.tooltip().get());
         }
@@ -120,8 +120,8 @@ final class SvgPainter implements Painter<IOException> {
             attributes.add("font-weight", "bold");
         }
         attributes.mm("font-size", text.style().sizeMm()).fill(Optional.of(text.style().ink()))
-            .mm("textLength", measure.widthMm(text.string(), text.style())).add("lengthAdjust", "spacingAndGlyphs")
-            .add("xml:space", blanksMatter(text.string()) ? Optional.of("preserve") : Optional.empty());
+                .mm("textLength", measure.widthMm(text.string(), text.style())).add("lengthAdjust", "spacingAndGlyphs")
+                .add("xml:space", blanksMatter(text.string()) ? Optional.of("preserve") : Optional.empty());
     }
 
     private static boolean blanksMatter(String text) {
@@ -130,7 +130,8 @@ final class SvgPainter implements Painter<IOException> {
 
     private static Optional<String> turn(Text text) {
         return text.rotationDegrees() == 0 ? Optional.empty()
-            : Optional.of("rotate(" + Numbers.degrees(text.rotationDegrees()) + " " + Numbers.point(text.at()) + ")");
+                : Optional
+                        .of("rotate(" + Numbers.degrees(text.rotationDegrees()) + " " + Numbers.point(text.at()) + ")");
     }
 
     private static Optional<String> anchor(Text.Anchor anchor) {

@@ -39,8 +39,8 @@ public final class SvgWriter {
         String width = Numbers.mm(picture.widthMm());
         String height = Numbers.mm(picture.heightMm());
         return new Attributes().add("xmlns", "http://www.w3.org/2000/svg").add("version", "1.1")
-            .add("width", width + "mm").add("height", height + "mm").add("viewBox", "0 0 " + width + " " + height)
-            .add("font-family", SvgFonts.families(FontFace.REGULAR));
+                .add("width", width + "mm").add("height", height + "mm").add("viewBox", "0 0 " + width + " " + height)
+                .add("font-family", SvgFonts.families(FontFace.REGULAR));
     }
 
     private static void writeTitle(Picture picture, XmlOutput xml) throws IOException {

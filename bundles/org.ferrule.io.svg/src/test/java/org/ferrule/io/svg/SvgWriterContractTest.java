@@ -26,7 +26,7 @@ class SvgWriterContractTest extends PictureWriterContract {
     @Override
     protected double[] paperMm(byte[] written) throws Exception {
         Element root = ParsedSvg.of(written).root();
-        return new double[] {mm(root.getAttribute("width")), mm(root.getAttribute("height"))};
+        return new double[] { mm(root.getAttribute("width")), mm(root.getAttribute("height")) };
     }
 
     @Override

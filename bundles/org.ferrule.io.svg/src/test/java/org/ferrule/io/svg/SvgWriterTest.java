@@ -49,9 +49,9 @@ class SvgWriterTest {
     @Test
     void everyReferenceHasItsDefinitionAndNoOtherIsMade() throws Exception {
         List<String> ids = ParsedSvg.of(sample.getBytes(StandardCharsets.UTF_8)).all().stream()
-            .map(e -> e.getAttribute("id")).filter(id -> !id.isEmpty()).sorted().toList();
+                .map(e -> e.getAttribute("id")).filter(id -> !id.isEmpty()).sorted().toList();
         List<String> references = sample.lines().filter(line -> line.contains("url(#"))
-            .map(line -> line.replaceAll(".*url\\(#(.*?)\\).*", "$1")).distinct().sorted().toList();
+                .map(line -> line.replaceAll(".*url\\(#(.*?)\\).*", "$1")).distinct().sorted().toList();
         assertEquals(ids, references);
         assertFalse(references.isEmpty());
     }
@@ -65,27 +65,29 @@ class SvgWriterTest {
 
     @Test
     void writesOneElementToALine() throws Exception {
-        assertEquals("""
-            <?xml version="1.0" encoding="UTF-8"?>
-            <svg xmlns="http://www.w3.org/2000/svg" version="1.1" width="40mm" height="20.5mm" viewBox="0 0 40 20.5"\
-             font-family="'DejaVu Sans', 'Bitstream Vera Sans', Verdana, Arial, sans-serif">
-              <title>Two shapes</title>
-              <g data-id="a" transform="translate(1 2)">
-                <title>tip &amp; hub</title>
-                <rect x="0" y="0" width="10" height="0.3333" fill="#f1f3f5" stroke="#1a1a1a" stroke-width="0.25"/>
-              </g>
-              <circle cx="5" cy="6" r="2" fill="none" stroke="#1a1a1a" stroke-width="0.25"/>
-            </svg>
-            """, text(p -> p
-                .group(Frame.at(1, 2).withId("a").withTooltip("tip & hub"),
-                    g -> g.fill(Ink.BAND).rect(0, 0, 10, 1 / 3.0))
-                .circle(5, 6, 2)));
+        assertEquals(
+                """
+                        <?xml version="1.0" encoding="UTF-8"?>
+                        <svg xmlns="http://www.w3.org/2000/svg" version="1.1" width="40mm" height="20.5mm" viewBox="0 0 40 20.5"\
+                         font-family="'DejaVu Sans', 'Bitstream Vera Sans', Verdana, Arial, sans-serif">
+                          <title>Two shapes</title>
+                          <g data-id="a" transform="translate(1 2)">
+                            <title>tip &amp; hub</title>
+                            <rect x="0" y="0" width="10" height="0.3333" fill="#f1f3f5" stroke="#1a1a1a" stroke-width="0.25"/>
+                          </g>
+                          <circle cx="5" cy="6" r="2" fill="none" stroke="#1a1a1a" stroke-width="0.25"/>
+                        </svg>
+                        """,
+                text(p -> p
+                        .group(Frame.at(1, 2).withId("a").withTooltip("tip & hub"),
+                                g -> g.fill(Ink.BAND).rect(0, 0, 10, 1 / 3.0))
+                        .circle(5, 6, 2)));
     }
 
     @Test
     void strokeTellsDashAndRoundEnds() throws Exception {
         Element line = only("line", p -> p.pen(Stroke.of(Ink.RULE, 0.5).dashed(Dash.of(1.5, 0.5)).rounded())
-            .line(1, 2, 3, 4));
+                .line(1, 2, 3, 4));
         assertEquals("1.5 0.5", line.getAttribute("stroke-dasharray"));
         assertEquals("round", line.getAttribute("stroke-linecap"));
         assertEquals("round", line.getAttribute("stroke-linejoin"));
@@ -101,7 +103,7 @@ class SvgWriterTest {
     @Test
     void hatchOnAGroundIsAShapeOverAShape() throws Exception {
         ParsedSvg parsed = parsed(p -> p
-            .fill(Fill.of(Ink.BAND, Hatch.of(Hatch.Pattern.RISING, Ink.TEXT))).circle(5, 5, 3));
+                .fill(Fill.of(Ink.BAND, Hatch.of(Hatch.Pattern.RISING, Ink.TEXT))).circle(5, 5, 3));
         List<Element> circles = parsed.all("circle");
         assertEquals(List.of("#f1f3f5", "url(#hatch1)"), circles.stream().map(c -> c.getAttribute("fill")).toList());
         assertEquals(List.of("", "#1a1a1a"), circles.stream().map(c -> c.getAttribute("stroke")).toList());
@@ -139,7 +141,7 @@ class SvgWriterTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {" 6 Fr", "6 Fr ", "6  Fr"})
+    @ValueSource(strings = { " 6 Fr", "6 Fr ", "6  Fr" })
     void keepsBlanks(String string) throws Exception {
         Element text = only("text", p -> p.text(1, 1, string));
         assertEquals("preserve", text.getAttribute("xml:space"));

@@ -49,7 +49,7 @@ public abstract class PictureWriterContract {
 
     @Test
     void keepsThePaper() throws Exception {
-        assertArrayEquals(new double[] {120, 160}, paperMm(bytes(SamplePictures.everything())), PAPER_TOLERANCE_MM);
+        assertArrayEquals(new double[] { 120, 160 }, paperMm(bytes(SamplePictures.everything())), PAPER_TOLERANCE_MM);
     }
 
     @Test
@@ -62,7 +62,7 @@ public abstract class PictureWriterContract {
     void writesABlankPage() throws Exception {
         byte[] written = bytes(SamplePictures.blank());
         assertEquals("", letters(written));
-        assertArrayEquals(new double[] {30, 20}, paperMm(written), PAPER_TOLERANCE_MM);
+        assertArrayEquals(new double[] { 30, 20 }, paperMm(written), PAPER_TOLERANCE_MM);
     }
 
     @Test
@@ -105,7 +105,7 @@ public abstract class PictureWriterContract {
 
     private static Stream<String> texts(List<Element> elements) {
         return elements.stream().flatMap(element -> element instanceof Group group ? texts(group.elements())
-            : element instanceof Text text ? Stream.of(text.string()) : Stream.empty());
+                : element instanceof Text text ? Stream.of(text.string()) : Stream.empty());
     }
 
     private static final class ClosingNoted extends ByteArrayOutputStream {

@@ -198,7 +198,8 @@ public abstract class DocumentEditor extends FormEditor implements RevealTarget,
             return true;
         }
         for (Object page : pages.toArray()) {
-            if (page != active && page instanceof RevealTarget target && show((IFormPage) page, target, object, feature)) {
+            if (page != active && page instanceof RevealTarget target
+                    && show((IFormPage) page, target, object, feature)) {
                 return true;
             }
         }

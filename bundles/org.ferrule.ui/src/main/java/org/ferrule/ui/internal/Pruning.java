@@ -25,7 +25,8 @@ final class Pruning {
     void prune() {
         PreferenceManager manager = PlatformUI.getWorkbench().getPreferenceManager();
         Stream.of(manager.getRootSubNodes()).filter(node -> !isKept(node, KEPT_AT_TOP)).forEach(manager::remove);
-        Stream.of(manager.getRootSubNodes()).filter(node -> !node.getId().startsWith(OURS)).forEach(Pruning::pruneBelow);
+        Stream.of(manager.getRootSubNodes()).filter(node -> !node.getId().startsWith(OURS))
+                .forEach(Pruning::pruneBelow);
     }
 
     private static void pruneBelow(IPreferenceNode parent) {

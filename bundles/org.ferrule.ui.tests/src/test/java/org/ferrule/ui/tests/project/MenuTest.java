@@ -42,7 +42,8 @@ class MenuTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = { "New", "Open Demo", "Open Folder...", "Save", "Save As...", "Revert", "Export...", "Exit" })
+    @ValueSource(strings = { "New", "Open Demo", "Open Folder...", "Save", "Save As...", "Revert", "Export...",
+        "Exit" })
     void fileMenuHas(String item) {
         assertTrue(menu("File").contains(item), menu("File").toString());
     }

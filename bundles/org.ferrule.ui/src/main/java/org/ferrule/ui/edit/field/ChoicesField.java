@@ -43,7 +43,8 @@ public final class ChoicesField extends Field {
     ChoicesField(FieldForm form, EAttribute feature) {
         super(form, feature);
         enumeration = feature.getEAttributeType() instanceof EEnum;
-        text = form.toolkit().createText(parent(), "", SWT.BORDER | SWT.SINGLE | (enumeration ? SWT.READ_ONLY : SWT.NONE));
+        text = form.toolkit().createText(parent(), "",
+                SWT.BORDER | SWT.SINGLE | (enumeration ? SWT.READ_ONLY : SWT.NONE));
         place(text, enumeration ? 1 : 2);
         choose = enumeration ? chooseButton() : null;
         placeProblems();
@@ -61,7 +62,8 @@ public final class ChoicesField extends Field {
     }
 
     private void ask() {
-        ListSelectionDialog dialog = ListSelectionDialog.of(literals()).contentProvider(ArrayContentProvider.getInstance())
+        ListSelectionDialog dialog = ListSelectionDialog.of(literals())
+                .contentProvider(ArrayContentProvider.getInstance())
                 .labelProvider(LabelProvider.createTextProvider(ChoicesField::word))
                 .title(ModelLabels.feature(feature())).message("None means all.").preselect(values.toArray())
                 .create(text.getShell());

@@ -46,7 +46,8 @@ public final class FieldForm {
     private final SessionListener follower = new Follower();
     private final ProblemBoard board = Services.get(ProblemBoard.class);
 
-    private Runnable reflow = () -> { };
+    private Runnable reflow = () -> {
+    };
     private EObject object;
     private EObject inherited;
 

@@ -55,7 +55,8 @@ final class QuantityReader {
                     PRESSURES);
         }
         if (type == Offset.class) {
-            return new QuantityReader(Offset::parse, o -> List.of(), o -> words.of(((Offset) o).value(), null), LENGTHS);
+            return new QuantityReader(Offset::parse, o -> List.of(), o -> words.of(((Offset) o).value(), null),
+                    LENGTHS);
         }
         return new QuantityReader(Dimension::parse,
                 d -> kind.map(((Dimension) d)::warnings).orElse(List.of()),
@@ -63,7 +64,8 @@ final class QuantityReader {
     }
 
     private static String kilopascals(Pressure pressure) {
-        return pressure.pascals().movePointLeft(3).setScale(0, RoundingMode.HALF_EVEN).toPlainString() + " kPa  \u00b7  "
+        return pressure.pascals().movePointLeft(3).setScale(0, RoundingMode.HALF_EVEN).toPlainString()
+                + " kPa  \u00b7  "
                 + String.format(Locale.ROOT, "%.1f atm", pressure.in(PressureUnit.ATMOSPHERE));
     }
 

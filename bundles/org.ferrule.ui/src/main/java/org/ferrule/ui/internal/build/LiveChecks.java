@@ -58,7 +58,8 @@ public final class LiveChecks {
         followers.put(session, follower);
         session.addListener(follower);
         if (board.of(session.file()).isEmpty()) {
-            check(session.file(), () -> { });
+            check(session.file(), () -> {
+            });
         }
     }
 

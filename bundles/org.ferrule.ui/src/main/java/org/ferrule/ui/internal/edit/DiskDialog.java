@@ -47,7 +47,7 @@ final class DiskDialog {
         String question = there ? "Another program has changed this file while it has unsaved changes here."
                 : "Another program has deleted this file while it has unsaved changes here.";
         String[] answers = there ? new String[] { "Keep Mine", "Take Theirs", "Compare" }
-                : new String[] { "Keep Mine" , "Cancel" };
+                : new String[] { "Keep Mine", "Cancel" };
         int answer = MessageDialog.open(MessageDialog.QUESTION, shell, session.file().getName(),
                 question + "\nLocal history keeps what is replaced.", SWT.NONE, answers);
         return there || answer == MINE ? answer : -1;

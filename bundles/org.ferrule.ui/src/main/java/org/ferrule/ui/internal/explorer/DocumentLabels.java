@@ -88,7 +88,8 @@ public class DocumentLabels extends LabelProvider implements ICommonLabelProvide
 
     @Override
     public String getDescription(Object element) {
-        return element instanceof DocumentNode node ? node.file().getFullPath() + "  \u2013  " + getText(element) : null;
+        return element instanceof DocumentNode node ? node.file().getFullPath() + "  \u2013  " + getText(element)
+                : null;
     }
 
     @Override
