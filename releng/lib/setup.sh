@@ -90,8 +90,9 @@ fetch_maven() {
 need_gtk() {
     [ "$(uname)" = Linux ] || return 0
     local missing=()
-    ldconfig -p 2>/dev/null | grep -q 'libgtk-3\.so\.0' || missing+=("$(gtk_package)")
-    fc-list 2>/dev/null | grep -q . || missing+=(fontconfig fonts-dejavu-core)
+    # grep reads to the end, so that the commands before it are not cut off and the pipe does not fail
+    ldconfig -p 2>/dev/null | grep 'libgtk-3\.so\.0' >/dev/null || missing+=("$(gtk_package)")
+    fc-list 2>/dev/null | grep . >/dev/null || missing+=(fontconfig fonts-dejavu-core)
     [ ${#missing[@]} -eq 0 ] || install_packages "${missing[@]}"
 }
 
