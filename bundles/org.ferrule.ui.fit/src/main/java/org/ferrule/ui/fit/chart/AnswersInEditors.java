@@ -7,7 +7,9 @@ package org.ferrule.ui.fit.chart;
 
 import java.util.Collection;
 import java.util.Hashtable;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.runtime.ILog;
@@ -22,6 +24,9 @@ import org.osgi.framework.ServiceRegistration;
 public final class AnswersInEditors {
 
     private static final String FILE = "file";
+    private static final int PAUSE_MS = 50;
+    /** The display's thread, which has to publish the answers, may itself wait for the one that asks here. */
+    private static final int LONGEST_WAIT_MS = 1000;
 
     private AnswersInEditors() {
     }
@@ -32,13 +37,37 @@ public final class AnswersInEditors {
         return context().registerService(LiveAnswers.class, answers, properties);
     }
 
-    /** Returns the answers for a chart, if an editor has any that are up to date. */
-    public static Optional<SolvedChart> of(IFile chart) {
+    /**
+     * Returns the answers for a chart, if it is open in an editor; waits a little while they are being
+     * worked out.
+     *
+     * @param givesUp whether to wait no longer
+     */
+    public static Optional<SolvedChart> of(IFile chart, BooleanSupplier givesUp) {
+        long end = System.currentTimeMillis() + LONGEST_WAIT_MS;
+        Optional<LiveAnswers> editor = editor(chart);
+        while (editor.filter(LiveAnswers::isWorking).isPresent() && !givesUp.getAsBoolean()
+                && System.currentTimeMillis() < end && pause()) {
+            editor = editor(chart);
+        }
+        return editor.filter(answers -> !answers.stale()).flatMap(LiveAnswers::shown);
+    }
+
+    private static boolean pause() {
+        try {
+            Thread.sleep(PAUSE_MS);
+            return true;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return false;
+        }
+    }
+
+    private static Optional<LiveAnswers> editor(IFile chart) {
         try {
             Collection<ServiceReference<LiveAnswers>> found = context().getServiceReferences(LiveAnswers.class, null);
             return found.stream().filter(r -> chart.getFullPath().toString().equals(r.getProperty(FILE)))
-                    .map(context()::getService).filter(answers -> answers != null && !answers.stale())
-                    .flatMap(answers -> answers.shown().stream()).findFirst();
+                    .map(context()::getService).filter(Objects::nonNull).findFirst();
         } catch (InvalidSyntaxException e) {
             ILog.of(AnswersInEditors.class).error(e.getMessage(), e);
             return Optional.empty();

@@ -46,7 +46,7 @@ public final class LiveAnswers implements AutoCloseable {
     private LiveChart live;
     private final ServiceRegistration<LiveAnswers> offer;
     private volatile SolvedChart shown;
-    private List<ChartProblem> problems = List.of();
+    private volatile List<ChartProblem> problems = List.of();
     private volatile boolean stale;
     private boolean skipped;
 
@@ -98,6 +98,11 @@ public final class LiveAnswers implements AutoCloseable {
     /** Tells whether what is shown was answered before the last edit. */
     public boolean stale() {
         return stale;
+    }
+
+    /** Tells whether another answer is on its way, and nothing is known that keeps it from coming. For every thread. */
+    boolean isWorking() {
+        return stale && problems.isEmpty();
     }
 
     /** Adds a listener. */

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
+import org.eclipse.core.resources.IFile;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -34,11 +35,13 @@ import org.ferrule.ui.problem.ProblemSource;
 /** Finds what a chart refers to in vain, and what is doubtful in its answers. */
 public final class ChartProblems implements ProblemSource {
 
+    private final SolvedCharts kept = new SolvedCharts();
+
     @Override
     public List<FoundProblem> find(ProblemRequest request, IProgressMonitor monitor) throws CoreException {
         Optional<Document> document = request.record().document();
         return document.isPresent() && document.get() instanceof FitChart chart
-                ? new Run(request, chart, monitor).problems() : List.of();
+                ? new Run(request, chart, monitor, kept).problems() : List.of();
     }
 
     /** One look at one chart. */
@@ -48,8 +51,10 @@ public final class ChartProblems implements ProblemSource {
         private final ProblemRequest request;
         private final FitChart chart;
         private final IProgressMonitor monitor;
+        private final SolvedCharts kept;
 
-        Run(ProblemRequest request, FitChart chart, IProgressMonitor monitor) {
+        Run(ProblemRequest request, FitChart chart, IProgressMonitor monitor, SolvedCharts kept) {
+            this.kept = kept;
             this.request = request;
             this.chart = chart;
             this.monitor = monitor;
@@ -116,8 +121,9 @@ public final class ChartProblems implements ProblemSource {
 
         /** The editor of the chart, if there is one, has its answers already. */
         private SolvedChart solved(OpenChart open) {
-            return AnswersInEditors.of(request.record().file()).orElseGet(
-                    () -> open.solve(Extensions.ofPlatform().checks(), new MonitorProgress(monitor)));
+            IFile file = request.record().file();
+            return AnswersInEditors.of(file, monitor::isCanceled).orElseGet(() -> kept.of(file, open,
+                    () -> open.solve(Extensions.ofPlatform().checks(), new MonitorProgress(monitor))));
         }
 
         private void add(ChartProblem problem) {
