@@ -8,7 +8,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BinaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -19,13 +18,11 @@ import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.quantity.Dimension;
 
 /**
- * Replaces the ids of the wires in bench results by the wires' diameters; an unknown id stays, and cannot be read. Of a
- * wire with a spring tip or a taper a pass holds up to its thickest part, and a failure from its thinnest on: a burr's
- * own wire of 0.009 in is the one that it failed with, whatever its tip.
+ * Replaces the ids of the wires in bench results by the wires' diameters; an unknown id stays, and cannot be read. A
+ * wire with a spring tip or a taper counts with its thinnest part: a pass says nothing of wires that are thicker along
+ * their whole length, and a failure speaks of every wire that is not thinner.
  */
 final class BenchWires {
-    private static final Comparator<Dimension> BY_LABEL = Comparator.comparing(Dimension::label);
-
     private final Map<String, Device> wires;
 
     BenchWires(List<CataloguedDevice> devices) {
@@ -38,15 +35,14 @@ final class BenchWires {
     }
 
     private BenchResult resolve(BenchResult result) {
-        BinaryOperator<Dimension> choose = result.passed() ? BinaryOperator.maxBy(BY_LABEL)
-                : BinaryOperator.minBy(BY_LABEL);
-        Optional<Dimension> diameter = result.wire().map(id -> diameter(id, choose).orElse(id));
+        Optional<Dimension> diameter = result.wire().map(id -> thinnest(id).orElse(id));
         return new BenchResult(result.outer(), result.lumen(), result.inner(), diameter, result.passed(),
                 result.covers(), result.samples(), result.source());
     }
 
-    private Optional<Dimension> diameter(Dimension id, BinaryOperator<Dimension> choose) {
-        return Optional.ofNullable(wires.get(id.text())).flatMap(wire -> diameters(wire).reduce(choose));
+    private Optional<Dimension> thinnest(Dimension id) {
+        return Optional.ofNullable(wires.get(id.text()))
+                .flatMap(wire -> diameters(wire).min(Comparator.comparing(Dimension::label)));
     }
 
     private static Stream<Dimension> diameters(Device wire) {
