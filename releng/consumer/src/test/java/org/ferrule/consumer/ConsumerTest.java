@@ -35,10 +35,17 @@ class ConsumerTest {
         }
     }
 
+    /** 0.070 in is 1.778 mm; a hundredth of a millimetre off either part leaves 0.058, 0.008 and no room. */
     @ParameterizedTest
     @MethodSource("javas")
-    void runsOnTheKernelAlone(Path java) throws IOException, InterruptedException {
-        assertEquals("0.070 in less 1.70 mm leaves 0.0780 mm", run(java, "0.070 in", "1.70 mm"));
+    void answersOnTheKernelAlone(Path java) throws IOException, InterruptedException {
+        assertEquals("Fits by geometry: clearance 0.05 mm", beginning(run(java, "0.070 in", "1.70 mm")));
+        assertEquals("Tight by geometry: clearance <0.01 mm", beginning(run(java, "0.070 in", "1.75 mm")));
+        assertEquals("Blocked by geometry: clearance -0.15 mm", beginning(run(java, "0.070 in", "1.90 mm")));
+    }
+
+    private static String beginning(String answer) {
+        return answer.substring(0, answer.indexOf(" /"));
     }
 
     private static boolean isJava25(Path home) {

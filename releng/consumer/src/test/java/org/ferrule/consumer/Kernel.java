@@ -13,7 +13,8 @@ import java.util.List;
 /** Where this build has put the kernel's jars and the libraries that they need. */
 final class Kernel {
 
-    private static final List<String> BUNDLES = List.of("quantity", "geometry", "fit", "picture", "chart");
+    /** The bundles of the kernel. */
+    static final List<String> BUNDLES = List.of("quantity", "geometry", "fit", "picture", "chart");
     private static final String NUMERICS = "commons-numbers-";
 
     private Kernel() {
@@ -26,8 +27,12 @@ final class Kernel {
     }
 
     private static boolean isOfKernel(Path entry) {
-        String name = entry.getFileName().toString();
-        return name.startsWith(NUMERICS)
-                || BUNDLES.stream().anyMatch(bundle -> name.startsWith("org.ferrule." + bundle + "-"));
+        return entry.getFileName().toString().startsWith(NUMERICS)
+                || BUNDLES.stream().anyMatch(bundle -> isOf(entry, bundle));
+    }
+
+    /** Whether it is the jar of that bundle. */
+    static boolean isOf(Path entry, String bundle) {
+        return entry.getFileName().toString().startsWith("org.ferrule." + bundle + "-");
     }
 }

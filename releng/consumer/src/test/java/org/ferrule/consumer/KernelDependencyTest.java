@@ -7,6 +7,7 @@ package org.ferrule.consumer;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -23,6 +24,12 @@ import org.junit.jupiter.api.Test;
 
 /** What the kernel's jars need, as the JDK's own tool tells it. */
 class KernelDependencyTest {
+
+    @Test
+    void looksAtEveryBundleOfTheKernel() {
+        List<Path> jars = Kernel.jars();
+        Kernel.BUNDLES.forEach(bundle -> assertTrue(jars.stream().anyMatch(jar -> Kernel.isOf(jar, bundle)), bundle));
+    }
 
     @Test
     void needsNoPlatformModuleButJavaBase() {
