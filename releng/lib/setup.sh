@@ -13,7 +13,7 @@ say() {
 
 die() {
     say "$*"
-    exit 69
+    exit 2
 }
 
 # Installs system packages where that is possible, or names in one line what is missing.
