@@ -5,6 +5,7 @@
 
 package org.ferrule.ui.fit.problem;
 
+import java.lang.ref.SoftReference;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -20,7 +21,10 @@ import org.ferrule.model.Document;
 /** Keeps the answers of each chart as long as none of its documents was read anew. Safe for every thread. */
 final class SolvedCharts {
 
-    private final Map<IFile, Kept> kept = new ConcurrentHashMap<>();
+    private static final SoftReference<Kept> NOTHING = new SoftReference<>(null);
+
+    // a large chart holds tens of megabytes, which may be needed for something else
+    private final Map<IFile, SoftReference<Kept>> kept = new ConcurrentHashMap<>();
 
     /** The answers of a chart, and the documents that they were worked out from. */
     private record Kept(List<Document> documents, SolvedChart solved) {
@@ -40,12 +44,12 @@ final class SolvedCharts {
 
     SolvedChart of(IFile file, OpenChart open, Supplier<SolvedChart> solving) {
         List<Document> documents = documents(open);
-        Kept known = kept.get(file);
+        Kept known = kept.getOrDefault(file, NOTHING).get();
         if (known != null && known.isOf(documents)) {
             return known.solved();
         }
         SolvedChart solved = solving.get();
-        kept.put(file, new Kept(documents, solved));
+        kept.put(file, new SoftReference<>(new Kept(documents, solved)));
         return solved;
     }
 
