@@ -112,7 +112,7 @@ public final class DeviceMaker {
 
     public DeviceMaker claim(Claim.Type type, String value, DeviceKind... partners) {
         claims.add(new Claim(type, printed(value), Set.of(partners), List.of(), List.of(), Optional.empty(),
-                Set.of(Phase.IN), new SourceRef("Made-up instructions for use", "C", "3")));
+                false, Set.of(Phase.IN), new SourceRef("Made-up instructions for use", "C", "3")));
         return this;
     }
 

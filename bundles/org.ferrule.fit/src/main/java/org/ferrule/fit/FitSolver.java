@@ -16,6 +16,7 @@ import org.ferrule.fit.check.LengthCheck;
 import org.ferrule.fit.check.PassageCheck;
 import org.ferrule.fit.device.BenchResult;
 import org.ferrule.fit.device.Phase;
+import org.ferrule.fit.evidence.Evidence;
 import org.ferrule.fit.passage.FitAnswer;
 import org.ferrule.fit.passage.FitQuestion;
 import org.ferrule.fit.passage.PhaseAnswer;
@@ -74,7 +75,9 @@ public final class FitSolver {
         Finding decides = findings.stream().max(BY_SEVERITY).orElseGet(() -> Finding.of(Verdict.UNKNOWN, List.of()));
         List<Reason> reasons = new ArrayList<>(decides.reasons());
         findings.stream().filter(f -> f != decides).forEach(f -> reasons.addAll(f.reasons()));
-        return new Finding(decides.verdict(), decides.clearance(), decides.limiting(), decides.reach(), reasons);
+        List<Evidence> evidence = findings.stream().flatMap(f -> f.evidence().stream()).toList();
+        return new Finding(decides.verdict(), decides.clearance(), decides.limiting(), decides.reach(), reasons,
+                evidence);
     }
 
     private static PhaseAnswer combined(Finding geometry, Judgement judgement, List<Finding> standing) {
@@ -86,9 +89,11 @@ public final class FitSolver {
             (isWorse ? before : after).addAll(finding.reasons());
             verdict = verdict.worse(finding.verdict());
         }
+        List<Evidence> evidence = new ArrayList<>(geometry.evidence());
+        standing.forEach(finding -> evidence.addAll(finding.evidence()));
         return new PhaseAnswer(verdict, judgement.authority(), geometry.verdict(), geometry.clearance(),
                 geometry.limiting(), geometry.reach(),
-                inOrder(before, judgement.reasons(), geometry.reasons(), after));
+                inOrder(before, judgement.reasons(), geometry.reasons(), after), evidence);
     }
 
     @SafeVarargs

@@ -61,7 +61,7 @@ public final class DeviceTranslator {
 
     private Claim claim(org.ferrule.model.Claim claim) {
         return new Claim(type(claim.getType()), Optional.ofNullable(claim.getValue()), Words.kinds(claim.getKinds()),
-                claim.getSizes(), claim.getDevices(), Optional.ofNullable(claim.getWire()),
+                claim.getSizes(), claim.getDevices(), Optional.ofNullable(claim.getWire()), false,
                 Words.phases(claim.getCovers()), sources.of(claim));
     }
 

@@ -54,7 +54,7 @@ final class ClaimReader {
         boolean aboutWire = question.inner().device().kind() == DeviceKind.GUIDEWIRE
                 && outer.wireLumen().filter(question.lumen()::equals).isPresent();
         return aboutWire ? outer.takesWire().map(size -> new Claim(Claim.Type.LARGEST_DEVICE, Optional.of(size),
-                Set.of(DeviceKind.GUIDEWIRE), List.of(), List.of(), Optional.empty(), Set.of(Phase.IN),
+                Set.of(DeviceKind.GUIDEWIRE), List.of(), List.of(), Optional.empty(), false, Set.of(Phase.IN),
                 SourceRef.NONE)) : Optional.empty();
     }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
+import org.ferrule.fit.evidence.Evidence;
 import org.ferrule.fit.passage.Limiting;
 import org.ferrule.fit.verdict.Clearance;
 import org.ferrule.fit.verdict.Reason;
@@ -22,13 +23,21 @@ import org.ferrule.quantity.Length;
  * @param limiting the place that decides, when there is one
  * @param reach how far the device comes, when this check knows
  * @param reasons decisive ones first
+ * @param evidence what there is to show
  */
 public record Finding(Verdict verdict, Optional<Clearance> clearance, Optional<Limiting> limiting,
-        Optional<Length> reach, List<Reason> reasons) {
+        Optional<Length> reach, List<Reason> reasons, List<Evidence> evidence) {
 
     public Finding {
         Objects.requireNonNull(verdict, "verdict");
         reasons = List.copyOf(reasons);
+        evidence = List.copyOf(evidence);
+    }
+
+    /** A finding with nothing to show beside its reasons. */
+    public Finding(Verdict verdict, Optional<Clearance> clearance, Optional<Limiting> limiting,
+            Optional<Length> reach, List<Reason> reasons) {
+        this(verdict, clearance, limiting, reach, reasons, List.of());
     }
 
     /** A finding without a place. */

@@ -21,11 +21,12 @@ import org.ferrule.quantity.Dimension;
  * @param sizes the partner size designations it speaks of
  * @param devices the partner ids it speaks of
  * @param wire the largest wire it speaks of; absent when it does not mention one
+ * @param besideOthers whether it speaks of the device with others in the same lumen; if not, of the device alone
  * @param covers the phases it covers
  * @param source where it was read
  */
 public record Claim(Type type, Optional<Dimension> value, Set<DeviceKind> kinds, List<String> sizes,
-        List<String> devices, Optional<Dimension> wire, Set<Phase> covers, SourceRef source) {
+        List<String> devices, Optional<Dimension> wire, boolean besideOthers, Set<Phase> covers, SourceRef source) {
 
     /** What a claim states. */
     public enum Type {

@@ -24,10 +24,11 @@ import org.ferrule.quantity.Length;
  * @param lumens in the order of its papers
  * @param deploys whether it carries something that can be stripped off at an edge (a crimped stent)
  * @param claims what its papers say of partners
+ * @param parts what gives it its abilities
  */
 public record Device(String id, String name, DeviceKind kind, String size, Optional<Dimension> effectiveLength,
         Optional<Dimension> takesWire, List<ShaftSection> sections, List<Lumen> lumens, boolean deploys,
-        List<Claim> claims) {
+        List<Claim> claims, Parts parts) {
 
     public Device {
         Objects.requireNonNull(id, "id");
@@ -39,6 +40,14 @@ public record Device(String id, String name, DeviceKind kind, String size, Optio
         sections = List.copyOf(sections);
         lumens = List.copyOf(lumens);
         claims = List.copyOf(claims);
+        Objects.requireNonNull(parts, "parts");
+    }
+
+    /** A device without parts that matter. */
+    public Device(String id, String name, DeviceKind kind, String size, Optional<Dimension> effectiveLength,
+            Optional<Dimension> takesWire, List<ShaftSection> sections, List<Lumen> lumens, boolean deploys,
+            List<Claim> claims) {
+        this(id, name, kind, size, effectiveLength, takesWire, sections, lumens, deploys, claims, Parts.NONE);
     }
 
     /**

@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 
 import org.ferrule.fit.FitSolver;
+import org.ferrule.fit.passage.Conditions;
 import org.ferrule.fit.passage.Direction;
 import org.ferrule.fit.passage.FitAnswer;
 import org.ferrule.fit.passage.FitQuestion;
@@ -23,25 +24,34 @@ import org.ferrule.quantity.Length;
  * @param inner the devices inside
  * @param direction how they enter
  * @param reach as in {@link FitQuestion#reach()}
+ * @param conditions what else holds for every pair
  * @param rules in force
  * @param solver that answers
  */
 public record MatrixQuestion(List<MatrixLine> outer, List<ReadDevice> inner, Direction direction,
-        Optional<Length> reach, RuleSet rules, FitSolver solver) {
+        Optional<Length> reach, Conditions conditions, RuleSet rules, FitSolver solver) {
 
     public MatrixQuestion {
         outer = List.copyOf(outer);
         inner = List.copyOf(inner);
         Objects.requireNonNull(direction, "direction");
         Objects.requireNonNull(reach, "reach");
+        Objects.requireNonNull(conditions, "conditions");
         Objects.requireNonNull(rules, "rules");
         Objects.requireNonNull(solver, "solver");
+    }
+
+    /** The question about devices that pass alone, straight and unused. */
+    public MatrixQuestion(List<MatrixLine> outer, List<ReadDevice> inner, Direction direction, Optional<Length> reach,
+            RuleSet rules, FitSolver solver) {
+        this(outer, inner, direction, reach, Conditions.NONE, rules, solver);
     }
 
     /** The question of one cell. */
     public FitQuestion question(int outerIndex, int innerIndex) {
         MatrixLine line = outer.get(outerIndex);
-        return new FitQuestion(line.device(), line.lumen(), inner.get(innerIndex), direction, reach, rules);
+        return new FitQuestion(line.device(), line.lumen(), inner.get(innerIndex), direction, reach,
+                conditions, rules);
     }
 
     FitAnswer answer(int outerIndex, int innerIndex) {
@@ -50,7 +60,8 @@ public record MatrixQuestion(List<MatrixLine> outer, List<ReadDevice> inner, Dir
 
     /** Whether what is asked of a pair of unchanged devices is unchanged too. */
     boolean asksTheSameAs(MatrixQuestion other) {
-        return direction == other.direction && reach.equals(other.reach) && rules.equals(other.rules)
+        return direction == other.direction && reach.equals(other.reach)
+                && conditions.equals(other.conditions) && rules.equals(other.rules)
                 && solver == other.solver;
     }
 }

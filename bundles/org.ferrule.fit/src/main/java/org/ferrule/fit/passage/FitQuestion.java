@@ -21,10 +21,11 @@ import org.ferrule.quantity.Length;
  * @param direction how it enters
  * @param reach tip first: how far the inner tip must come beyond the outer tip; over-the-wire: how much wire stays
  *              beyond the outer tip. Absent: hub to hub, or the rule set's wire ahead
+ * @param conditions what else holds
  * @param rules in force
  */
 public record FitQuestion(ReadDevice outer, Lumen lumen, ReadDevice inner, Direction direction,
-        Optional<Length> reach, RuleSet rules) {
+        Optional<Length> reach, Conditions conditions, RuleSet rules) {
 
     public FitQuestion {
         Objects.requireNonNull(outer, "outer");
@@ -32,6 +33,7 @@ public record FitQuestion(ReadDevice outer, Lumen lumen, ReadDevice inner, Direc
         Objects.requireNonNull(inner, "inner");
         Objects.requireNonNull(direction, "direction");
         Objects.requireNonNull(reach, "reach");
+        Objects.requireNonNull(conditions, "conditions");
         Objects.requireNonNull(rules, "rules");
         if (!outer.device().lumens().contains(lumen)) {
             throw new IllegalArgumentException(
@@ -41,6 +43,12 @@ public record FitQuestion(ReadDevice outer, Lumen lumen, ReadDevice inner, Direc
             throw new IllegalArgumentException(
                     "over a wire the reach is the wire that stays ahead; " + reach.get().mm() + " mm is negative");
         }
+    }
+
+    /** The question about a device that passes alone, straight and unused. */
+    public FitQuestion(ReadDevice outer, Lumen lumen, ReadDevice inner, Direction direction, Optional<Length> reach,
+            RuleSet rules) {
+        this(outer, lumen, inner, direction, reach, Conditions.NONE, rules);
     }
 
     /** The clearance that the rule set asks for. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
+import org.ferrule.fit.evidence.Evidence;
 import org.ferrule.fit.verdict.Authority;
 import org.ferrule.fit.verdict.Clearance;
 import org.ferrule.fit.verdict.Reason;
@@ -26,9 +27,11 @@ import org.ferrule.quantity.Length;
  * @param reach how far the inner tip comes beyond the outer tip (over-the-wire: how much wire is left beyond the outer
  *              tip); absent when lengths are unknown
  * @param reasons decisive ones first
+ * @param evidence what the checks have to show
  */
 public record PhaseAnswer(Verdict verdict, Authority authority, Verdict geometry, Optional<Clearance> clearance,
-        Optional<Limiting> limiting, Optional<Length> reach, List<Reason> reasons) {
+        Optional<Limiting> limiting, Optional<Length> reach, List<Reason> reasons,
+        List<Evidence> evidence) {
 
     public PhaseAnswer {
         Objects.requireNonNull(verdict, "verdict");
@@ -38,6 +41,13 @@ public record PhaseAnswer(Verdict verdict, Authority authority, Verdict geometry
         Objects.requireNonNull(limiting, "limiting");
         Objects.requireNonNull(reach, "reach");
         reasons = List.copyOf(reasons);
+        evidence = List.copyOf(evidence);
+    }
+
+    /** An answer with nothing to show beside its reasons. */
+    public PhaseAnswer(Verdict verdict, Authority authority, Verdict geometry, Optional<Clearance> clearance,
+            Optional<Limiting> limiting, Optional<Length> reach, List<Reason> reasons) {
+        this(verdict, authority, geometry, clearance, limiting, reach, reasons, List.of());
     }
 
     /** Whether two authorities contradict each other. */

@@ -25,9 +25,11 @@ import org.ferrule.quantity.Length;
  * @param afterUse likewise
  * @param wireAhead how much of a wire stays beyond a device that is loaded over it, when no reach is asked for
  * @param sampling how a sample of measured parts becomes an interval; absent when the rule set does not say
+ * @param limits thresholds and allowances beyond clearances
  */
 public record RuleSet(String title, String revision, List<Span> spans, List<ClearanceRule> clearances,
-        List<AfterUseRule> afterUse, Optional<Length> wireAhead, Optional<Sampling> sampling) {
+        List<AfterUseRule> afterUse, Optional<Length> wireAhead, Optional<Sampling> sampling,
+        Limits limits) {
 
     public RuleSet {
         Objects.requireNonNull(title, "title");
@@ -37,6 +39,19 @@ public record RuleSet(String title, String revision, List<Span> spans, List<Clea
         afterUse = List.copyOf(afterUse);
         Objects.requireNonNull(wireAhead, "wireAhead");
         Objects.requireNonNull(sampling, "sampling");
+        Objects.requireNonNull(limits, "limits");
+    }
+
+    /** A rule set without thresholds and allowances beyond clearances. */
+    public RuleSet(String title, String revision, List<Span> spans, List<ClearanceRule> clearances,
+            List<AfterUseRule> afterUse, Optional<Length> wireAhead, Optional<Sampling> sampling) {
+        this(title, revision, spans, clearances, afterUse, wireAhead, sampling, Limits.NONE);
+    }
+
+    /** The same rules if no kind of stated figure ran low: the comparison shows what that changes. */
+    public RuleSet withoutBias() {
+        return new RuleSet(title, revision, spans.stream().map(Span::withoutBias).toList(), clearances, afterUse,
+                wireAhead, sampling, limits);
     }
 
     /**

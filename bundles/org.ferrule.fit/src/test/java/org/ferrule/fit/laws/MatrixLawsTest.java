@@ -63,7 +63,7 @@ class MatrixLawsTest {
 
         private static Device renamed(Device d, String id) {
             return new Device(id, id, d.kind(), d.size(), d.effectiveLength(), d.takesWire(), d.sections(),
-                    d.lumens(), d.deploys(), d.claims());
+                    d.lumens(), d.deploys(), d.claims(), d.parts());
         }
 
         void edit() {

@@ -71,6 +71,7 @@ public final class SampleClaim {
     }
 
     public Claim claim() {
-        return new Claim(type, value, kinds, sizes, devices, wire, covers, new SourceRef("instructions", "3", "7"));
+        return new Claim(type, value, kinds, sizes, devices, wire, false, covers,
+                new SourceRef("instructions", "3", "7"));
     }
 }

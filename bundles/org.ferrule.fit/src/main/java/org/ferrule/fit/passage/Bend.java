@@ -1,0 +1,41 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.fit.passage;
+
+import java.math.BigDecimal;
+import java.util.Objects;
+import java.util.Optional;
+
+import org.ferrule.quantity.Length;
+
+/**
+ * A bend on the way.
+ *
+ * @param where whether a catheter's lumen or a vessel is bent: a lumen does not yield, a vessel does
+ * @param radius of the centre line, more than 0
+ * @param angleDegrees how far it turns, more than 0; absent when not stated, and then taken to be longer than whatever
+ *                     passes it
+ */
+public record Bend(Where where, Length radius, Optional<BigDecimal> angleDegrees) {
+
+    /** What is bent. */
+    public enum Where {
+        /** The lumen that the device passes: a number is given. */
+        LUMEN,
+        /** The vessel beyond it, which straightens: only what it must straighten to is told. */
+        VESSEL
+    }
+
+    public Bend {
+        Objects.requireNonNull(where, "where");
+        Objects.requireNonNull(angleDegrees, "angleDegrees");
+        if (radius.isNegative() || radius.equals(Length.ZERO)) {
+            throw new IllegalArgumentException("a bend's radius must be more than 0, not " + radius.mm() + " mm");
+        }
+        angleDegrees.filter(angle -> angle.signum() <= 0).ifPresent(angle -> {
+            throw new IllegalArgumentException("a bend's angle must be more than 0, not " + angle + " degrees");
+        });
+    }
+}
