@@ -27,7 +27,7 @@ import com.tngtech.archunit.lang.ArchRule;
 final class Layers {
 
     /** Plain Java, java.base alone. */
-    static final Set<String> KERNEL = Set.of("quantity", "geometry", "fit", "picture", "chart");
+    static final Set<String> KERNEL = Set.of("quantity", "geometry", "flow", "fit", "picture", "chart");
 
     private static final String ROOT = "org.ferrule.";
     private static final Map<String, String> SEES = new HashMap<>();
@@ -35,6 +35,7 @@ final class Layers {
     static {
         SEES.put("quantity", "");
         SEES.put("geometry", "quantity");
+        SEES.put("flow", "quantity geometry");
         SEES.put("fit", "quantity geometry");
         SEES.put("picture", "");
         SEES.put("chart", "quantity geometry fit picture");
