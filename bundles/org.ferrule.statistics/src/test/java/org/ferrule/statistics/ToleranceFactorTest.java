@@ -2,37 +2,27 @@
  * Copyright (c) 2026 the Ferrule authors.
  * SPDX-License-Identifier: EPL-2.0
  */
-package org.ferrule.fit.figure;
+package org.ferrule.statistics;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
-import java.util.List;
 
-import org.apache.commons.csv.CSVRecord;
-import org.ferrule.fit.sample.SharedTable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.MethodSource;
 
 /** Against {@code shared/tolerance-factors.csv} (ISO 16269-6), to the last digit that stands there. */
 class ToleranceFactorTest {
 
     @ParameterizedTest
-    @MethodSource("table")
-    void agreesWithTable(CSVRecord row) {
-        BigDecimal factor = new BigDecimal(row.get("factor"));
+    @CsvFileSource(files = "../../shared/tolerance-factors.csv", numLinesToSkip = 1)
+    void agreesWithTable(double confidence, double coverage, int n, BigDecimal factor) {
         double halfOfLastDigit = factor.ulp().doubleValue() / 2;
-        assertEquals(factor.doubleValue(), ToleranceFactor.oneSided(Integer.parseInt(row.get("n")),
-                Double.parseDouble(row.get("confidence")), Double.parseDouble(row.get("coverage"))),
-                halfOfLastDigit * 1.01);
-    }
-
-    static List<CSVRecord> table() {
-        return SharedTable.rows("tolerance-factors.csv");
+        assertEquals(factor.doubleValue(), ToleranceFactor.oneSided(n, confidence, coverage), halfOfLastDigit * 1.01);
     }
 
     @Test
