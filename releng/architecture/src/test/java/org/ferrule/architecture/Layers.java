@@ -27,7 +27,8 @@ import com.tngtech.archunit.lang.ArchRule;
 final class Layers {
 
     /** Plain Java, java.base alone. */
-    static final Set<String> KERNEL = Set.of("quantity", "geometry", "statistics", "fit", "picture", "chart");
+    static final Set<String> KERNEL = Set.of("quantity", "geometry", "statistics", "balloon", "fit",
+            "picture", "chart");
 
     private static final String ROOT = "org.ferrule.";
     private static final Map<String, String> SEES = new HashMap<>();
@@ -36,6 +37,7 @@ final class Layers {
         SEES.put("quantity", "");
         SEES.put("geometry", "quantity");
         SEES.put("statistics", "quantity");
+        SEES.put("balloon", "quantity statistics");
         SEES.put("fit", "quantity geometry statistics");
         SEES.put("picture", "");
         SEES.put("chart", "quantity geometry fit picture");
