@@ -27,7 +27,7 @@ import com.tngtech.archunit.lang.ArchRule;
 final class Layers {
 
     /** Plain Java, java.base alone. */
-    static final Set<String> KERNEL = Set.of("quantity", "geometry", "statistics", "balloon", "fit",
+    static final Set<String> KERNEL = Set.of("quantity", "geometry", "statistics", "mechanics", "balloon", "fit",
             "picture", "chart");
 
     private static final String ROOT = "org.ferrule.";
@@ -37,6 +37,7 @@ final class Layers {
         SEES.put("quantity", "");
         SEES.put("geometry", "quantity");
         SEES.put("statistics", "quantity");
+        SEES.put("mechanics", "");
         SEES.put("balloon", "quantity statistics");
         SEES.put("fit", "quantity geometry statistics");
         SEES.put("picture", "");
