@@ -27,7 +27,8 @@ import com.tngtech.archunit.lang.ArchRule;
 final class Layers {
 
     /** Plain Java, java.base alone. */
-    static final Set<String> KERNEL = Set.of("quantity", "geometry", "statistics", "mechanics", "balloon", "fit",
+    static final Set<String> KERNEL = Set.of("quantity", "geometry", "statistics", "mechanics", "balloon", "calc",
+            "fit",
             "picture", "chart");
 
     private static final String ROOT = "org.ferrule.";
@@ -39,6 +40,7 @@ final class Layers {
         SEES.put("statistics", "quantity");
         SEES.put("mechanics", "");
         SEES.put("balloon", "quantity statistics");
+        SEES.put("calc", "quantity geometry statistics mechanics balloon");
         SEES.put("fit", "quantity geometry statistics");
         SEES.put("picture", "");
         SEES.put("chart", "quantity geometry fit picture");
