@@ -8,6 +8,7 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 
 import org.ferrule.cli.internal.CommandLineException;
 
@@ -47,7 +48,9 @@ public final class Main implements Runnable {
 
     /** Runs a command and returns its exit code. */
     static int run(PrintWriter out, PrintWriter err, String... arguments) {
-        return new CommandLine(new Main()).setOut(out).setErr(err).setExecutionExceptionHandler(failureHandler())
+        boolean calculates = List.of(arguments).contains(CalcCommand.NAME);
+        return new CommandLine(new Main()).addSubcommand(CalcCommand.commandLine(calculates)).setOut(out).setErr(err)
+                .setExecutionExceptionHandler(failureHandler())
                 .execute(arguments);
     }
 
