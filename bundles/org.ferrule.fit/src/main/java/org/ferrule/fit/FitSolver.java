@@ -9,11 +9,17 @@ import java.util.Comparator;
 import java.util.List;
 
 import org.ferrule.fit.authority.Judgement;
+import org.ferrule.fit.check.BendCheck;
 import org.ferrule.fit.check.EdgeCheck;
+import org.ferrule.fit.check.ExchangeCheck;
 import org.ferrule.fit.check.Finding;
 import org.ferrule.fit.check.FitCheck;
+import org.ferrule.fit.check.LandingCheck;
 import org.ferrule.fit.check.LengthCheck;
+import org.ferrule.fit.check.OverlapCheck;
 import org.ferrule.fit.check.PassageCheck;
+import org.ferrule.fit.check.PortCheck;
+import org.ferrule.fit.check.ReachCheck;
 import org.ferrule.fit.device.BenchResult;
 import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.evidence.Evidence;
@@ -45,7 +51,8 @@ public final class FitSolver {
 
     /** A solver with the checks that the kernel brings. */
     public static FitSolver standard(List<BenchResult> bench) {
-        return with(List.of(new PassageCheck(), new LengthCheck(), new EdgeCheck()), bench);
+        return with(List.of(new PassageCheck(), new LengthCheck(), new EdgeCheck(), new BendCheck(), new ReachCheck(),
+                new PortCheck(), new OverlapCheck(), new ExchangeCheck(), new LandingCheck()), bench);
     }
 
     /** A solver with these checks. */

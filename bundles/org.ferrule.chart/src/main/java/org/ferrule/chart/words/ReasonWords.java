@@ -131,8 +131,7 @@ public final class ReasonWords {
             return diameter(diameter.value(), place.role());
         }
         if (argument instanceof DistanceArgument distance) {
-            return place.role() == Role.SHORTFALL ? lengths.shortfall(distance.value())
-                    : lengths.length(distance.value());
+            return distance(distance.value(), place.role());
         }
         if (argument instanceof ClearanceArgument clearance) {
             return clearance(reason, clearance.value(), place);
@@ -163,6 +162,14 @@ public final class ReasonWords {
 
     private static boolean isOfLumen(Reason reason) {
         return reason.arguments().contains(Reason.name(FigureClass.INNER_DIAMETER.word()));
+    }
+
+    private String distance(Length value, Role role) {
+        return switch (role) {
+            case SHORTFALL -> lengths.shortfall(value);
+            case ROOM -> lengths.room(value);
+            default -> lengths.length(value);
+        };
     }
 
     private String diameter(Length value, Role role) {

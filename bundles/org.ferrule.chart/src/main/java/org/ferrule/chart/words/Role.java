@@ -20,7 +20,8 @@ enum Role {
     BORE(NameArgument.class), NAME(NameArgument.class), TEXT(NameArgument.class),
     DEVICE(DiameterArgument.class), LUMEN(DiameterArgument.class), PLAIN(DiameterArgument.class),
     CLEARANCE(ClearanceArgument.class), OVERLAP(ClearanceArgument.class), REQUIRED(ClearanceArgument.class),
-    LENGTH(DistanceArgument.class), SHORTFALL(DistanceArgument.class), SAMPLES(CountArgument.class),
+    LENGTH(DistanceArgument.class), ROOM(DistanceArgument.class), SHORTFALL(DistanceArgument.class),
+    SAMPLES(CountArgument.class),
     SOURCE(SourceArgument.class);
 
     private final Class<? extends Argument> kind;

@@ -41,7 +41,27 @@ final class SampleReasons {
             case UNREADABLE_FIGURE -> Reason.of(code, name("b2"), name("1,02 mm"), name("shaft"));
             case UNCOVERED_STRETCH -> Reason.of(code, name("b2"), distance(mm(4)), distance(mm(190)));
             case TOO_SHORT -> Reason.of(code, distance(mm(55.01)), distance(mm(1350)), distance(mm(1405.01)));
-            case LENGTH_NOT_STATED, OWN_WIRE_NOT_STATED -> Reason.of(code, name("b2"));
+            case SHORT_WITH_VALVE -> Reason.of(code, distance(mm(30)), distance(mm(80)), source(SHEET));
+            case PORT_OUTSIDE -> Reason.of(code, name("b2"), distance(mm(12)), distance(mm(250)), distance(mm(262)));
+            case RIGID_STOPS_IN_BEND, RIGID_PASSES_BEND -> Reason.of(code, name("burr"), distance(mm(10)),
+                    distance(mm(9.7598)), distance(mm(20)));
+            case RIGID_TIGHT_IN_BEND -> Reason.of(code, clearance(mm(0.0312)), clearance(mm(0.05)), name("burr"),
+                    distance(mm(10)), distance(mm(20)));
+            case LITTLE_OVERLAP -> Reason.of(code, name("Halden extension"), distance(mm(40)), distance(mm(50)),
+                    source(SHEET));
+            case COLLAR_OUTSIDE -> Reason.of(code, name("Halden extension"), distance(mm(40)));
+            case TUBE_NOT_STATED, EXCHANGE_BY_EXTENSION -> Reason.of(code, name("Halden extension"));
+            case VESSEL_MUST_STRAIGHTEN -> Reason.of(code, name("stent"), distance(mm(18)), distance(mm(10)),
+                    distance(mm(21.021)));
+            case VESSEL_MUST_BE_WIDE -> Reason.of(code, name("stent"), distance(mm(18)), distance(mm(10)),
+                    diameter(mm(3.1)));
+            case BEND_SHORTER_THAN_PART -> Reason.of(code, distance(mm(8)), distance(mm(18)));
+            case BEND_NARROWER_THAN_LUMEN -> Reason.of(code, distance(mm(1.5)), diameter(mm(1.778)));
+            case EXCHANGE_WIRE_SHORT -> Reason.of(code, name("Lutra wire"), distance(mm(780)), distance(mm(1900)),
+                    distance(mm(2680)), source(SHEET));
+            case LANDING_OF_PLANE, LANDING_OF_MARKER -> Reason.of(code, name("b2"), distance(mm(20)),
+                    distance(mm(80)));
+            case LENGTH_NOT_STATED, PORT_NOT_STATED, OWN_WIRE_NOT_STATED -> Reason.of(code, name("b2"));
             case CLAIM_SAYS_YES, CLAIM_SAYS_NO -> Reason.of(code, name("b2"), diameter(mm(1.778)),
                     name("0.070 in min"), source(SHEET));
             case CLAIM_NAMES_PARTNER, CLAIM_EXCLUDES_PARTNER -> Reason.of(code, name("g6"), source(SHEET));

@@ -22,6 +22,8 @@ public final class ReadDevice {
     private final OwnWire wire;
     private final List<Stretch> outlineIn;
     private final List<Stretch> outlineOut;
+    private final List<Stretch> rigidIn;
+    private final List<Stretch> rigidOut;
     private final Map<String, List<Stretch>> bores;
 
     private ReadDevice(Device device, OwnWire wire, OutlineReader outlines, BoreReader boreReader) {
@@ -29,6 +31,8 @@ public final class ReadDevice {
         this.wire = wire;
         this.outlineIn = outlines.read(Phase.IN);
         this.outlineOut = outlines.read(Phase.OUT);
+        this.rigidIn = outlines.rigid(Phase.IN);
+        this.rigidOut = outlines.rigid(Phase.OUT);
         Map<String, List<Stretch>> read = new HashMap<>();
         for (Lumen lumen : device.lumens()) {
             read.put(lumen.name(), boreReader.read(lumen));
@@ -60,6 +64,11 @@ public final class ReadDevice {
     /** Its outline from the distal tip. */
     public List<Stretch> outline(Phase phase) {
         return phase == Phase.IN ? outlineIn : outlineOut;
+    }
+
+    /** Its sections that cannot bend, each alone and without a wire beside it, from the distal tip. */
+    public List<Stretch> rigid(Phase phase) {
+        return phase == Phase.IN ? rigidIn : rigidOut;
     }
 
     /** The inner diameter of one of its lumens, from the proximal entry. */

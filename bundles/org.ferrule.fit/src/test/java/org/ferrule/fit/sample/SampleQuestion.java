@@ -14,9 +14,12 @@ import org.ferrule.fit.device.Device;
 import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.fit.device.Lumen;
 import org.ferrule.fit.figure.FigureReader;
+import org.ferrule.fit.passage.Bend;
+import org.ferrule.fit.passage.Conditions;
 import org.ferrule.fit.passage.Direction;
 import org.ferrule.fit.passage.FitAnswer;
 import org.ferrule.fit.passage.FitQuestion;
+import org.ferrule.fit.passage.Occupant;
 import org.ferrule.fit.passage.OwnWire;
 import org.ferrule.fit.passage.PhaseAnswer;
 import org.ferrule.fit.passage.ReadDevice;
@@ -33,6 +36,12 @@ public final class SampleQuestion {
     private Optional<String> lumen = Optional.empty();
     private Optional<Length> reach = Optional.empty();
     private Optional<Device> wire = Optional.empty();
+    private final List<Other> others = new ArrayList<>();
+    private Conditions conditions = Conditions.NONE;
+
+    /** A device that lies in the lumen already. */
+    private record Other(Device device, Length tipAhead) {
+    }
 
     private SampleQuestion(Device inner, Device outer) {
         this.inner = inner;
@@ -80,6 +89,36 @@ public final class SampleQuestion {
         return this;
     }
 
+    /** The inner device runs over that wire. */
+    public SampleQuestion over(SampleDevice guidewire) {
+        wire = Optional.of(guidewire.device());
+        return this;
+    }
+
+    /** What else holds. */
+    public SampleQuestion under(Conditions other) {
+        conditions = other;
+        return this;
+    }
+
+    /** That device lies there already, its tip that far beyond the outer tip. */
+    public SampleQuestion inside(SampleDevice device, String tipAhead) {
+        others.add(new Other(device.device(), Texts.length(tipAhead)));
+        return this;
+    }
+
+    /** On the way there is a bent lumen of that radius. */
+    public SampleQuestion bentLumen(String radius) {
+        return bend(new Bend(Bend.Where.LUMEN, Texts.length(radius), Optional.empty()));
+    }
+
+    /** On the way there is a bend. */
+    public SampleQuestion bend(Bend bend) {
+        List<Bend> bends = new ArrayList<>(conditions.bends());
+        bends.add(bend);
+        return under(new Conditions(conditions.inside(), conditions.through(), bends, conditions.afterInflation()));
+    }
+
     public SampleQuestion bench(SampleBench... results) {
         for (SampleBench result : results) {
             bench.add(result.result());
@@ -90,7 +129,13 @@ public final class SampleQuestion {
     public FitQuestion question() {
         ReadDevice within = wire.map(w -> ReadDevice.over(inner, rules, OwnWire.ofDevice(w, new FigureReader(rules))))
                 .orElseGet(() -> ReadDevice.of(inner, rules));
-        return new FitQuestion(ReadDevice.of(outer, rules), asked(), within, direction, reach, rules);
+        return new FitQuestion(ReadDevice.of(outer, rules), asked(), within, direction, reach, conditions(), rules);
+    }
+
+    private Conditions conditions() {
+        List<Occupant> inside = new ArrayList<>(conditions.inside());
+        others.forEach(o -> inside.add(new Occupant(ReadDevice.of(o.device(), rules), o.tipAhead(), false)));
+        return new Conditions(inside, conditions.through(), conditions.bends(), conditions.afterInflation());
     }
 
     private Lumen asked() {
