@@ -49,7 +49,7 @@ final class SampleReasons {
                     distance(mm(10)), distance(mm(20)));
             case LITTLE_OVERLAP -> Reason.of(code, name("Halden extension"), distance(mm(40)), distance(mm(50)),
                     source(SHEET));
-            case COLLAR_OUTSIDE -> Reason.of(code, name("Halden extension"), distance(mm(40)));
+            case COLLAR_BEYOND_TIP -> Reason.of(code, name("Halden extension"), distance(mm(40)));
             case TUBE_NOT_STATED, EXCHANGE_BY_EXTENSION -> Reason.of(code, name("Halden extension"));
             case VESSEL_MUST_STRAIGHTEN -> Reason.of(code, name("stent"), distance(mm(18)), distance(mm(10)),
                     distance(mm(21.021)));

@@ -62,7 +62,7 @@ public final class ExchangeCheck implements FitCheck {
     }
 
     private static LengthChain chain(FitQuestion question, Device wire, Length deviceLength, Allowance grip) {
-        Length inBody = question.lumen().proximalAt().plus(question.reach().orElseThrow());
+        Length inBody = question.lumen().length().plus(question.outerTipAhead()).plus(question.reach().orElseThrow());
         Length valve = question.rules().limits().allowance(Purpose.HUB_AND_VALVE).map(Allowance::length)
                 .orElse(Length.ZERO);
         return LengthChain.of(LengthChain.Question.EXCHANGE,

@@ -60,7 +60,7 @@ public final class OverlapCheck implements FitCheck {
         Length inside = tube.lumen().proximalAt().minus(tube.protrusion());
         LengthChain chain = chain(tube, least.map(Allowance::length).orElse(Length.ZERO));
         if (inside.isNegative()) {
-            return Finding.shown(Verdict.BLOCKED, List.of(Reason.of(ReasonCode.COLLAR_OUTSIDE,
+            return Finding.shown(Verdict.BLOCKED, List.of(Reason.of(ReasonCode.COLLAR_BEYOND_TIP,
                     Reason.name(tube.device().name()), Reason.distance(inside.negated()))), chain);
         }
         if (!chain.margin().isNegative()) {

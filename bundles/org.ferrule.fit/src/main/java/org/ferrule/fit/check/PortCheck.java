@@ -41,7 +41,7 @@ public final class PortCheck implements FitCheck {
 
     private static Finding found(FitQuestion question, Lumen port) {
         String device = question.inner().device().id();
-        Length beyond = beyondLastTip(question);
+        Length beyond = question.reach().orElseThrow();
         if (beyond.compareTo(Length.ZERO) > 0 && port.length().equals(Length.ZERO)) {
             return Finding.of(Verdict.UNKNOWN, List.of(Reason.of(ReasonCode.PORT_NOT_STATED, Reason.name(device))));
         }
@@ -54,12 +54,5 @@ public final class PortCheck implements FitCheck {
         return Finding.shown(Verdict.TIGHT, List.of(Reason.of(ReasonCode.PORT_OUTSIDE, Reason.name(device),
                 Reason.distance(chain.margin().negated()), Reason.distance(port.proximalAt()),
                 Reason.distance(beyond))), chain);
-    }
-
-    /** How far the tip comes beyond the last tube around it: the outer device, or an extension that sticks out. */
-    private static Length beyondLastTip(FitQuestion question) {
-        Length protrusion = question.conditions().through().map(t -> t.protrusion().max(Length.ZERO))
-                .orElse(Length.ZERO);
-        return question.reach().orElseThrow().minus(protrusion);
     }
 }

@@ -55,6 +55,7 @@ public final class ReachCheck implements FitCheck {
         return LengthChain.of(LengthChain.Question.REACH,
                 new Link(Part.EFFECTIVE_LENGTH, question.inner().device().id(), insertable),
                 new Link(Part.LUMEN_LENGTH, question.outer().device().id(), question.lumen().proximalAt().negated()),
+                new Link(Part.PROTRUSION, "", question.lumen().distalAt().minus(question.outerTipAhead())),
                 new Link(Part.HUB_AND_VALVE, "", valve.length().negated()),
                 new Link(Part.REACH_ASKED, "", question.reach().orElseThrow().negated()));
     }

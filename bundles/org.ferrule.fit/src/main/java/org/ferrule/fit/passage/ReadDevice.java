@@ -22,15 +22,20 @@ public final class ReadDevice {
     private final OwnWire wire;
     private final List<Stretch> outlineIn;
     private final List<Stretch> outlineOut;
+    private final List<Stretch> shaftIn;
+    private final List<Stretch> shaftOut;
     private final List<Stretch> rigidIn;
     private final List<Stretch> rigidOut;
     private final Map<String, List<Stretch>> bores;
 
-    private ReadDevice(Device device, OwnWire wire, OutlineReader outlines, BoreReader boreReader) {
+    private ReadDevice(Device device, OwnWire wire, OutlineReader outlines, OutlineReader shafts,
+            BoreReader boreReader) {
         this.device = device;
         this.wire = wire;
         this.outlineIn = outlines.read(Phase.IN);
         this.outlineOut = outlines.read(Phase.OUT);
+        this.shaftIn = outlines.hasExitPort() ? shafts.read(Phase.IN) : outlineIn;
+        this.shaftOut = outlines.hasExitPort() ? shafts.read(Phase.OUT) : outlineOut;
         this.rigidIn = outlines.rigid(Phase.IN);
         this.rigidOut = outlines.rigid(Phase.OUT);
         Map<String, List<Stretch>> read = new HashMap<>();
@@ -49,7 +54,7 @@ public final class ReadDevice {
     public static ReadDevice over(Device device, RuleSet rules, OwnWire wire) {
         FigureReader reader = new FigureReader(rules);
         return new ReadDevice(device, wire, new OutlineReader(device, rules, reader, wire),
-                new BoreReader(device, reader));
+                OutlineReader.ofShaft(device, rules, reader), new BoreReader(device, reader));
     }
 
     public Device device() {
@@ -64,6 +69,11 @@ public final class ReadDevice {
     /** Its outline from the distal tip. */
     public List<Stretch> outline(Phase phase) {
         return phase == Phase.IN ? outlineIn : outlineOut;
+    }
+
+    /** The outline of its shaft from the distal tip, without the wire that may lie beside it. */
+    List<Stretch> shaft(Phase phase) {
+        return phase == Phase.IN ? shaftIn : shaftOut;
     }
 
     /** Its sections that cannot bend, each alone and without a wire beside it, from the distal tip. */

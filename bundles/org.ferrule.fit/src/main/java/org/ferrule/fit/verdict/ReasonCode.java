@@ -42,7 +42,7 @@ public enum ReasonCode {
     /** Extension's name, length of its tube that stays in the guide, least length, source. */
     LITTLE_OVERLAP(DECIDES, 4),
     /** Extension's name: its collar comes out of the guide's tip by (length). */
-    COLLAR_OUTSIDE(DECIDES, 2),
+    COLLAR_BEYOND_TIP(DECIDES, 2),
     /** Extension's name: how long its tube is, is not stated. */
     TUBE_NOT_STATED(DECIDES, 1),
     /** Who claims, label compared, value claimed, source. */
@@ -53,6 +53,10 @@ public enum ReasonCode {
     CLAIM_NAMES_PARTNER(DECIDES, 2),
     /** Who claims, source: the partner is named as one that does not go with it. */
     CLAIM_EXCLUDES_PARTNER(DECIDES, 2),
+    /** Device id, its section, its diameter there, needed together: it lies beside the device that passes. */
+    LIES_BESIDE(DECIDES, 4),
+    /** Extension id, how far its collar would lie outside the hub of the outer device. */
+    COLLAR_OUTSIDE(DECIDES, 2),
     /** Samples (number), source. */
     BENCH_PASSED(DECIDES, 2),
     /** Samples (number), source. */
@@ -71,6 +75,10 @@ public enum ReasonCode {
     COLLAR_STEP(CAUTION, 0),
     /** A device that deploys is drawn back over an open distal edge. */
     OPEN_EDGE(CAUTION, 0),
+    /** Extension id, largest outer diameter of its tube, inner diameter of the lumen where it lies. */
+    EXTENSION_TOO_THICK(CAUTION, 3),
+    /** Extension id, how far its tip lies beyond the outer tip: the reach counts from there. */
+    REACH_FROM_EXTENSION(NOTE, 2),
     /** Device section, its rigid length, radius of the vessel's bend, radius to which it must straighten. */
     VESSEL_MUST_STRAIGHTEN(CAUTION, 4),
     /** Device section, its rigid length, radius of the vessel's bend, diameter that it would need there. */

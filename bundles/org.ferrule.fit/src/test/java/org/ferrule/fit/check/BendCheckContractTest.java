@@ -28,7 +28,7 @@ class BendCheckContractTest extends FitCheckContract {
         return Stream.of(passage(burr("1.25 mm"), guide("g", "?")).reach("10 cm").bentLumen("60 mm"),
                 passage(burr("?"), guide("g", "2 mm")).reach("10 cm").bentLumen("60 mm"),
                 passage(burr("1.25 mm"), guide("g", "2 mm")).reach("10 cm").bentLumen("60 mm")
-                        .inside(rod("m", MICROCATHETER, "135 cm", "?"), "5 cm"));
+                        .beside(rod("m", MICROCATHETER, "135 cm", "?"), "5 cm"));
     }
 
     private static SampleDevice burr(String diameter) {

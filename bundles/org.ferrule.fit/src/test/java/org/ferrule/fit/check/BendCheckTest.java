@@ -98,7 +98,7 @@ class BendCheckTest {
         SampleDevice wire = rod("w", MICROCATHETER, "135 cm", "0.36 mm");
         SampleQuestion question = question(burr("9 mm"), "1.778 mm").bentLumen("20 mm");
         assertEquals(FITS, find(question).verdict());
-        Finding finding = find(question.inside(wire, "5 cm"));
+        Finding finding = find(question.beside(wire, "5 cm"));
         assertEquals(TIGHT, finding.verdict(), "the wire may make room, so it is not proved");
         BendRoom room = (BendRoom) finding.evidence().get(0);
         assertEquals(Optional.of(length("1.418 mm")), room.freeLumen());
@@ -107,7 +107,7 @@ class BendCheckTest {
     @Test
     void whatEndsBeforeTheBendTakesNone() {
         SampleDevice shaft = rod("w", MICROCATHETER, "135 cm", "0.36 mm");
-        assertEquals(FITS, find(question(burr("9 mm"), "1.778 mm").bentLumen("20 mm").inside(shaft, "-101 cm"))
+        assertEquals(FITS, find(question(burr("9 mm"), "1.778 mm").bentLumen("20 mm").beside(shaft, "-101 cm"))
                 .verdict());
     }
 

@@ -100,7 +100,7 @@ class LengthChainsTest {
         assertEquals(FITS, extension().reach("25 cm").in().verdict());
         PhaseAnswer outside = extension().reach("26 cm").in();
         assertEquals(BLOCKED, outside.verdict());
-        assertTrue(codes(outside).contains(ReasonCode.COLLAR_OUTSIDE));
+        assertTrue(codes(outside).contains(ReasonCode.COLLAR_BEYOND_TIP));
     }
 
     private static SampleQuestion extension() {

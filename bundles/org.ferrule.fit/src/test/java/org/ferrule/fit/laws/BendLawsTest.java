@@ -45,7 +45,7 @@ class BendLawsTest {
             SampleQuestion question = passage(part, SampleDevice.guide("g", mm(lumen))).reach("10 cm")
                     .bentLumen(mm(radius)).under(TestRules.exact().spans(mm(span), mm(span)));
             SampleQuestion asked = inside == 0 ? question
-                    : question.inside(SampleDevice.rod("o", DeviceKind.MICROCATHETER, "135 cm", mm(inside)), "5 cm");
+                    : question.beside(SampleDevice.rod("o", DeviceKind.MICROCATHETER, "135 cm", mm(inside)), "5 cm");
             return new BendCheck().check(asked.question(), Phase.IN).verdict();
         }
 

@@ -23,6 +23,7 @@ import org.ferrule.fit.passage.Occupant;
 import org.ferrule.fit.passage.OwnWire;
 import org.ferrule.fit.passage.PhaseAnswer;
 import org.ferrule.fit.passage.ReadDevice;
+import org.ferrule.fit.passage.Through;
 import org.ferrule.fit.rules.RuleSet;
 import org.ferrule.quantity.Length;
 
@@ -36,11 +37,20 @@ public final class SampleQuestion {
     private Optional<String> lumen = Optional.empty();
     private Optional<Length> reach = Optional.empty();
     private Optional<Device> wire = Optional.empty();
-    private final List<Other> others = new ArrayList<>();
-    private Conditions conditions = Conditions.NONE;
+    private final List<Bend> bends = new ArrayList<>();
+    private final List<Still> inside = new ArrayList<>();
+    private Optional<Still> through = Optional.empty();
+    private boolean afterInflation;
 
-    /** A device that lies in the lumen already. */
-    private record Other(Device device, Length tipAhead) {
+    /** A device that lies still with its tip beyond that of the outer device. */
+    private record Still(Device device, String ahead, boolean used) {
+        Occupant occupant(RuleSet rules) {
+            return new Occupant(ReadDevice.of(device, rules), Texts.length(ahead), used);
+        }
+
+        Through through(RuleSet rules) {
+            return new Through(ReadDevice.of(device, rules), device.mainLumen().orElseThrow(), Texts.length(ahead));
+        }
     }
 
     private SampleQuestion(Device inner, Device outer) {
@@ -95,18 +105,6 @@ public final class SampleQuestion {
         return this;
     }
 
-    /** What else holds. */
-    public SampleQuestion under(Conditions other) {
-        conditions = other;
-        return this;
-    }
-
-    /** That device lies there already, its tip that far beyond the outer tip. */
-    public SampleQuestion inside(SampleDevice device, String tipAhead) {
-        others.add(new Other(device.device(), Texts.length(tipAhead)));
-        return this;
-    }
-
     /** On the way there is a bent lumen of that radius. */
     public SampleQuestion bentLumen(String radius) {
         return bend(new Bend(Bend.Where.LUMEN, Texts.length(radius), Optional.empty()));
@@ -114,9 +112,32 @@ public final class SampleQuestion {
 
     /** On the way there is a bend. */
     public SampleQuestion bend(Bend bend) {
-        List<Bend> bends = new ArrayList<>(conditions.bends());
         bends.add(bend);
-        return under(new Conditions(conditions.inside(), conditions.through(), bends, conditions.afterInflation()));
+        return this;
+    }
+
+    /** Beside a device that lies in the lumen, its tip that far beyond the lumen's distal opening. */
+    public SampleQuestion beside(SampleDevice occupant, String tipAhead) {
+        inside.add(new Still(occupant.device(), tipAhead, false));
+        return this;
+    }
+
+    /** The same of a device with its outline after use. */
+    public SampleQuestion besideUsed(SampleDevice occupant, String tipAhead) {
+        inside.add(new Still(occupant.device(), tipAhead, true));
+        return this;
+    }
+
+    /** Through an extension whose tip protrudes that far beyond the lumen's distal opening. */
+    public SampleQuestion through(SampleDevice extension, String protrusion) {
+        through = Optional.of(new Still(extension.device(), protrusion, false));
+        return this;
+    }
+
+    /** The inner device was inflated before it goes in. */
+    public SampleQuestion afterInflation() {
+        afterInflation = true;
+        return this;
     }
 
     public SampleQuestion bench(SampleBench... results) {
@@ -133,9 +154,8 @@ public final class SampleQuestion {
     }
 
     private Conditions conditions() {
-        List<Occupant> inside = new ArrayList<>(conditions.inside());
-        others.forEach(o -> inside.add(new Occupant(ReadDevice.of(o.device(), rules), o.tipAhead(), false)));
-        return new Conditions(inside, conditions.through(), conditions.bends(), conditions.afterInflation());
+        return new Conditions(inside.stream().map(still -> still.occupant(rules)).toList(),
+                through.map(still -> still.through(rules)), bends, afterInflation);
     }
 
     private Lumen asked() {
