@@ -14,7 +14,8 @@ import java.util.List;
 final class Kernel {
 
     /** The bundles of the kernel. */
-    static final List<String> BUNDLES = List.of("quantity", "geometry", "statistics", "flow", "fit", "picture", "chart");
+    static final List<String> BUNDLES = List.of("quantity", "geometry", "flow", "statistics", "mechanics", "balloon",
+            "calc", "fit", "picture", "chart");
     private static final String NUMERICS = "commons-numbers-";
 
     private Kernel() {
