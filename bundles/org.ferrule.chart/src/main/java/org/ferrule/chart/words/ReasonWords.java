@@ -19,6 +19,7 @@ import org.ferrule.fit.verdict.Reason.CountArgument;
 import org.ferrule.fit.verdict.Reason.DiameterArgument;
 import org.ferrule.fit.verdict.Reason.DistanceArgument;
 import org.ferrule.fit.verdict.Reason.NameArgument;
+import org.ferrule.fit.verdict.Reason.ShareArgument;
 import org.ferrule.fit.verdict.Reason.SourceArgument;
 import org.ferrule.fit.verdict.ReasonCode;
 import org.ferrule.quantity.Length;
@@ -136,6 +137,9 @@ public final class ReasonWords {
         if (argument instanceof ClearanceArgument clearance) {
             return clearance(reason, clearance.value(), place);
         }
+        if (argument instanceof ShareArgument share) {
+            return share(share.value(), place.role());
+        }
         return argument instanceof SourceArgument source ? source(source.value())
                 : samples(((CountArgument) argument).value());
     }
@@ -162,6 +166,14 @@ public final class ReasonWords {
 
     private static boolean isOfLumen(Reason reason) {
         return reason.arguments().contains(Reason.name(FigureClass.INNER_DIAMETER.word()));
+    }
+
+    private static String share(double value, Role role) {
+        return switch (role) {
+            case ATBEST -> ShareWords.atMost(value);
+            case ATWORST -> ShareWords.atLeast(value);
+            default -> ShareWords.plain(value);
+        };
     }
 
     private String distance(Length value, Role role) {

@@ -10,6 +10,7 @@ import static org.ferrule.fit.verdict.Reason.count;
 import static org.ferrule.fit.verdict.Reason.diameter;
 import static org.ferrule.fit.verdict.Reason.distance;
 import static org.ferrule.fit.verdict.Reason.name;
+import static org.ferrule.fit.verdict.Reason.share;
 import static org.ferrule.fit.verdict.Reason.source;
 
 import java.util.Arrays;
@@ -47,6 +48,10 @@ final class SampleReasons {
                     distance(mm(9.7598)), distance(mm(20)));
             case RIGID_TIGHT_IN_BEND -> Reason.of(code, clearance(mm(0.0312)), clearance(mm(0.05)), name("burr"),
                     distance(mm(10)), distance(mm(20)));
+            case FLOW_TOO_LOW, FLOW_MAY_BE_LOW -> Reason.of(code, name("contrast"), share(0.1349), share(0.3),
+                    source(SHEET));
+            case CHANCE_TOO_HIGH -> Reason.of(code, share(0.003645), share(0.001), source(SHEET));
+            case CHANCE_OF_OVERLAP -> Reason.of(code, share(0.003645), name("balloon"), name("working"));
             case LITTLE_OVERLAP -> Reason.of(code, name("Halden extension"), distance(mm(40)), distance(mm(50)),
                     source(SHEET));
             case COLLAR_BEYOND_TIP -> Reason.of(code, name("Halden extension"), distance(mm(40)));

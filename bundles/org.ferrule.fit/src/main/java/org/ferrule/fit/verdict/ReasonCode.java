@@ -79,6 +79,12 @@ public enum ReasonCode {
     EXTENSION_TOO_THICK(CAUTION, 3),
     /** Extension id, how far its tip lies beyond the outer tip: the reach counts from there. */
     REACH_FROM_EXTENSION(NOTE, 2),
+    /** What flow is for, share of the empty lumen's flow at best, least share, source. */
+    FLOW_TOO_LOW(CAUTION, 4),
+    /** What flow is for, share of the empty lumen's flow where the devices lie worst, least share, source. */
+    FLOW_MAY_BE_LOW(CAUTION, 4),
+    /** Greatest chance of an overlap by the standard deviations stated, greatest chance allowed, source. */
+    CHANCE_TOO_HIGH(CAUTION, 3),
     /** Device section, its rigid length, radius of the vessel's bend, radius to which it must straighten. */
     VESSEL_MUST_STRAIGHTEN(CAUTION, 4),
     /** Device section, its rigid length, radius of the vessel's bend, diameter that it would need there. */
@@ -89,6 +95,8 @@ public enum ReasonCode {
     EXCHANGE_BY_EXTENSION(NOTE, 1),
     /** Device section, its rigid length, longest that passes in the worst case, radius of the bend. */
     RIGID_PASSES_BEND(NOTE, 4),
+    /** Greatest chance of an overlap by the standard deviations stated, device section, lumen section. */
+    CHANCE_OF_OVERLAP(NOTE, 3),
     /** Length of the bend, rigid length: the bend is shorter, so what is said of it errs on the safe side. */
     BEND_SHORTER_THAN_PART(NOTE, 2),
     /** Radius of the bend, diameter of the lumen: the radius counts as the lumen's diameter. */

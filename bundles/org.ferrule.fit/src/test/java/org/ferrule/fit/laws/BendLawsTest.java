@@ -9,6 +9,7 @@ import static org.ferrule.fit.sample.SampleQuestion.passage;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.EnumMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.function.Function;
@@ -50,7 +51,7 @@ class BendLawsTest {
         }
 
         private static String mm(int micrometres) {
-            return micrometres / 1000 + "." + String.format("%03d", micrometres % 1000) + " mm";
+            return micrometres / 1000 + "." + String.format(Locale.ROOT, "%03d", micrometres % 1000) + " mm";
         }
 
         Bent thicker(int by) {
