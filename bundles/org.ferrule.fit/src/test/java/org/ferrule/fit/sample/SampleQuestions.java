@@ -25,8 +25,13 @@ public final class SampleQuestions {
     private SampleQuestions() {
     }
 
-    /** Questions with every verdict in both directions, with and without a reach. */
+    /** Questions with every verdict in both directions, with and without a reach, alone and beside others. */
     public static List<FitQuestion> various() {
+        return Stream.concat(alone(), conditioned()).map(question -> question.under(TestRules.full()).question())
+                .toList();
+    }
+
+    private static Stream<SampleQuestion> alone() {
         SampleDevice micro = rod("m", DeviceKind.MICROCATHETER, "135 cm", "0.9 mm").overTheWire("135 cm", "0.4 mm");
         return Stream
                 .of(passage(micro, guide("g", "0.070 in")), passage(micro, guide("g", "0.92 mm")),
@@ -43,8 +48,21 @@ public final class SampleQuestions {
                         passage(balloon("b", "0.85 mm", "0.6 mm"), guide("g", "0.070 in")).reach("30 cm"),
                         passage(imaging(), guide("g", "0.070 in")).reach("10 cm"),
                         passage(rod("w", DeviceKind.GUIDEWIRE, "190 cm", "0.39 mm"), micro).overTail(),
-                        passage(rod("w", DeviceKind.GUIDEWIRE, "140 cm", "0.3 mm"), micro).overTail().reach("9 cm"))
-                .map(question -> question.under(TestRules.full()).question()).toList();
+                        passage(rod("w", DeviceKind.GUIDEWIRE, "140 cm", "0.3 mm"), micro).overTail().reach("9 cm"));
+    }
+
+    private static Stream<SampleQuestion> conditioned() {
+        SampleDevice micro = rod("m", DeviceKind.MICROCATHETER, "135 cm", "0.9 mm").overTheWire("135 cm", "0.4 mm");
+        SampleDevice balloon = balloon("b", "0.85 mm", "0.6 mm").deploys();
+        SampleDevice wire = rod("w", DeviceKind.GUIDEWIRE, "190 cm", "0.36 mm");
+        return Stream.of(passage(micro, guide("g", "0.070 in")).beside(wire, "10 cm"),
+                passage(micro, guide("g", "0.070 in")).beside(balloon, "5 cm").beside(wire, "10 cm"),
+                passage(balloon, guide("g", "0.070 in")).beside(balloon, "5 cm").reach("5 cm"),
+                passage(balloon, guide("g", "0.070 in")).besideUsed(balloon, "-5 cm").afterInflation(),
+                passage(micro, guide("g", "0.070 in")).beside(rod("u", DeviceKind.OTHER, "135 cm", "?"), "0 cm"),
+                passage(micro, guide("g", "0.070 in")).beside(rod("s", DeviceKind.OTHER, "60 cm", "0.2 mm"), "0 cm"),
+                passage(micro, guide("g", "0.070 in")).through(extension(), "5 cm").reach("10 cm"),
+                passage(micro, guide("g", "0.058 in")).through(extension(), "-5 cm").beside(wire, "10 cm"));
     }
 
     private static SampleDevice burr() {
@@ -64,8 +82,8 @@ public final class SampleQuestions {
 
     private static SampleDevice extension() {
         return device("x", DeviceKind.GUIDE_EXTENSION).length("150 cm")
-                .section("tube", "0 cm", "25 cm", "1.7 mm").section("push rod", "25 cm", "150 cm", "0.5 mm")
                 .lumen("tube", Lumen.Use.WORKING, Lumen.Opening.COLLAR, "0 cm", "25 cm")
-                .bore("0 cm", "25 cm", "0.056 in");
+                .bore("0 cm", "25 cm", "0.056 in").section("tube", "0 cm", "25 cm", "0.067 in")
+                .section("push rod", "25 cm", "150 cm", "0.4 mm");
     }
 }
