@@ -41,7 +41,7 @@ final class Layers {
         SEES.put("mechanics", "");
         SEES.put("balloon", "quantity statistics");
         SEES.put("calc", "quantity geometry flow statistics mechanics balloon");
-        SEES.put("fit", "quantity geometry statistics");
+        SEES.put("fit", "quantity geometry flow statistics");
         SEES.put("picture", "");
         SEES.put("chart", "quantity geometry fit picture");
         SEES.put("model", "quantity");
