@@ -39,7 +39,7 @@ final class BendReader {
      */
     void add(org.ferrule.model.Bend bend, Runnable unreadable) {
         Where where = bend.getWhere() == BendPlace.VESSEL ? Where.VESSEL : Where.LUMEN;
-        boolean read = add(where, bend.getRadius(), bend.getAngleDegrees(), "conditions");
+        boolean read = add(where, bend.getRadius(), bend.getAngleDegrees(), "bends");
         if (!read && where == Where.LUMEN) {
             unreadable.run();
         }

@@ -81,7 +81,7 @@ public final class ChartAssembler {
         try {
             return Optional.of(catalogue.device(chart.getConditions().getWire()).device());
         } catch (ReferenceException e) {
-            problems.add(new ChartProblem("conditions", e.getMessage()));
+            problems.add(new ChartProblem("wire", e.getMessage()));
             return Optional.empty();
         }
     }

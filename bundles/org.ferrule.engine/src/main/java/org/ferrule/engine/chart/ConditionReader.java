@@ -14,7 +14,6 @@ import org.ferrule.fit.device.Device;
 import org.ferrule.fit.figure.FigureReader;
 import org.ferrule.fit.passage.Bend;
 import org.ferrule.fit.passage.Conditions;
-import org.ferrule.fit.passage.Direction;
 import org.ferrule.fit.passage.Occupant;
 import org.ferrule.fit.passage.OwnWire;
 import org.ferrule.fit.passage.Through;
@@ -29,7 +28,8 @@ import org.ferrule.quantity.Offset;
  * and a device of which nothing is known takes its place.
  */
 final class ConditionReader {
-    private static final String PLACE = "conditions";
+    private static final String INSIDE = "inside";
+    private static final String THROUGH = "through";
     private final Catalogue catalogue;
     private final RuleSet rules;
     private final ReadDevices devices;
@@ -61,15 +61,17 @@ final class ConditionReader {
             return new Conditions(inside, Optional.empty(), bends, false);
         }
         chart.getConditions().getInside().forEach(this::addOccupant);
-        Optional<Through> through = Optional.ofNullable(chart.getConditions().getThrough()).flatMap(this::through);
+        Optional<Through> through = Optional.ofNullable(chart.getConditions().getThrough()).flatMap(
+                t -> chart.getConditions().getDirection() == org.ferrule.model.Direction.OVER_WIRE_TAIL ? overWire(t)
+                        : through(t));
         chart.getConditions().getBends().forEach(bend -> bendReader.add(bend, () -> addUnknown("a bend of the lumen")));
         return new Conditions(inside, through, bends, chart.getConditions().isAfterInflation());
     }
 
     private void addOccupant(org.ferrule.model.Occupant occupant) {
         String reference = occupant.getDevice() == null ? "a device inside" : occupant.getDevice();
-        Optional<Device> device = occupant.getDevice() == null ? unnamed(reference) : device(reference);
-        Optional<Length> ahead = position(occupant.getTipAhead(), "the place of \"" + reference + "\"");
+        Optional<Device> device = occupant.getDevice() == null ? unnamed(INSIDE, reference) : device(INSIDE, reference);
+        Optional<Length> ahead = position(INSIDE, occupant.getTipAhead(), "the place of \"" + reference + "\"");
         if (device.isEmpty() || ahead.isEmpty()) {
             addUnknown(reference);
         } else {
@@ -80,18 +82,19 @@ final class ConditionReader {
 
     /** A wire that is named and not found is not known, and must not be taken for the one that a device states. */
     private Optional<OwnWire> wire(String reference) {
-        return reference == null ? Optional.empty() : Optional.of(device(reference)
+        return reference == null ? Optional.empty() : Optional.of(device(INSIDE, reference)
                 .map(w -> OwnWire.ofDevice(w, new FigureReader(rules))).orElse(OwnWire.NOT_STATED));
     }
 
     private Optional<Through> through(ThroughExtension through) {
         if (through.getExtension() == null) {
             addUnknown("a guide extension");
-            return unnamed("the guide extension");
+            return unnamed(THROUGH, "the guide extension");
         }
         LumenReference reference = LumenReference.parse(through.getExtension());
-        Optional<Length> protrusion = position(through.getProtrusion(), "how far the guide extension protrudes");
-        Optional<Through> found = device(reference.device()).flatMap(extension -> protrusion
+        Optional<Length> protrusion = position(THROUGH, through.getProtrusion(),
+                "how far the guide extension protrudes");
+        Optional<Through> found = device(THROUGH, reference.device()).flatMap(extension -> protrusion
                 .flatMap(p -> through(reference, extension, p)));
         if (found.isEmpty()) {
             addUnknown(through.getExtension());
@@ -99,37 +102,42 @@ final class ConditionReader {
         return found;
     }
 
+    private Optional<Through> overWire(ThroughExtension through) {
+        problems.add(new ChartProblem(THROUGH, "nothing is loaded over the tail of a wire through a guide extension"));
+        addUnknown(String.valueOf(through.getExtension()));
+        return Optional.empty();
+    }
+
     private Optional<Through> through(LumenReference reference, Device extension, Length protrusion) {
         try {
-            return Optional.of(new Through(devices.read(extension, Optional.empty()),
-                    reference.lumen(extension, Direction.TIP_FIRST), protrusion));
+            return Optional.of(ExtensionPlace.of(devices.read(extension, Optional.empty()), reference, protrusion));
         } catch (ReferenceException e) {
-            problems.add(new ChartProblem(PLACE, e.getMessage()));
+            problems.add(new ChartProblem(THROUGH, e.getMessage()));
             return Optional.empty();
         }
     }
 
-    private Optional<Device> device(String reference) {
+    private Optional<Device> device(String place, String reference) {
         try {
             return Optional.of(catalogue.device(reference).device());
         } catch (ReferenceException e) {
-            problems.add(new ChartProblem(PLACE, e.getMessage()));
+            problems.add(new ChartProblem(place, e.getMessage()));
             return Optional.empty();
         }
     }
 
-    private <T> Optional<T> unnamed(String what) {
-        problems.add(new ChartProblem(PLACE, what + " is not named"));
+    private <T> Optional<T> unnamed(String place, String what) {
+        problems.add(new ChartProblem(place, what + " is not named"));
         return Optional.empty();
     }
 
     /** A place that is not stated is at the outer tip. */
-    private Optional<Length> position(Offset printed, String what) {
+    private Optional<Length> position(String place, Offset printed, String what) {
         if (printed == null) {
             return Optional.of(Length.ZERO);
         }
         if (!printed.readable()) {
-            problems.add(new ChartProblem(PLACE, what + " cannot be read: \"" + printed.text() + "\""));
+            problems.add(new ChartProblem(place, what + " cannot be read: \"" + printed.text() + "\""));
             return Optional.empty();
         }
         return Optional.of(printed.value());
