@@ -141,7 +141,7 @@ final class FitCommand implements Callable<Integer> {
             out.println(new AnswerJson(words).write(question, answer).toPrettyString());
             return;
         }
-        PairNames pair = PairNames.of(question.outer().device(), question.inner().device());
+        PairNames pair = PairNames.of(question);
         AnswerWords answers = new AnswerWords(words);
         out.println("in:  " + answers.summary(answer.in()));
         out.println("out: " + answers.summary(answer.out()));
