@@ -125,7 +125,7 @@ public final class ConditionWords {
     }
 
     private static String name(Device device) {
-        return device.size().isEmpty() ? device.name() : device.name() + " " + device.size();
+        return device.name().isEmpty() ? device.id() : device.name();
     }
 
     private static String exactly(Length length) {

@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 import org.ferrule.engine.LargeLibrary;
@@ -20,11 +21,14 @@ import org.ferrule.engine.catalogue.LibraryReader;
 import org.ferrule.engine.translate.RuleTranslator;
 import org.ferrule.fit.check.PassageCheck;
 import org.ferrule.fit.device.Phase;
+import org.ferrule.fit.matrix.FitMatrix;
+import org.ferrule.fit.matrix.Progress;
 import org.ferrule.fit.passage.Bend;
 import org.ferrule.fit.passage.Bend.Where;
 import org.ferrule.fit.passage.Conditions;
 import org.ferrule.fit.passage.Occupant;
 import org.ferrule.fit.rules.RuleSet;
+import org.ferrule.fit.verdict.Verdict;
 import org.ferrule.model.BendPlace;
 import org.ferrule.model.DeviceLibrary;
 import org.ferrule.model.Direction;
@@ -188,6 +192,8 @@ class ChartConditionsTest {
         Occupant occupant = conditions.inside().get(0);
         assertEquals(name, occupant.device().device().id());
         assertTrue(occupant.device().outline(Phase.IN).stream().allMatch(s -> s.diameter().isEmpty()));
+        Map<Verdict, Integer> counts = FitMatrix.solve(assemble().question(), Progress.SILENT).counts();
+        assertEquals(9, counts.get(Verdict.UNKNOWN) + counts.get(Verdict.BLOCKED));
     }
 
     private Conditions conditions() {

@@ -35,7 +35,7 @@ class ConditionWordsTest {
                 "each over the wire that its papers name",
                 "beside \u201cb0\u201d, its tip at the outer tip, over a wire of 0.36 mm",
                 "beside \u201cb1\u201d, its tip 30 mm inside the outer tip, over a wire of 0.36 mm, used before",
-                "through the guide extension \u201cg0 5 Fr\u201d, its tip 80 mm beyond the outer tip",
+                "through the guide extension \u201cg0\u201d, its tip 80 mm beyond the outer tip",
                 "round bends of the lumen with a radius of 20 mm, 15 mm (90\u00b0)",
                 "round bends of the vessel with a radius of 12.7 mm",
                 "going in again after use, with the profile that use leaves"), words("""
