@@ -49,7 +49,8 @@ public final class Main implements Runnable {
     /** Runs a command and returns its exit code. */
     static int run(PrintWriter out, PrintWriter err, String... arguments) {
         boolean calculates = List.of(arguments).contains(CalcCommand.NAME);
-        return new CommandLine(new Main()).addSubcommand(CalcCommand.commandLine(calculates)).setOut(out).setErr(err)
+        return new CommandLine(new Main()).addSubcommand(CalcCommand.commandLine(calculates))
+                .setCaseInsensitiveEnumValuesAllowed(true).setOut(out).setErr(err)
                 .setExecutionExceptionHandler(failureHandler())
                 .execute(arguments);
     }
