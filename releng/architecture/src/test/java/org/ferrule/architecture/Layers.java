@@ -27,7 +27,7 @@ import com.tngtech.archunit.lang.ArchRule;
 final class Layers {
 
     /** Plain Java, java.base alone. */
-    static final Set<String> KERNEL = Set.of("quantity", "geometry", "fit", "picture", "chart");
+    static final Set<String> KERNEL = Set.of("quantity", "geometry", "statistics", "fit", "picture", "chart");
 
     private static final String ROOT = "org.ferrule.";
     private static final Map<String, String> SEES = new HashMap<>();
@@ -35,7 +35,8 @@ final class Layers {
     static {
         SEES.put("quantity", "");
         SEES.put("geometry", "quantity");
-        SEES.put("fit", "quantity geometry");
+        SEES.put("statistics", "quantity");
+        SEES.put("fit", "quantity geometry statistics");
         SEES.put("picture", "");
         SEES.put("chart", "quantity geometry fit picture");
         SEES.put("model", "quantity");
