@@ -35,6 +35,11 @@ public sealed interface Place {
     /** Where they were read. */
     SourceRef source();
 
+    /** Whether a figure is missing or cannot be read. */
+    default boolean isIncomplete() {
+        return printed().isEmpty() || !printed().stream().allMatch(Dimension::readable);
+    }
+
     /**
      * The outline of a section of a shaft.
      *
@@ -71,6 +76,12 @@ public sealed interface Place {
         @Override
         public SourceRef source() {
             return section().source();
+        }
+
+        @Override
+        public boolean isIncomplete() {
+            return Place.super.isIncomplete() || Stream.of(section().distal(), section().proximal())
+                    .anyMatch(c -> c instanceof Contour.Round round && round.diameter().isEmpty());
         }
 
         /** The class of figures that its diameters belong to. */
@@ -111,6 +122,11 @@ public sealed interface Place {
         @Override
         public SourceRef source() {
             return section().source();
+        }
+
+        @Override
+        public boolean isIncomplete() {
+            return Place.super.isIncomplete() || section().proximal().isEmpty() || section().distal().isEmpty();
         }
     }
 

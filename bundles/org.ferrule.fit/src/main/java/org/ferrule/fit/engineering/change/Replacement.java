@@ -7,7 +7,6 @@ package org.ferrule.fit.engineering.change;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 import org.ferrule.fit.device.Device;
@@ -68,13 +67,17 @@ public final class Replacement {
 
     /** Whether the change touches a question. */
     public boolean touches(FitQuestion question) {
-        Optional<Through> through = question.conditions().through();
-        return stands(question.outer()) || stands(question.inner())
-                || question.conditions().inside().stream().anyMatch(o -> stands(o.device()))
-                || through.filter(t -> stands(t.extension())).isPresent();
+        return touches(question.outer()) || touches(question.inner()) || touches(question.conditions());
     }
 
-    private boolean stands(ReadDevice other) {
+    /** Whether the change touches what lies in the lumen or is passed on the way. */
+    public boolean touches(Conditions conditions) {
+        return conditions.inside().stream().anyMatch(o -> touches(o.device()))
+                || conditions.through().filter(t -> touches(t.extension())).isPresent();
+    }
+
+    /** Whether the change touches a device. */
+    public boolean touches(ReadDevice other) {
         return of(other) != other;
     }
 }
