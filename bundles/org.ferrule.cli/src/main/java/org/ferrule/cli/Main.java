@@ -47,7 +47,8 @@ public final class Main implements Runnable {
 
     /** Runs a command and returns its exit code. */
     static int run(PrintWriter out, PrintWriter err, String... arguments) {
-        return new CommandLine(new Main()).setOut(out).setErr(err).setExecutionExceptionHandler(failureHandler())
+        return new CommandLine(new Main()).setCaseInsensitiveEnumValuesAllowed(true).setOut(out).setErr(err)
+                .setExecutionExceptionHandler(failureHandler())
                 .execute(arguments);
     }
 

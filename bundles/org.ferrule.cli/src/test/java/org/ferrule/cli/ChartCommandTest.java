@@ -36,6 +36,17 @@ class ChartCommandTest {
     }
 
     @Test
+    void laysCommaSeparatedValuesOutAsAsked() throws IOException {
+        Path pairs = folder.resolve("pairs.csv");
+        Path matrix = folder.resolve("matrix.csv");
+        Run.of("chart", CHART, "--out", pairs);
+        Run.of("chart", CHART, "--out", matrix, "--csv-layout", "matrix");
+        assertTrue(Files.readAllLines(pairs).get(0).startsWith("outer,outer name,lumen,inner,"));
+        assertTrue(Files.readAllLines(matrix).get(0).startsWith("outer,outer name,size,lumen,figure,"));
+        assertEquals(2, Run.of("chart", CHART, "--out", matrix, "--csv-layout", "rows").exitCode());
+    }
+
+    @Test
     void namesTheFormatsItKnowsForAnUnknownOne() {
         Run run = Run.of("chart", CHART, "--out", folder.resolve("c.doc"));
         assertEquals(2, run.exitCode());

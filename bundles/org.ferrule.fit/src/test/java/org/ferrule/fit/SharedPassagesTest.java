@@ -5,12 +5,11 @@
 package org.ferrule.fit;
 
 import static org.ferrule.fit.sample.SampleDevice.device;
+import static org.ferrule.fit.sample.SampleDevice.rod;
 import static org.ferrule.fit.sample.SampleQuestion.passage;
 import static org.ferrule.fit.sample.Texts.length;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.util.List;
-import java.util.Set;
 import java.util.stream.Stream;
 
 import org.apache.commons.csv.CSVRecord;
@@ -21,15 +20,11 @@ import org.ferrule.fit.sample.SampleDevice;
 import org.ferrule.fit.sample.SampleQuestion;
 import org.ferrule.fit.sample.SharedTable;
 import org.ferrule.fit.sample.TestRules;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The check values of {@code shared/passages.csv}; columns and sources are explained in {@code passages.md}. */
 class SharedPassagesTest {
-    /** Three discs in one lumen are beyond a device with its own wire. */
-    private static final Set<String> THREE_DISCS = Set.of("two-26-and-wire-in-070", "two-26-and-173-in-070",
-            "rapid-exchange-beside-26-in-070");
     private static final String NOT_STATED = "?";
 
     /** A row, shown by its id. */
@@ -48,23 +43,8 @@ class SharedPassagesTest {
         return SharedTable.rows("passages.csv").stream().map(Row::new);
     }
 
-    static Stream<Row> solvableRows() {
-        return rows().filter(row -> !THREE_DISCS.contains(row.get("id")));
-    }
-
-    @Test
-    void everyRowWithOneNeighbourOrNoneIsSolved() {
-        List<String> left = rows().filter(SharedPassagesTest::hasThreeDiscs).map(row -> row.get("id")).toList();
-        assertEquals(THREE_DISCS, Set.copyOf(left));
-    }
-
-    private static boolean hasThreeDiscs(Row row) {
-        String beside = row.get("occupants") + (row.get("wire").isEmpty() ? "" : "; " + row.get("wire"));
-        return beside.matches(".+;.+");
-    }
-
     @ParameterizedTest
-    @MethodSource("solvableRows")
+    @MethodSource("rows")
     void agreesWithTable(Row row) {
         PhaseAnswer answer = question(row).in();
         assertEquals(row.get("verdict"), answer.verdict().word(), () -> answer.reasons().toString());
@@ -80,6 +60,9 @@ class SharedPassagesTest {
     private static SampleQuestion question(Row row) {
         TestRules rules = TestRules.exact().required(row.get("required"));
         SampleQuestion question = passage(inner(row), outer(row)).under(rules);
+        for (String occupant : row.get("occupants").isEmpty() ? new String[0] : row.get("occupants").split("; ")) {
+            question.beside(rod("occupant", DeviceKind.OTHER, "200 cm", occupant), "10 cm");
+        }
         if (row.get("direction").equals("over wire tail")) {
             return question.overTail().reach(row.get("stopsAt"));
         }
@@ -93,15 +76,11 @@ class SharedPassagesTest {
                 .bore("0 mm", row.get("lumenLength"), lumen);
     }
 
-    /** A single neighbour lies beside the device like a wire that leaves it at its tip. */
     private static SampleDevice inner(Row row) {
         SampleDevice device = device("inner", DeviceKind.OTHER);
         for (String section : row.get("device").split("; ")) {
             String[] parts = section.split(" to |: ");
             device.section(inMm(parts[0]) + " to " + inMm(parts[1]), parts[0], parts[1], parts[2]).length(parts[1]);
-        }
-        if (!row.get("occupants").isEmpty()) {
-            return device.takesWire(row.get("occupants")).sidePort("0 mm", NOT_STATED);
         }
         return row.get("wire").isEmpty() ? device
                 : device.takesWire(row.get("wire")).sidePort(row.get("wirePort"), NOT_STATED);

@@ -6,10 +6,12 @@ package org.ferrule.fit;
 
 import static org.ferrule.fit.device.DeviceKind.GUIDEWIRE;
 import static org.ferrule.fit.device.DeviceKind.GUIDE_CATHETER;
+import static org.ferrule.fit.device.DeviceKind.OTHER;
 import static org.ferrule.fit.sample.SampleBench.didNotPass;
 import static org.ferrule.fit.sample.SampleBench.passed;
 import static org.ferrule.fit.sample.SampleClaim.minimumLumen;
 import static org.ferrule.fit.sample.SampleDevice.device;
+import static org.ferrule.fit.sample.SampleDevice.rod;
 import static org.ferrule.fit.sample.SampleQuestion.passage;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -36,7 +38,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 class SharedSizesTest {
     /** The tip of 2.0 mm would go through 0.081 in; that it needs 8 Fr is what makers say, not what figures tell. */
     private static final Set<String> NO_MATTER_OF_FIGURES = Set.of("laser-20-7");
-    private static final String NOT_STATED = "?";
 
     private static final Map<String, CSVRecord> FIGURES = SharedTable.rows("typical-figures.csv").stream()
             .collect(Collectors.toMap(row -> row.get("designation"), row -> row));
@@ -74,6 +75,10 @@ class SharedSizesTest {
     private static SampleQuestion question(Row row) {
         SampleDevice inner = inner(row);
         SampleQuestion question = passage(withRuleOf(row, inner), outer(row));
+        String beside = FIGURES.get(row.inner()).get("beside") + FIGURES.get(row.outer()).get("beside");
+        if (!beside.isEmpty()) {
+            question.beside(rod("second device", OTHER, "20 cm", beside), "5 cm");
+        }
         if (DeviceKind.ofWord(FIGURES.get(row.inner()).get("kind")) == GUIDEWIRE) {
             return question.overTail();
         }
@@ -98,14 +103,11 @@ class SharedSizesTest {
                 .bore("0 cm", "10 cm", figures.get("lumen"));
     }
 
-    /** A second device lies beside the first one like a wire that leaves it at its tip. */
     private static SampleDevice inner(Row row) {
         CSVRecord figures = FIGURES.get(row.inner());
         String[] sections = figures.get("sections").split("; ");
-        SampleDevice device = device(row.inner(), DeviceKind.ofWord(figures.get("kind"))).length("20 cm")
+        return device(row.inner(), DeviceKind.ofWord(figures.get("kind"))).length("20 cm")
                 .section("distal", "0 cm", "1 cm", sections[0])
                 .section("proximal", "1 cm", "20 cm", sections[sections.length - 1]);
-        String beside = figures.get("beside") + FIGURES.get(row.outer()).get("beside");
-        return beside.isEmpty() ? device : device.takesWire(beside).sidePort("0 cm", NOT_STATED);
     }
 }

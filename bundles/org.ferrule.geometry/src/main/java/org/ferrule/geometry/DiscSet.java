@@ -13,7 +13,7 @@ import org.ferrule.quantity.LengthUnit;
  * A rigid outline made of discs, such as a dual-lumen shaft or a push rod beside a tube. The discs keep their places
  * towards each other; they may overlap.
  */
-public final class DiscSet {
+public final class DiscSet implements Body {
     private final List<Disc> discs;
 
     /**

@@ -14,7 +14,7 @@ import org.ferrule.quantity.Length;
  * @param width the larger outer dimension
  * @param height the smaller outer dimension, more than zero and at most the width
  */
-public record Stadium(Length width, Length height) {
+public record Stadium(Length width, Length height) implements Body {
 
     /**
      * Checks the dimensions.

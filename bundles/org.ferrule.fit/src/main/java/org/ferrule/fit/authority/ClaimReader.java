@@ -13,7 +13,6 @@ import org.ferrule.fit.device.Claim;
 import org.ferrule.fit.device.Device;
 import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.fit.device.Phase;
-import org.ferrule.fit.device.SourceRef;
 import org.ferrule.fit.passage.Direction;
 import org.ferrule.fit.passage.FitQuestion;
 import org.ferrule.fit.verdict.Reason;
@@ -55,7 +54,7 @@ final class ClaimReader {
                 && outer.wireLumen().filter(question.lumen()::equals).isPresent();
         return aboutWire ? outer.takesWire().map(size -> new Claim(Claim.Type.LARGEST_DEVICE, Optional.of(size),
                 Set.of(DeviceKind.GUIDEWIRE), List.of(), List.of(), Optional.empty(), false, Set.of(Phase.IN),
-                SourceRef.NONE)) : Optional.empty();
+                outer.wireSource())) : Optional.empty();
     }
 
     /** Reads a claim; of those that compare diameters only the type counts that fits the claimant's place. */

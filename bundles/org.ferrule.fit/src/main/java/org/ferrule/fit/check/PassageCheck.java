@@ -12,6 +12,7 @@ import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.passage.Contact;
 import org.ferrule.fit.passage.FitQuestion;
 import org.ferrule.fit.passage.Limiting;
+import org.ferrule.fit.passage.Packings;
 import org.ferrule.fit.passage.Route;
 import org.ferrule.fit.passage.Transit;
 import org.ferrule.fit.verdict.Reason;
@@ -21,6 +22,7 @@ import org.ferrule.quantity.Length;
 
 /** The geometry of a passage: room at every station for every part that must pass it. */
 public final class PassageCheck implements FitCheck {
+    private final Packings packings = new Packings();
 
     @Override
     public boolean yieldsToStatements() {
@@ -30,7 +32,7 @@ public final class PassageCheck implements FitCheck {
     @Override
     public Finding check(FitQuestion question, Phase phase) {
         Route route = Route.of(question, phase);
-        Transit transit = route.transit();
+        Transit transit = route.transit(packings);
         Optional<Contact> stop = phase == Phase.IN ? transit.firstOverlap() : transit.lastOverlap();
         if (stop.isPresent()) {
             return stopped(question, phase, route, stop.get());
@@ -65,20 +67,11 @@ public final class PassageCheck implements FitCheck {
 
     private static Finding unknown(FitQuestion question, Transit transit) {
         List<Reason> reasons = new ArrayList<>();
-        transit.unknown().ifPresent(missing -> {
-            addWhyUnknown(reasons, missing.lumen().diameter().isEmpty(), missing.lumen().notes());
-            addWhyUnknown(reasons, missing.device().diameter().isEmpty(), missing.device().notes());
-        });
+        transit.unknown().ifPresent(missing -> reasons.addAll(missing.why()));
         question.ofUnstatedLength().ifPresent(
                 device -> reasons.add(Reason.of(ReasonCode.LENGTH_NOT_STATED, Reason.name(device.id()))));
         // the clearance of the parts that are known would read as if it were that of the whole
         return Finding.of(Verdict.UNKNOWN, reasons);
-    }
-
-    private static void addWhyUnknown(List<Reason> reasons, boolean isUnknown, List<Reason> why) {
-        if (isUnknown) {
-            reasons.addAll(why);
-        }
     }
 
     private static Finding passed(FitQuestion question, Route route, Contact tightest) {
@@ -101,5 +94,6 @@ public final class PassageCheck implements FitCheck {
     private static void addNotes(List<Reason> reasons, Contact contact) {
         reasons.addAll(contact.device().notes());
         reasons.addAll(contact.lumen().notes());
+        contact.beside().forEach(neighbour -> reasons.addAll(neighbour.outline().notes()));
     }
 }

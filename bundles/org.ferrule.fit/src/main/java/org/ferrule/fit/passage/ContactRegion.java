@@ -6,7 +6,6 @@ package org.ferrule.fit.passage;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 
@@ -21,7 +20,7 @@ import org.ferrule.quantity.Length;
 final class ContactRegion {
     private final Stretch lumen;
     private final Stretch device;
-    private final long travel;
+    private final Length travel;
 
     /**
      * The region of two stretches of known diameters.
@@ -31,7 +30,7 @@ final class ContactRegion {
     ContactRegion(Stretch lumen, Stretch device, Length travel) {
         this.lumen = lumen;
         this.device = device;
-        this.travel = travel.thirdNanometres();
+        this.travel = travel;
     }
 
     /** Where their nearer ends meet. */
@@ -105,30 +104,7 @@ final class ContactRegion {
         return new Contact(lumen, device, x, s, lumen.at(x, RoundingMode.FLOOR), device.at(s, RoundingMode.CEILING));
     }
 
-    /** Corners in order around the polygon. */
     private List<long[]> corners() {
-        long x0 = lumen.from().thirdNanometres();
-        long x1 = lumen.to().thirdNanometres();
-        long s0 = device.from().thirdNanometres();
-        long s1 = device.to().thirdNanometres();
-        List<long[]> corners = new ArrayList<>(5);
-        corners.add(new long[] { x0, s0 });
-        corners.add(new long[] { Math.min(x1, travel - s0), s0 });
-        if (x1 + s1 <= travel) {
-            corners.add(new long[] { x1, s1 });
-        } else {
-            addCutCorners(corners, x0, x1, s0, s1);
-        }
-        corners.add(new long[] { x0, Math.min(s1, travel - x0) });
-        return corners;
-    }
-
-    private void addCutCorners(List<long[]> corners, long x0, long x1, long s0, long s1) {
-        if (x1 + s0 < travel) {
-            corners.add(new long[] { x1, travel - x1 });
-        }
-        if (x0 + s1 < travel) {
-            corners.add(new long[] { travel - s1, s1 });
-        }
+        return Window.of(lumen, device, travel).corners();
     }
 }

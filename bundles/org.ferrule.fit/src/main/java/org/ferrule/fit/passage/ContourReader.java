@@ -57,9 +57,9 @@ final class ContourReader {
     }
 
     /** An outline with its figures, as printed and in the phase that is asked about. */
-    private record Outline(Contour contour, List<ReadFigure> printed, List<Figure> figures) {
+    private record Outline(Profile profile, List<ReadFigure> printed) {
         Room room(Optional<Figure> wire) {
-            return Room.of(contour, figures, wire);
+            return Room.of(profile, wire);
         }
     }
 
@@ -89,7 +89,7 @@ final class ContourReader {
                 .map(p -> reader.read(p.orElseThrow(), classOf(section), device.kind())).toList();
         List<Figure> figures = printed.stream().map(ReadFigure::figure)
                 .map(f -> growth.map(rule -> Growth.of(f, rule)).orElse(f)).toList();
-        return new Outline(contour, printed, figures);
+        return new Outline(new Profile(contour, figures), printed);
     }
 
     private FigureClass classOf(ShaftSection section) {
@@ -113,7 +113,23 @@ final class ContourReader {
         Room proximal = start == end ? distal : end.room(wire);
         boolean proved = distal.proved() && proximal.proved() && (start == end || areRound(start, end));
         return new Stretch(section.name(), section.from(), section.to(), Optional.of(taper(section, distal, proximal)),
-                proved, notes, section.source());
+                proved, notes, section.source(), Optional.of(shape(section, start.profile(), end.profile(), wire)));
+    }
+
+    /** A section that runs from one form into another one counts as round where others lie beside it. */
+    private static Shape shape(ShaftSection section, Profile distal, Profile proximal, Optional<Figure> wire) {
+        if (!distal.isLike(proximal)) {
+            return shape(section, Profile.disc(Room.of(distal, Optional.empty()).needed()),
+                    Profile.disc(Room.of(proximal, Optional.empty()).needed()), wire, false);
+        }
+        return shape(section, distal, proximal, wire, true);
+    }
+
+    private static Shape shape(ShaftSection section, Profile distal, Profile proximal, Optional<Figure> wire,
+            boolean proved) {
+        boolean hasLength = section.to().compareTo(section.from()) > 0;
+        Profile widest = hasLength ? distal : distal.with(proximal, Figure::max);
+        return new Shape(section.from(), section.to(), widest, hasLength ? proximal : widest, wire, proved);
     }
 
     /**
@@ -121,7 +137,7 @@ final class ContourReader {
      * line, since it is convex in their measures; so the line errs on the safe side and proves no overlap.
      */
     private static boolean areRound(Outline start, Outline end) {
-        return start.contour() instanceof Contour.Round && end.contour() instanceof Contour.Round;
+        return start.profile().isRound() && end.profile().isRound();
     }
 
     private static Taper taper(ShaftSection section, Room distal, Room proximal) {

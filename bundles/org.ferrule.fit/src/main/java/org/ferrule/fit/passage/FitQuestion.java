@@ -19,8 +19,9 @@ import org.ferrule.quantity.Length;
  * @param lumen of {@code outer}
  * @param inner the device inside; over-the-wire: the wire
  * @param direction how it enters
- * @param reach tip first: how far the inner tip must come beyond the outer tip; over-the-wire: how much wire stays
- *              beyond the outer tip. Absent: hub to hub, or the rule set's wire ahead
+ * @param reach tip first: how far the inner tip must come beyond the outer tip, or beyond the tip of an extension that
+ *              protrudes from it; over-the-wire: how much wire stays beyond the outer tip. Absent: hub to hub, or the
+ *              rule set's wire ahead
  * @param conditions what else holds
  * @param rules in force
  */
@@ -38,6 +39,10 @@ public record FitQuestion(ReadDevice outer, Lumen lumen, ReadDevice inner, Direc
         if (!outer.device().lumens().contains(lumen)) {
             throw new IllegalArgumentException(
                     "device \"" + outer.device().id() + "\" has no such lumen \"" + lumen.name() + "\"");
+        }
+        if (direction == Direction.OVER_WIRE_TAIL && !conditions.alone()) {
+            throw new IllegalArgumentException("device \"" + outer.device().id() + "\" over the tail of wire \""
+                    + inner.device().id() + "\": what else lies in a lumen is asked tip first only");
         }
         if (reach.isPresent() && direction == Direction.OVER_WIRE_TAIL && reach.get().isNegative()) {
             throw new IllegalArgumentException(
@@ -97,7 +102,28 @@ public record FitQuestion(ReadDevice outer, Lumen lumen, ReadDevice inner, Direc
 
     /** How much of the inner device is to lie beyond the distal opening of the lumen. */
     private Length lengthBeyondLumen() {
-        return lumen.distalAt().plus(reach.orElseGet(rules::wireAheadOrFail));
+        return outerTipAhead().plus(reach.orElseGet(rules::wireAheadOrFail));
+    }
+
+    /**
+     * How far the tip from which the reach counts lies beyond the distal opening of the lumen: that of the outer
+     * device, or of an extension that protrudes from it.
+     */
+    public Length outerTipAhead() {
+        return conditions.through().map(t -> t.protrusion().max(lumen.distalAt())).orElse(lumen.distalAt());
+    }
+
+    /** Whether nobody can tell where others lie on the way, since a length is not stated that decides it. */
+    boolean hidesWhereOthersLie() {
+        return !conditions.alone() && unstatedOfWay().isPresent();
+    }
+
+    private Optional<Device> unstatedOfWay() {
+        if (lumen.length().equals(Length.ZERO)) {
+            return Optional.of(outer.device());
+        }
+        return conditions.through().filter(t -> t.lumen().length().equals(Length.ZERO))
+                .map(t -> t.extension().device());
     }
 
     /**
@@ -105,8 +131,8 @@ public record FitQuestion(ReadDevice outer, Lumen lumen, ReadDevice inner, Direc
      * enough for the reach, the length does not matter.
      */
     public Optional<Device> ofUnstatedLength() {
-        if (reach.isPresent() && lumen.length().equals(Length.ZERO)) {
-            return Optional.of(outer.device());
+        if ((reach.isPresent() || !conditions.alone()) && unstatedOfWay().isPresent()) {
+            return unstatedOfWay();
         }
         Device device = inner.device();
         boolean decides = !asksForDistance()

@@ -34,11 +34,27 @@ final class OutlineReader {
     private final OwnWire wire;
     private final Optional<Length> exitPort;
 
+    /** Reads a device that runs over that wire. */
     OutlineReader(Device device, RuleSet rules, FigureReader reader, OwnWire wire) {
+        this(device, rules, reader, wire, exitPort(device));
+    }
+
+    private OutlineReader(Device device, RuleSet rules, FigureReader reader, OwnWire wire,
+            Optional<Length> exitPort) {
         this.device = device;
         this.contours = new ContourReader(device, rules, reader);
         this.wire = wire;
-        this.exitPort = exitPort(device);
+        this.exitPort = exitPort;
+    }
+
+    /** Reads the shaft of a device, without the wire that may lie beside it. */
+    static OutlineReader ofShaft(Device device, RuleSet rules, FigureReader reader) {
+        return new OutlineReader(device, rules, reader, OwnWire.NOT_STATED, Optional.empty());
+    }
+
+    /** Whether its wire lies beside the shaft anywhere. */
+    boolean hasExitPort() {
+        return exitPort.isPresent();
     }
 
     /** The most distal side port of its wire lumens; without any wire lumen the collar of its tube. */
@@ -59,14 +75,14 @@ final class OutlineReader {
         Length covered = Length.ZERO;
         for (ShaftSection section : inOrder()) {
             if (section.from().compareTo(covered) > 0) {
-                stretches.add(uncovered(covered, section.from()));
+                stretches.add(uncovered(device, covered, section.from()));
             }
             addSection(stretches, section, phase);
             covered = covered.max(section.to());
         }
         Length end = device.statedLength().orElse(covered);
         if (covered.compareTo(end) < 0) {
-            stretches.add(uncovered(covered, end));
+            stretches.add(uncovered(device, covered, end));
         }
         return Stretch.upTo(end, stretches, RoundingMode.CEILING);
     }
@@ -75,7 +91,8 @@ final class OutlineReader {
         return device.sections().stream().sorted(Comparator.comparing(ShaftSection::from)).toList();
     }
 
-    private Stretch uncovered(Length from, Length to) {
+    /** A stretch of a device that no section covers. */
+    static Stretch uncovered(Device device, Length from, Length to) {
         Reason why = Reason.of(ReasonCode.UNCOVERED_STRETCH, Reason.name(device.id()), Reason.distance(from),
                 Reason.distance(to));
         return Stretch.unknown("", from, to, why, SourceRef.NONE);

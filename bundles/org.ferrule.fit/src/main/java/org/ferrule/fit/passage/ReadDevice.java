@@ -22,13 +22,18 @@ public final class ReadDevice {
     private final OwnWire wire;
     private final List<Stretch> outlineIn;
     private final List<Stretch> outlineOut;
+    private final List<Stretch> shaftIn;
+    private final List<Stretch> shaftOut;
     private final Map<String, List<Stretch>> bores;
 
-    private ReadDevice(Device device, OwnWire wire, OutlineReader outlines, BoreReader boreReader) {
+    private ReadDevice(Device device, OwnWire wire, OutlineReader outlines, OutlineReader shafts,
+            BoreReader boreReader) {
         this.device = device;
         this.wire = wire;
         this.outlineIn = outlines.read(Phase.IN);
         this.outlineOut = outlines.read(Phase.OUT);
+        this.shaftIn = outlines.hasExitPort() ? shafts.read(Phase.IN) : outlineIn;
+        this.shaftOut = outlines.hasExitPort() ? shafts.read(Phase.OUT) : outlineOut;
         Map<String, List<Stretch>> read = new HashMap<>();
         for (Lumen lumen : device.lumens()) {
             read.put(lumen.name(), boreReader.read(lumen));
@@ -45,7 +50,7 @@ public final class ReadDevice {
     public static ReadDevice over(Device device, RuleSet rules, OwnWire wire) {
         FigureReader reader = new FigureReader(rules);
         return new ReadDevice(device, wire, new OutlineReader(device, rules, reader, wire),
-                new BoreReader(device, reader));
+                OutlineReader.ofShaft(device, rules, reader), new BoreReader(device, reader));
     }
 
     public Device device() {
@@ -60,6 +65,11 @@ public final class ReadDevice {
     /** Its outline from the distal tip. */
     public List<Stretch> outline(Phase phase) {
         return phase == Phase.IN ? outlineIn : outlineOut;
+    }
+
+    /** The outline of its shaft from the distal tip, without the wire that may lie beside it. */
+    List<Stretch> shaft(Phase phase) {
+        return phase == Phase.IN ? shaftIn : shaftOut;
     }
 
     /** The inner diameter of one of its lumens, from the proximal entry. */

@@ -4,13 +4,11 @@
  */
 package org.ferrule.fit.passage;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
-import org.ferrule.fit.device.Contour;
 import org.ferrule.fit.figure.Figure;
+import org.ferrule.geometry.Body;
 import org.ferrule.geometry.DiscSet;
 import org.ferrule.geometry.Enclosure;
 import org.ferrule.geometry.Stadium;
@@ -24,42 +22,25 @@ import org.ferrule.quantity.Length;
  */
 record Room(Figure needed, boolean proved) {
     private static final Length LEFT_OPEN = new Length(6);
-    private static final Length LEAST = new Length(1);
 
     /**
      * Computes the room for an outline.
      *
-     * @param contour the outline
-     * @param figures its dimensions, in the contour's order
+     * @param outline the outline
      * @param wire the wire beside it, if one lies there
      */
-    static Room of(Contour contour, List<Figure> figures, Optional<Figure> wire) {
-        if (contour instanceof Contour.Round) {
-            return round(figures.get(0), wire);
+    static Room of(Profile outline, Optional<Figure> wire) {
+        if (outline.isRound()) {
+            return round(outline.figures().get(0), wire);
         }
-        Enclosure low = enclosure(contour, figures, wire, Figure::low);
-        Enclosure centre = enclosure(contour, figures, wire, Figure::centre);
-        Enclosure high = enclosure(contour, figures, wire, Figure::high);
-        boolean assumed = figures.stream().anyMatch(Figure::centreAssumed)
-                || wire.filter(Figure::centreAssumed).isPresent();
+        Enclosure low = enclosure(outline, wire, Figure::low);
+        Enclosure centre = enclosure(outline, wire, Figure::centre);
+        Enclosure high = enclosure(outline, wire, Figure::high);
+        boolean assumed = outline.centreAssumed() || wire.filter(Figure::centreAssumed).isPresent();
         // Where growing parts hide behind others the bounds of two lanes may differ by rounding alone.
         Length most = high.upperDiameter().max(centre.upperDiameter());
         Figure needed = new Figure(low.lowerDiameter(), centre.upperDiameter(), most, assumed);
         return new Room(needed, isExact(centre) && isExact(low));
-    }
-
-    /** An oval that is almost round may have its larger measure across in one lane and its other one in another. */
-    private static Stadium stadium(Length a, Length b) {
-        return new Stadium(a.max(b).max(LEAST), a.min(b).max(LEAST));
-    }
-
-    private static DiscSet discs(Contour.Bundle bundle, List<Figure> figures, Function<Figure, Length> lane) {
-        List<DiscSet.Disc> discs = new ArrayList<>();
-        for (int i = 0; i < figures.size(); i++) {
-            Contour.Member member = bundle.members().get(i);
-            discs.add(new DiscSet.Disc(member.x(), member.y(), lane.apply(figures.get(i))));
-        }
-        return new DiscSet(discs);
     }
 
     private static Room round(Figure shaft, Optional<Figure> wire) {
@@ -72,14 +53,13 @@ record Room(Figure needed, boolean proved) {
         return enclosure.gap().compareTo(LEFT_OPEN) <= 0;
     }
 
-    private static Enclosure enclosure(Contour contour, List<Figure> figures, Optional<Figure> wire,
-            Function<Figure, Length> lane) {
+    private static Enclosure enclosure(Profile outline, Optional<Figure> wire, Function<Figure, Length> lane) {
         Optional<Length> beside = wire.map(lane);
-        if (contour instanceof Contour.Oval) {
-            Stadium stadium = stadium(lane.apply(figures.get(0)), lane.apply(figures.get(1)));
+        Body body = outline.body(lane);
+        if (body instanceof Stadium stadium) {
             return beside.map(stadium::with).orElseGet(stadium::enclosure);
         }
-        DiscSet set = discs((Contour.Bundle) contour, figures, lane);
+        DiscSet set = (DiscSet) body;
         return beside.map(set::with).orElseGet(set::enclosure);
     }
 }

@@ -20,10 +20,12 @@ public final class Route {
     private final List<Stretch> device;
     private final Length deviceLength;
     private final Length travel;
+    private final Phase phase;
 
-    private Route(FitQuestion question, List<Stretch> lumen, List<Stretch> device, Length deviceLength,
+    private Route(FitQuestion question, Phase phase, List<Stretch> lumen, List<Stretch> device, Length deviceLength,
             Length travel) {
         this.question = question;
+        this.phase = phase;
         this.lumen = lumen;
         this.device = device;
         this.deviceLength = deviceLength;
@@ -33,7 +35,8 @@ public final class Route {
     /** Lays out a question. Where a length is not stated, what surely enters still counts. */
     public static Route of(FitQuestion question, Phase phase) {
         List<Stretch> bore = question.outer().bore(question.lumen());
-        List<Stretch> outline = question.inner().outline(phase);
+        boolean used = phase == Phase.OUT || question.conditions().afterInflation();
+        List<Stretch> outline = question.inner().outline(used ? Phase.OUT : Phase.IN);
         Length boreLength = question.lumen().length();
         Length travel = question.leastTravel();
         Length deviceLength = question.inner().device().insertableLength().orElse(travel);
@@ -44,7 +47,7 @@ public final class Route {
             bore = Stretch.reversed(bore, boreLength);
             outline = Stretch.reversed(outline, deviceLength);
         }
-        return new Route(question, bore, outline, deviceLength, travel);
+        return new Route(question, phase, bore, outline, deviceLength, travel);
     }
 
     private static Stretch notDescribed(FitQuestion question, Length length) {
@@ -59,9 +62,14 @@ public final class Route {
         return travel;
     }
 
-    /** What happens on the way. */
-    public Transit transit() {
-        return Transit.of(lumen, device, travel);
+    /**
+     * What happens on the way.
+     *
+     * @param packings what is known of parts that lie side by side
+     */
+    public Transit transit(Packings packings) {
+        return question.conditions().alone() ? Transit.of(lumen, device, travel)
+                : Transit.beside(Way.of(question, phase), device, travel, packings);
     }
 
     /** How far the inner tip is beyond the outer tip when everything asked for has been done; see {@link #reachAt}. */
@@ -81,7 +89,7 @@ public final class Route {
         if (question.direction() == Direction.OVER_WIRE_TAIL) {
             return deviceLength.minus(travelled).minus(question.lumen().distalAt());
         }
-        return travelled.minus(question.lumen().length()).minus(question.lumen().distalAt());
+        return travelled.minus(question.lumen().length()).minus(question.outerTipAhead());
     }
 
     /** A contact in stations that people use: in the lumen from its proximal entry, on the device from its tip. */

@@ -26,15 +26,24 @@ import org.ferrule.quantity.Length;
  * @param proved whether the diameter is exact, and not only an upper bound of what several outlines need
  * @param notes what was assumed, or why the diameter is unknown
  * @param source where the figures were read
+ * @param shape of a device: what lies across it, part by part, in stations from its tip whatever end leads; absent when
+ *              the diameter is unknown, and of a lumen
  */
 public record Stretch(String name, Length from, Length to, Optional<Taper> diameter, boolean proved,
-        List<Reason> notes, SourceRef source) {
+        List<Reason> notes, SourceRef source, Optional<Shape> shape) {
 
     public Stretch {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(diameter, "diameter");
         Objects.requireNonNull(source, "source");
+        Objects.requireNonNull(shape, "shape");
         notes = List.copyOf(notes);
+    }
+
+    /** A stretch of a lumen. */
+    public Stretch(String name, Length from, Length to, Optional<Taper> diameter, boolean proved, List<Reason> notes,
+            SourceRef source) {
+        this(name, from, to, diameter, proved, notes, source, Optional.empty());
     }
 
     /** A stretch of which nobody knows the diameter. */
@@ -58,7 +67,7 @@ public record Stretch(String name, Length from, Length to, Optional<Taper> diame
             return this;
         }
         Optional<Taper> part = diameter.map(t -> new Taper(at(start, rounding), at(end, rounding)));
-        return new Stretch(name, start, end, part, proved, notes, source);
+        return new Stretch(name, start, end, part, proved, notes, source, shape);
     }
 
     /** Those stretches that lie before an end, the last ones cut there. */
@@ -70,12 +79,17 @@ public record Stretch(String name, Length from, Length to, Optional<Taper> diame
     Stretch noting(Reason note) {
         List<Reason> more = new ArrayList<>(notes);
         more.add(note);
-        return new Stretch(name, from, to, diameter, proved, more, source);
+        return new Stretch(name, from, to, diameter, proved, more, source, shape);
+    }
+
+    /** The same stretch of a lumen that lies farther on the way, as a part of something that is called so. */
+    Stretch movedBy(Length distance, String newName) {
+        return new Stretch(newName, from.plus(distance), to.plus(distance), diameter, proved, notes, source, shape);
     }
 
     Stretch reversed(Length whole) {
         return new Stretch(name, whole.minus(to), whole.minus(from), diameter.map(Taper::reversed), proved, notes,
-                source);
+                source, shape);
     }
 
     static List<Stretch> reversed(List<Stretch> stretches, Length whole) {

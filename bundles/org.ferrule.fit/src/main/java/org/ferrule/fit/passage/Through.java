@@ -27,5 +27,24 @@ public record Through(ReadDevice extension, Lumen lumen, Length protrusion) {
             throw new IllegalArgumentException("device \"" + extension.device().id() + "\" has no such lumen \""
                     + lumen.name() + "\"");
         }
+        if (!lumen.length().equals(Length.ZERO) && protrusion.compareTo(lumen.proximalAt()) >= 0) {
+            throw new IllegalArgumentException("extension \"" + extension.device().id() + "\" protrudes by "
+                    + protrusion.mm() + " mm, but its tube is only " + lumen.proximalAt().mm() + " mm long");
+        }
+    }
+
+    /** Where its tip lies, from the proximal entry of a lumen of that length around it. */
+    Length tipAt(Length outerLength) {
+        return outerLength.plus(protrusion);
+    }
+
+    /** Where its lumen begins, from the proximal entry of a lumen of that length around it. */
+    Length collarAt(Length outerLength) {
+        return tipAt(outerLength).minus(lumen.proximalAt());
+    }
+
+    /** Where its lumen ends, from the proximal entry of a lumen of that length around it. */
+    Length opensAt(Length outerLength) {
+        return tipAt(outerLength).minus(lumen.distalAt());
     }
 }

@@ -37,6 +37,10 @@ public enum ReasonCode {
     CLAIM_NAMES_PARTNER(DECIDES, 2),
     /** Who claims, source: the partner is named as one that does not go with it. */
     CLAIM_EXCLUDES_PARTNER(DECIDES, 2),
+    /** Device id, its section, its diameter there, needed together: it lies beside the device that passes. */
+    LIES_BESIDE(DECIDES, 4),
+    /** Extension id, how far its collar would lie outside the hub of the outer device. */
+    COLLAR_OUTSIDE(DECIDES, 2),
     /** Samples (number), source. */
     BENCH_PASSED(DECIDES, 2),
     /** Samples (number), source. */
@@ -55,6 +59,10 @@ public enum ReasonCode {
     COLLAR_STEP(CAUTION, 0),
     /** A device that deploys is drawn back over an open distal edge. */
     OPEN_EDGE(CAUTION, 0),
+    /** Extension id, largest outer diameter of its tube, inner diameter of the lumen where it lies. */
+    EXTENSION_TOO_THICK(CAUTION, 3),
+    /** Extension id, how far its tip lies beyond the outer tip: the reach counts from there. */
+    REACH_FROM_EXTENSION(NOTE, 2),
     /** Device section, low, centre, high profile after use: assumed from the rule set, source. */
     AFTER_USE_ASSUMED(NOTE, 5),
     /** Device id, the figure as printed, where, low end, high end, source of the span. */

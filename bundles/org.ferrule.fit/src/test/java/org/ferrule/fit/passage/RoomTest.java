@@ -32,7 +32,8 @@ class RoomTest {
             Contour contour = contour();
             List<Figure> figures = figures(contour);
             Optional<Figure> wire = wire();
-            assertNotLess(Room.of(contour, figures, wire), Room.of(contour, thicker(figures), wire));
+            assertNotLess(Room.of(new Profile(contour, figures), wire),
+                    Room.of(new Profile(contour, thicker(figures)), wire));
         }
     }
 
@@ -42,9 +43,9 @@ class RoomTest {
             Contour contour = contour();
             List<Figure> figures = figures(contour);
             Optional<Figure> wire = wire();
-            Room beside = Room.of(contour, figures, wire);
-            assertNotLess(Room.of(contour, figures, Optional.empty()), beside);
-            assertNotLess(beside, Room.of(contour, figures, wire.map(w -> thicker(List.of(w)).get(0))));
+            Room beside = Room.of(new Profile(contour, figures), wire);
+            assertNotLess(Room.of(new Profile(contour, figures), Optional.empty()), beside);
+            assertNotLess(beside, Room.of(new Profile(contour, figures), wire.map(w -> thicker(List.of(w)).get(0))));
         }
     }
 
@@ -56,7 +57,7 @@ class RoomTest {
             Length centre = new Length(15_000L * i);
             Figure wire = new Figure(centre.dividedBy(2), centre, centre.plus(new Length(random.nextInt(2000))),
                     false);
-            assertTrue(Room.of(pair, List.of(disc, disc), Optional.of(wire)).proved());
+            assertTrue(Room.of(new Profile(pair, List.of(disc, disc)), Optional.of(wire)).proved());
         }
     }
 

@@ -14,12 +14,15 @@ import org.ferrule.fit.device.Device;
 import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.fit.device.Lumen;
 import org.ferrule.fit.figure.FigureReader;
+import org.ferrule.fit.passage.Conditions;
 import org.ferrule.fit.passage.Direction;
 import org.ferrule.fit.passage.FitAnswer;
 import org.ferrule.fit.passage.FitQuestion;
+import org.ferrule.fit.passage.Occupant;
 import org.ferrule.fit.passage.OwnWire;
 import org.ferrule.fit.passage.PhaseAnswer;
 import org.ferrule.fit.passage.ReadDevice;
+import org.ferrule.fit.passage.Through;
 import org.ferrule.fit.rules.RuleSet;
 import org.ferrule.quantity.Length;
 
@@ -33,6 +36,20 @@ public final class SampleQuestion {
     private Optional<String> lumen = Optional.empty();
     private Optional<Length> reach = Optional.empty();
     private Optional<Device> wire = Optional.empty();
+    private final List<Still> inside = new ArrayList<>();
+    private Optional<Still> through = Optional.empty();
+    private boolean afterInflation;
+
+    /** A device that lies still with its tip beyond that of the outer device. */
+    private record Still(Device device, String ahead, boolean used) {
+        Occupant occupant(RuleSet rules) {
+            return new Occupant(ReadDevice.of(device, rules), Texts.length(ahead), used);
+        }
+
+        Through through(RuleSet rules) {
+            return new Through(ReadDevice.of(device, rules), device.mainLumen().orElseThrow(), Texts.length(ahead));
+        }
+    }
 
     private SampleQuestion(Device inner, Device outer) {
         this.inner = inner;
@@ -80,6 +97,30 @@ public final class SampleQuestion {
         return this;
     }
 
+    /** Beside a device that lies in the lumen, its tip that far beyond the lumen's distal opening. */
+    public SampleQuestion beside(SampleDevice occupant, String tipAhead) {
+        inside.add(new Still(occupant.device(), tipAhead, false));
+        return this;
+    }
+
+    /** The same of a device with its outline after use. */
+    public SampleQuestion besideUsed(SampleDevice occupant, String tipAhead) {
+        inside.add(new Still(occupant.device(), tipAhead, true));
+        return this;
+    }
+
+    /** Through an extension whose tip protrudes that far beyond the lumen's distal opening. */
+    public SampleQuestion through(SampleDevice extension, String protrusion) {
+        through = Optional.of(new Still(extension.device(), protrusion, false));
+        return this;
+    }
+
+    /** The inner device was inflated before it goes in. */
+    public SampleQuestion afterInflation() {
+        afterInflation = true;
+        return this;
+    }
+
     public SampleQuestion bench(SampleBench... results) {
         for (SampleBench result : results) {
             bench.add(result.result());
@@ -90,7 +131,12 @@ public final class SampleQuestion {
     public FitQuestion question() {
         ReadDevice within = wire.map(w -> ReadDevice.over(inner, rules, OwnWire.ofDevice(w, new FigureReader(rules))))
                 .orElseGet(() -> ReadDevice.of(inner, rules));
-        return new FitQuestion(ReadDevice.of(outer, rules), asked(), within, direction, reach, rules);
+        return new FitQuestion(ReadDevice.of(outer, rules), asked(), within, direction, reach, conditions(), rules);
+    }
+
+    private Conditions conditions() {
+        return new Conditions(inside.stream().map(still -> still.occupant(rules)).toList(),
+                through.map(still -> still.through(rules)), List.of(), afterInflation);
     }
 
     private Lumen asked() {

@@ -59,6 +59,14 @@ public enum ProblemCode {
     COMPETING_RULES(Severity.ERROR),
     /** Factors of growth that are out of order. */
     FACTORS_OUT_OF_ORDER(Severity.ERROR),
+    /** A band that ends before it begins. */
+    BAND_OUT_OF_ORDER(Severity.ERROR),
+    /** A band without ends, in which everything lies. */
+    BAND_WITHOUT_ENDS(Severity.WARNING),
+    /** A figure that must be more than zero and is not. */
+    NOT_MORE_THAN_ZERO(Severity.ERROR),
+    /** Conditions that cannot hold together. */
+    CONDITIONS_EXCLUDE(Severity.ERROR),
     /** A lesion beyond the end of its path. */
     LESION_BEYOND_PATH(Severity.WARNING);
 

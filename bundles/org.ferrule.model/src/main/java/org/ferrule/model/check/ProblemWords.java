@@ -50,6 +50,10 @@ final class ProblemWords {
             case MISSING_SPAN -> "there is no span for the {0} of {1}";
             case COMPETING_RULES -> "another rule is for exactly the same kinds";
             case FACTORS_OUT_OF_ORDER -> "the factors {0}, {1} and {2} are not in rising order";
+            case BAND_OUT_OF_ORDER -> "the band begins at {0} and ends at {1}, which is less";
+            case BAND_WITHOUT_ENDS -> "the band has neither a lower nor an upper end";
+            case NOT_MORE_THAN_ZERO -> "{0} is not more than zero";
+            case CONDITIONS_EXCLUDE -> "\"{0}\" and \"{1}\" exclude each other";
             case LESION_BEYOND_PATH -> "the lesion ends at {0}, beyond the end of its path at {1}";
         };
     }

@@ -22,7 +22,7 @@ public final class Validation {
                 new PathCheck(), new SourceCheck(), new DateCheck(), new FigureCheck(), new RangeCheck(),
                 new ShaftCheck(), new OpeningCheck(), new LumenCheck(), new WallCheck(), new CrossSectionCheck(),
                 new BalloonCheck(), new StentCheck(), new ClearanceCheck(), new SpanCheck(), new GrowthCheck(),
-                new LesionCheck()));
+                new RatioBandCheck(), new LesionCheck(), new ConditionCheck()));
     }
 
     /** Creates a validation with other rules. */

@@ -1,0 +1,49 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.fit.passage;
+
+import java.util.List;
+import java.util.function.Function;
+
+import org.ferrule.fit.figure.Figure;
+import org.ferrule.geometry.Enclosure;
+import org.ferrule.quantity.Length;
+
+/**
+ * The diameter of the smallest lumen that takes several parts side by side.
+ *
+ * @param figure the diameter, lane by lane; no lane is too small
+ * @param proved whether the centre is the smallest one, and not only one that is large enough
+ */
+record Need(Figure figure, boolean proved) {
+    private static final Length LEFT_OPEN = new Length(6);
+
+    /**
+     * What parts need together.
+     *
+     * @param wide the parts as large as they are
+     * @param narrow the parts as small as they are: the same ones, but where a taper is taken as a whole
+     */
+    static Need of(List<Profile> wide, List<Profile> narrow, Packings packings) {
+        Enclosure centre = enclosure(wide, Figure::centre, packings);
+        Length high = enclosure(wide, Figure::high, packings).upperDiameter().max(centre.upperDiameter());
+        Length low = enclosure(narrow, Figure::low, packings).lowerDiameter().min(centre.upperDiameter());
+        boolean assumed = wide.stream().anyMatch(Profile::centreAssumed);
+        boolean proved = wide.equals(narrow) && centre.gap().compareTo(LEFT_OPEN) <= 0;
+        return new Need(new Figure(low, centre.upperDiameter(), high, assumed), proved);
+    }
+
+    /**
+     * No lumen below this diameter takes the parts: each counts with its centre, or, where that is only assumed, with
+     * its lower end.
+     */
+    static Length atLeast(List<Profile> parts, Packings packings) {
+        return enclosure(parts, f -> f.centreAssumed() ? f.low() : f.centre(), packings).lowerDiameter();
+    }
+
+    private static Enclosure enclosure(List<Profile> parts, Function<Figure, Length> lane, Packings packings) {
+        return packings.of(parts.stream().map(p -> p.body(lane)).toList());
+    }
+}

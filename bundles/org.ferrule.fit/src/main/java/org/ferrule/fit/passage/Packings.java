@@ -1,0 +1,78 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.fit.passage;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
+
+import org.ferrule.geometry.Body;
+import org.ferrule.geometry.DiscSet;
+import org.ferrule.geometry.Enclosure;
+import org.ferrule.geometry.FreeDisc;
+import org.ferrule.geometry.PlacedDisc;
+import org.ferrule.geometry.Stadium;
+
+/**
+ * Smallest circles round bodies that lie side by side, each set of bodies solved once. What is remembered never
+ * changes an answer: the same bodies have the same circle, in whatever order they are asked for. Safe to use from many
+ * threads; forgets everything when it has become too much.
+ */
+public final class Packings {
+    private static final int MOST = 10_000;
+
+    /** Round bodies by falling diameter; the others before them, as they come. */
+    private static final Comparator<Body> BY_SIZE = Comparator.comparing(
+            body -> body instanceof FreeDisc disc ? disc.diameter().negated() : null,
+            Comparator.nullsFirst(Comparator.naturalOrder()));
+
+    private final Map<List<Object>, Enclosure> solved = new ConcurrentHashMap<>();
+
+    /** The smallest circle round bodies; its discs are those of the bodies, in the order given. */
+    Enclosure of(List<Body> bodies) {
+        int[] order = IntStream.range(0, bodies.size()).boxed().sorted(Comparator.comparing(bodies::get, BY_SIZE))
+                .mapToInt(i -> i).toArray();
+        List<Body> sorted = IntStream.of(order).mapToObj(bodies::get).toList();
+        return restored(solved(sorted), sorted, order);
+    }
+
+    private Enclosure solved(List<Body> sorted) {
+        List<Object> key = sorted.stream().map(b -> b instanceof DiscSet set ? set.discs() : (Object) b).toList();
+        Enclosure known = solved.get(key);
+        if (known != null) {
+            return known;
+        }
+        Enclosure enclosure = SideBySide.enclosure(sorted);
+        if (solved.size() >= MOST) {
+            solved.clear();
+        }
+        solved.put(key, enclosure);
+        return enclosure;
+    }
+
+    private static Enclosure restored(Enclosure enclosure, List<Body> sorted, int[] order) {
+        List<List<PlacedDisc>> restored = new ArrayList<>(Collections.nCopies(order.length, List.of()));
+        int next = 0;
+        for (int i = 0; i < order.length && next < enclosure.discs().size(); i++) {
+            int end = next + discs(sorted.get(i));
+            restored.set(order[i], enclosure.discs().subList(next, end));
+            next = end;
+        }
+        return new Enclosure(enclosure.lowerDiameter(), enclosure.upperDiameter(),
+                restored.stream().flatMap(List::stream).toList());
+    }
+
+    /** How many discs a body is made of. */
+    static int discs(Body body) {
+        if (body instanceof DiscSet set) {
+            return set.discs().size();
+        }
+        return body instanceof Stadium ? 2 : 1;
+    }
+}
