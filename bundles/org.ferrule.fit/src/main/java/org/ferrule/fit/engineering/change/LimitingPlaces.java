@@ -32,13 +32,28 @@ public final class LimitingPlaces {
                         .max(Length::compareTo).orElse(Length.ZERO)));
     }
 
-    /** The section of the lumen; where several of that name overlap there, the narrowest. */
+    /**
+     * The section of the lumen, or of an extension's on the way, which answers name after the extension; where several
+     * of that name overlap there, the narrowest.
+     */
     public static Optional<Place.Bore> bore(FitQuestion question, Limiting limiting) {
-        Device device = question.outer().device();
-        Lumen lumen = question.lumen();
+        Length collar = question.conditions().through().map(t -> question.lumen().length().plus(t.protrusion())
+                .minus(t.lumen().proximalAt())).orElse(Length.ZERO);
+        return narrowest(question.outer().device(), question.lumen(), "", Length.ZERO, limiting)
+                .or(() -> question.conditions().through().flatMap(t -> narrowest(t.extension().device(), t.lumen(),
+                        nameOf(t.extension().device()) + " ", collar, limiting)));
+    }
+
+    private static String nameOf(Device device) {
+        return device.name().isEmpty() ? device.id() : device.name();
+    }
+
+    private static Optional<Place.Bore> narrowest(Device device, Lumen lumen, String prefix, Length movedBy,
+            Limiting limiting) {
+        Length station = limiting.lumenStation().minus(movedBy);
         return IntStream.range(0, lumen.sections().size()).mapToObj(i -> new Place.Bore(device, lumen, i))
-                .filter(p -> p.name().equals(limiting.lumenSection()))
-                .filter(p -> covers(p.section().from(), p.section().to(), limiting.lumenStation()))
+                .filter(p -> (prefix + p.name()).equals(limiting.lumenSection()))
+                .filter(p -> covers(p.section().from(), p.section().to(), station))
                 .min(Comparator.comparing(p -> p.printed().stream().filter(Dimension::readable).map(Dimension::label)
                         .min(Length::compareTo).orElse(Length.ZERO)));
     }

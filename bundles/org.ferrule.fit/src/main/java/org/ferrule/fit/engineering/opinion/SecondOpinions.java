@@ -43,9 +43,9 @@ public final class SecondOpinions {
     private final boolean exactOutlines;
     private final List<Contradiction> contradictions = new ArrayList<>();
 
-    private SecondOpinions(FitQuestion question, Phase phase) {
+    private SecondOpinions(FitQuestion question, Phase phase, Finding lanes) {
         this.parts = new Parts(question, phase);
-        this.lanes = new PassageCheck().check(question, phase);
+        this.lanes = lanes;
         List<Piece> lumen = parts.lumen();
         List<Piece> device = parts.device();
         Length travel = question.travel().orElseThrow(() -> new NotComparableException("the travel is not known"));
@@ -62,13 +62,18 @@ public final class SecondOpinions {
      * @throws NotComparableException when a needed figure is missing, or other devices lie in the lumen
      */
     public static SecondOpinion of(FitQuestion question, Phase phase, long seed, int samples) {
+        return of(question, phase, new PassageCheck().check(question, phase), seed, samples);
+    }
+
+    /** The same on what somebody else says of the lanes. */
+    static SecondOpinion of(FitQuestion question, Phase phase, Finding lanes, long seed, int samples) {
         if (samples < 1) {
             throw new IllegalArgumentException("no parts to draw: " + samples);
         }
         if (!question.conditions().alone() || question.conditions().afterInflation()) {
             throw new NotComparableException("the device does not pass alone and unused");
         }
-        SecondOpinions opinion = new SecondOpinions(question, phase);
+        SecondOpinions opinion = new SecondOpinions(question, phase, lanes);
         if (opinion.lanes.verdict() == Verdict.UNKNOWN) {
             throw new NotComparableException("the lanes leave the question unknown");
         }

@@ -9,15 +9,26 @@ import static org.ferrule.fit.sample.SampleDevice.device;
 import static org.ferrule.fit.sample.SampleDevice.guide;
 import static org.ferrule.fit.sample.SampleDevice.rod;
 import static org.ferrule.fit.sample.SampleQuestion.passage;
+import static org.ferrule.fit.sample.Texts.length;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+import org.ferrule.fit.check.Finding;
 import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.fit.device.Phase;
+import org.ferrule.fit.engineering.opinion.SecondOpinion.Contradiction;
+import org.ferrule.fit.engineering.opinion.SecondOpinion.Difference;
 import org.ferrule.fit.sample.SampleDevice;
 import org.ferrule.fit.sample.SampleQuestion;
 import org.ferrule.fit.sample.TestRules;
+import org.ferrule.fit.verdict.Clearance;
+import org.ferrule.fit.verdict.Verdict;
 import org.ferrule.statistics.BinomialInterval;
 import org.junit.jupiter.api.Test;
 
@@ -97,6 +108,41 @@ class SecondOpinionsTest {
                 SampleDevice.member("0 mm", "0 mm", "0.5 mm ±0.02"),
                 SampleDevice.member("0.5 mm", "0 mm", "0.4 mm ±0.02"));
         assertTrue(in(passage(bundle, guide("g", "1 mm ±0.05")), 200).agrees());
+    }
+
+    @Test
+    void noticesLanesThatAreTooHopeful() {
+        SampleQuestion question = passage(rodOf("1 mm ±0.05"), guide("g", "1 mm ±0.05"));
+        SecondOpinion opinion = opinionOn(question, Verdict.FITS, "0.01 mm");
+        assertEquals(Set.of(Difference.OVERLAPS_THOUGH_WORST_LEAVES_ROOM, Difference.ANOTHER_WORST_GAP),
+                differences(opinion));
+        Contradiction overlap = opinion.contradictions().stream().filter(c -> c.sample() >= 0).findFirst()
+                .orElseThrow();
+        assertTrue(overlap.gapMm() < 0);
+        assertEquals(List.of("g bore 1", "rod shaft"), overlap.drawn().stream().map(d -> d.where()).toList());
+    }
+
+    @Test
+    void noticesLanesThatAreTooGloomy() {
+        SampleQuestion question = passage(rodOf("1 mm ±0.05"), guide("g", "1.01 mm ±0.05"));
+        assertEquals(Set.of(Difference.PASSES_THOUGH_BEST_OVERLAPS, Difference.ANOTHER_NOMINAL_VERDICT),
+                differences(opinionOn(question, Verdict.BLOCKED, "-0.2 mm")));
+    }
+
+    private static SecondOpinion opinionOn(SampleQuestion question, Verdict verdict, String clearance) {
+        Clearance everywhere = new Clearance(length(clearance), length(clearance), length(clearance));
+        return SecondOpinions.of(question.question(), Phase.IN, new Finding(verdict, Optional.of(everywhere),
+                Optional.empty(), Optional.empty(), List.of()), 7, 200);
+    }
+
+    private static Set<Difference> differences(SecondOpinion opinion) {
+        return opinion.contradictions().stream().map(Contradiction::difference).collect(Collectors.toSet());
+    }
+
+    @Test
+    void refusesADeviceThatDoesNotPassAlone() {
+        assertRefused(passage(rodOf("0.5 mm"), guide("g", "2 mm")).beside(rodOf("0.5 mm"), "0 mm"));
+        assertRefused(passage(rodOf("0.5 mm"), guide("g", "2 mm")).afterInflation());
     }
 
     @Test

@@ -13,6 +13,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -180,7 +181,7 @@ class SensitivityTest {
         List<Verdict> before = verdicts(guides, rods);
         boolean[] changed = new boolean[before.size()];
         for (int sign = -1; sign <= 1; sign += 2) {
-            List<int[]> moved = new java.util.ArrayList<>(of);
+            List<int[]> moved = new ArrayList<>(of);
             moved.set(index, new int[] { of.get(index)[0] + sign * of.get(index)[1], 0 });
             List<Verdict> after = verdicts(of == guides ? moved : guides, of == rods ? moved : rods);
             IntStream.range(0, changed.length).forEach(i -> changed[i] |= before.get(i) != after.get(i));
