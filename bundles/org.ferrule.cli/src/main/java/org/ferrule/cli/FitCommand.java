@@ -108,8 +108,9 @@ final class FitCommand implements Callable<Integer> {
 
     private FitQuestion question(Catalogue catalogue) {
         RuleSet ruleSet = ruleSet();
-        if (overWire && conditions.goesThroughExtension()) {
-            throw new CommandLineException("--through and --over-wire exclude each other");
+        if (overWire && conditions.besideOthers()) {
+            throw new CommandLineException(
+                    "--inside and --through are asked tip first only, and --over-wire excludes them");
         }
         Direction direction = overWire ? Direction.OVER_WIRE_TAIL : Direction.TIP_FIRST;
         LumenReference reference = LumenReference.parse(outer);
@@ -140,7 +141,7 @@ final class FitCommand implements Callable<Integer> {
             out.println(new AnswerJson(words).write(question, answer).toPrettyString());
             return;
         }
-        PairNames pair = PairNames.of(question.outer().device(), question.inner().device());
+        PairNames pair = PairNames.of(question);
         AnswerWords answers = new AnswerWords(words);
         out.println("in:  " + answers.summary(answer.in()));
         out.println("out: " + answers.summary(answer.out()));

@@ -84,11 +84,12 @@ class FitConditionsTest {
         assertEquals("", run.out());
     }
 
-    @Test
-    void loadsNothingOverAWireThroughAnExtension() {
-        Run run = fit("--over-wire", "--through", "pel-extension-7fr");
+    @ParameterizedTest
+    @CsvSource({ "--through, pel-extension-7fr", "--inside, dun-sc-100-10" })
+    void loadsNothingOverAWireWithOthersInTheLumen(String option, String device) {
+        Run run = fit("--over-wire", option, device);
         assertEquals(2, run.exitCode());
-        assertTrue(run.err().contains("--through and --over-wire"), run::err);
+        assertTrue(run.err().contains("tip first only"), run::err);
     }
 
     private static JsonNode json(String... conditions) throws IOException {

@@ -7,6 +7,7 @@ package org.ferrule.fit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 import org.ferrule.fit.authority.Judgement;
 import org.ferrule.fit.check.EdgeCheck;
@@ -65,9 +66,16 @@ public final class FitSolver {
             (check.yieldsToStatements() ? yielding : standing).add(check.check(question, phase));
         }
         Finding geometry = geometry(yielding);
-        List<BenchResult> tried = bench.of(question.outer().device().id(), question.inner().device().id());
-        Judgement judgement = Judgement.of(geometry, tried, question, phase);
+        Judgement judgement = Judgement.of(geometry, tried(question), question, phase);
         return combined(geometry, judgement, standing);
+    }
+
+    /** What was tried of the pair, and of the device in the extension that it goes through. */
+    private List<BenchResult> tried(FitQuestion question) {
+        String inner = question.inner().device().id();
+        List<BenchResult> tried = bench.of(question.outer().device().id(), inner);
+        return question.conditions().through().map(t -> bench.of(t.extension().device().id(), inner))
+                .map(inExtension -> Stream.concat(tried.stream(), inExtension.stream()).toList()).orElse(tried);
     }
 
     /** The finding that decides, with the reasons of all; without any finding nothing is known. */

@@ -186,7 +186,7 @@ final class CrossScene {
                 .pen(Stroke.of(DrawingInks.SHAFT_LINE, LINE_MM).dashed(Dash.DASHED))
                 .circle(middle.xMm(), middle.yMm(), r)
                 .lettering(zones.titleStyle().sized(14)).textMiddle(middle.xMm(), middle.yMm() + 1.8, "?"));
-        PairNames names = PairNames.of(question.outer().device(), question.inner().device());
+        PairNames names = PairNames.of(question);
         String why = answer.reasons().stream().findFirst().map(r0 -> words.say(r0, answer, names))
                 .orElse(phrase("drawing.notStated"));
         new SideLabels(zones, square.rightMm() + 4).words(g, why, square);

@@ -69,10 +69,10 @@ record Note(Kind kind, String text) {
         }
     }
 
-    /** Where a device stops and what clearance is left stands in the cell, and what is assumed at the end. */
+    /** Where it stops and what is left stands in the cell, what lies beside it above, and what is assumed below. */
     private static boolean isNoted(ReasonCode code) {
         return switch (code) {
-            case STOPS_SHORT, CAUGHT_ON_WITHDRAWAL, LESS_THAN_REQUIRED, ENOUGH_CLEARANCE -> false;
+            case STOPS_SHORT, CAUGHT_ON_WITHDRAWAL, LESS_THAN_REQUIRED, ENOUGH_CLEARANCE, LIES_BESIDE -> false;
             default -> code.weight() != Weight.NOTE;
         };
     }

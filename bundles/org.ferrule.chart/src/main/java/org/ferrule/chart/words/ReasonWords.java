@@ -61,8 +61,8 @@ public final class ReasonWords {
     /** Of which pair and which answer a reason is. */
     private record Context(PairNames pair, boolean wireBeside) {
         static Context of(PhaseAnswer answer, PairNames pair) {
-            return new Context(pair,
-                    answer.reasons().stream().anyMatch(r -> r.code() == ReasonCode.OWN_WIRE_BESIDE));
+            return new Context(pair, answer.reasons().stream().anyMatch(r -> r.code() == ReasonCode.OWN_WIRE_BESIDE
+                    && r.arguments().get(0).equals(Reason.name(pair.innerId()))));
         }
     }
 

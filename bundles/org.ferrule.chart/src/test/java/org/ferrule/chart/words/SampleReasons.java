@@ -42,6 +42,9 @@ final class SampleReasons {
             case UNCOVERED_STRETCH -> Reason.of(code, name("b2"), distance(mm(4)), distance(mm(190)));
             case TOO_SHORT -> Reason.of(code, distance(mm(55.01)), distance(mm(1350)), distance(mm(1405.01)));
             case LENGTH_NOT_STATED, OWN_WIRE_NOT_STATED -> Reason.of(code, name("b2"));
+            case LIES_BESIDE -> Reason.of(code, name("m26"), name("shaft"), diameter(mm(0.867)),
+                    diameter(mm(1.733)));
+            case COLLAR_OUTSIDE, REACH_FROM_EXTENSION -> Reason.of(code, name("x6"), distance(mm(40)));
             case CLAIM_SAYS_YES, CLAIM_SAYS_NO -> Reason.of(code, name("b2"), diameter(mm(1.778)),
                     name("0.070 in min"), source(SHEET));
             case CLAIM_NAMES_PARTNER, CLAIM_EXCLUDES_PARTNER -> Reason.of(code, name("g6"), source(SHEET));
@@ -52,6 +55,7 @@ final class SampleReasons {
             case CLAIMS_DISAGREE, BENCH_RESULTS_DISAGREE -> Reason.of(code, source(SHEET),
                     source(new SourceRef("Sheet 13", "", "")));
             case COLLAR_STEP, OPEN_EDGE -> Reason.of(code);
+            case EXTENSION_TOO_THICK -> Reason.of(code, name("x6"), diameter(mm(1.702)), diameter(mm(1.473)));
             case AFTER_USE_ASSUMED -> Reason.of(code, name("balloon"), diameter(mm(0.861)), diameter(mm(0.92)),
                     diameter(mm(1.041)), source(SHEET));
             case SPAN_ASSUMED -> Reason.of(code, name("b2"), name("0.82 mm"), name("balloon"), diameter(mm(0.7949)),

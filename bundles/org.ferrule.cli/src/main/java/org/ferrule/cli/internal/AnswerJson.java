@@ -34,7 +34,7 @@ public final class AnswerJson {
 
     /** The whole answer: going in, and under {@code out} coming out. */
     public ObjectNode write(FitQuestion question, FitAnswer answer) {
-        PairNames pair = PairNames.of(question.outer().device(), question.inner().device());
+        PairNames pair = PairNames.of(question);
         ObjectNode node = NODES.objectNode();
         node.put("outer", question.outer().device().id());
         node.put("lumen", question.lumen().name());

@@ -47,9 +47,9 @@ public final class ConditionOptions {
     @Option(names = "--after-inflation", description = "The inner device goes in with its profile after use.")
     private boolean afterInflation;
 
-    /** Whether a guide extension is in place. */
-    public boolean goesThroughExtension() {
-        return through != null;
+    /** Whether something else lies in the lumen. */
+    public boolean besideOthers() {
+        return through != null || !inside.isEmpty();
     }
 
     /** The conditions that the options state. */

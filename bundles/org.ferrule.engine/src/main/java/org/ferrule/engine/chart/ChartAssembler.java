@@ -56,6 +56,12 @@ public final class ChartAssembler {
         Optional<Length> reach = ChartReach.of(chart, problems);
         devices.begin(rules);
         Conditions conditions = new ConditionReader(catalogue, rules, devices, unknown, problems).read(chart, reach);
+        if (direction == Direction.OVER_WIRE_TAIL && !conditions.alone()) {
+            problems.add(new ChartProblem("direction",
+                    "what else lies in a lumen is asked tip first only, so nothing is asked over the tail of a wire"));
+            inner = List.of();
+            conditions = Conditions.NONE;
+        }
         MatrixQuestion question = new MatrixQuestion(lines(outer), columns(inner, ownWire), direction, reach,
                 conditions, rules, solver(catalogue.bench()));
         devices.end();

@@ -10,7 +10,7 @@ import java.util.Objects;
  * Something in a chart that cannot be answered as it is written.
  *
  * @param place the key that it stands under, of the chart ("outer", "inner", "path", "lesion", "rules", "libraries") or
- *              of its conditions ("wire", "reach", "inside", "through", "bends")
+ *              of its conditions ("direction", "wire", "reach", "inside", "through", "bends")
  * @param message for people
  */
 public record ChartProblem(String place, String message) {

@@ -61,9 +61,7 @@ final class ConditionReader {
             return new Conditions(inside, Optional.empty(), bends, false);
         }
         chart.getConditions().getInside().forEach(this::addOccupant);
-        Optional<Through> through = Optional.ofNullable(chart.getConditions().getThrough()).flatMap(
-                t -> chart.getConditions().getDirection() == org.ferrule.model.Direction.OVER_WIRE_TAIL ? overWire(t)
-                        : through(t));
+        Optional<Through> through = Optional.ofNullable(chart.getConditions().getThrough()).flatMap(this::through);
         chart.getConditions().getBends().forEach(bend -> bendReader.add(bend, () -> addUnknown("a bend of the lumen")));
         return new Conditions(inside, through, bends, chart.getConditions().isAfterInflation());
     }
@@ -100,12 +98,6 @@ final class ConditionReader {
             addUnknown(through.getExtension());
         }
         return found;
-    }
-
-    private Optional<Through> overWire(ThroughExtension through) {
-        problems.add(new ChartProblem(THROUGH, "nothing is loaded over the tail of a wire through a guide extension"));
-        addUnknown(String.valueOf(through.getExtension()));
-        return Optional.empty();
     }
 
     private Optional<Through> through(LumenReference reference, Device extension, Length protrusion) {

@@ -19,15 +19,15 @@ public final class ExtensionPlace {
     }
 
     /**
-     * The extension in place.
+     * The extension in place, with a part of its tube in the outer device.
      *
      * @param reference that named it, and the lumen meant
      * @param protrusion how far its tip lies beyond the outer tip
-     * @throws ReferenceException when it has no such lumen, or when its collar would lie beyond the outer tip
+     * @throws ReferenceException when it has no such lumen, or when its collar would not lie behind the outer tip
      */
     public static Through of(ReadDevice extension, LumenReference reference, Length protrusion) {
         Lumen lumen = reference.lumen(extension.device(), Direction.TIP_FIRST);
-        if (lumen.length().compareTo(Length.ZERO) > 0 && protrusion.compareTo(lumen.proximalAt()) > 0) {
+        if (lumen.length().compareTo(Length.ZERO) > 0 && protrusion.compareTo(lumen.proximalAt()) >= 0) {
             throw new ReferenceException("the tube of \"" + extension.device().id() + "\" is "
                     + mm(lumen.proximalAt()) + " long and cannot protrude by " + mm(protrusion));
         }

@@ -61,7 +61,10 @@ public final class ConditionWords {
 
     private void tipFirst(FitChart chart, AssembledChart assembled) {
         say(assembled.question().conditions().alone() ? "tipFirst.alone" : "tipFirst");
-        assembled.question().reach().ifPresentOrElse(r -> say("reach", words.length(r), lesion(chart)),
+        boolean protrudes = assembled.question().conditions().through()
+                .filter(t -> t.protrusion().compareTo(Length.ZERO) > 0).isPresent();
+        assembled.question().reach().ifPresentOrElse(
+                r -> say(protrudes ? "reach.extension" : "reach", words.length(r), lesion(chart)),
                 () -> say("hubToHub"));
         assembled.wire().ifPresentOrElse(w -> say("wire", w.name()), () -> say("ownWire"));
     }

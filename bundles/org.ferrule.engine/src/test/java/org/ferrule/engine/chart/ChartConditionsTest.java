@@ -126,17 +126,19 @@ class ChartConditionsTest {
 
     @Test
     void refusesAnExtensionWhoseTubeWouldLeaveTheGuide() {
-        through("g1", "101 cm");
+        through("g1", "100 cm");
         assertProblem("through", "1000 mm");
         assertNothingIsKnown("g1");
     }
 
     @Test
-    void loadsNothingOverAWireThroughAnExtension() {
-        through("g1", null);
+    void asksNothingOverAWireWithOthersInTheLumen() {
+        inside("b3", null);
         chart.getConditions().setDirection(Direction.OVER_WIRE_TAIL);
-        assertProblem("through", "over the tail");
-        assertNothingIsKnown("g1");
+        assertProblem("direction", "tip first only");
+        assertEquals(List.of(), assemble().question().inner());
+        assertEquals(List.of(), assemble().inner());
+        assertEquals(3, assemble().question().outer().size());
     }
 
     @Test

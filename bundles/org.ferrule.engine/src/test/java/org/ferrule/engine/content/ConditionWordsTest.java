@@ -30,7 +30,8 @@ class ConditionWordsTest {
 
     @Test
     void saysEveryCondition() {
-        assertEquals(List.of("tip first, with what is already in place", "to 12.0 cm beyond the outer tip",
+        assertEquals(List.of("tip first, with what is already in place",
+                "to 12.0 cm beyond the tip of the guide extension",
                 "each over the wire that its papers name",
                 "beside \u201cb0\u201d, its tip at the outer tip, over a wire of 0.36 mm",
                 "beside \u201cb1\u201d, its tip 30 mm inside the outer tip, over a wire of 0.36 mm, used before",

@@ -18,15 +18,17 @@ final class BenchReader {
     }
 
     static Statements read(List<BenchResult> results, FitQuestion question, Phase phase) {
-        return new Statements(results.stream().filter(r -> speaksOf(r, question, phase)).map(BenchReader::statement)
-                .toList());
+        return new Statements(Surrounding.of(question).stream()
+                .flatMap(s -> results.stream().filter(r -> speaksOf(r, question, s, new Scope(question, phase, s))))
+                .map(BenchReader::statement).toList());
     }
 
-    private static boolean speaksOf(BenchResult result, FitQuestion question, Phase phase) {
-        return result.outer().equals(question.outer().device().id())
+    /** What was tried was a device alone. */
+    private static boolean speaksOf(BenchResult result, FitQuestion question, Surrounding surrounding, Scope scope) {
+        return result.outer().equals(surrounding.device().id())
                 && result.inner().equals(question.inner().device().id())
-                && (result.lumen().isEmpty() || result.lumen().equals(question.lumen().name()))
-                && Scope.holds(result.passed(), result.covers(), result.wire(), question, phase);
+                && (result.lumen().isEmpty() || result.lumen().equals(surrounding.lumen().name()))
+                && scope.holds(result.passed(), result.covers(), result.wire(), false);
     }
 
     private static Statement statement(BenchResult result) {

@@ -26,22 +26,25 @@ import org.ferrule.quantity.Length;
  */
 final class ClaimReader {
     private final FitQuestion question;
-    private final Phase phase;
-    private final List<Statement> statements = new ArrayList<>();
+    private final Surrounding surrounding;
+    private final Scope scope;
+    private final List<Statement> statements;
 
-    private ClaimReader(FitQuestion question, Phase phase) {
+    private ClaimReader(FitQuestion question, Phase phase, Surrounding surrounding, List<Statement> statements) {
         this.question = question;
-        this.phase = phase;
+        this.surrounding = surrounding;
+        this.scope = new Scope(question, phase, surrounding);
+        this.statements = statements;
     }
 
     static Statements read(FitQuestion question, Phase phase) {
-        ClaimReader reader = new ClaimReader(question, phase);
-        reader.readAll();
-        return new Statements(reader.statements);
+        List<Statement> statements = new ArrayList<>();
+        Surrounding.of(question).forEach(s -> new ClaimReader(question, phase, s, statements).readAll());
+        return new Statements(statements);
     }
 
     private void readAll() {
-        Device outer = question.outer().device();
+        Device outer = surrounding.device();
         Device inner = question.inner().device();
         inner.claims().forEach(claim -> read(claim, inner, outer, Claim.Type.MINIMUM_LUMEN));
         outer.claims().forEach(claim -> read(claim, outer, inner, Claim.Type.LARGEST_DEVICE));
@@ -51,7 +54,7 @@ final class ClaimReader {
     /** "Takes a 0.014 in wire" is a claim of the outer device about the wire inside it. */
     private Optional<Claim> takenWire(Device outer) {
         boolean aboutWire = question.inner().device().kind() == DeviceKind.GUIDEWIRE
-                && outer.wireLumen().filter(question.lumen()::equals).isPresent();
+                && outer.wireLumen().filter(surrounding.lumen()::equals).isPresent();
         return aboutWire ? outer.takesWire().map(size -> new Claim(Claim.Type.LARGEST_DEVICE, Optional.of(size),
                 Set.of(DeviceKind.GUIDEWIRE), List.of(), List.of(), Optional.empty(), false, Set.of(Phase.IN),
                 outer.wireSource())) : Optional.empty();
@@ -74,7 +77,7 @@ final class ClaimReader {
     }
 
     private boolean holds(Claim claim, boolean yes) {
-        return Scope.holds(yes, claim.covers(), claim.wire(), question, phase) && (!yes || claim.isScoped());
+        return scope.holds(yes, claim.covers(), claim.wire(), claim.besideOthers()) && (!yes || claim.isScoped());
     }
 
     private Optional<Statement> answer(Claim claim, Device claimant, Claim.Type comparison) {
@@ -92,7 +95,7 @@ final class ClaimReader {
 
     private Optional<Statement> compared(Claim claim, Device claimant) {
         boolean ofLumen = claim.type() == Claim.Type.MINIMUM_LUMEN;
-        Optional<Labels.Label> label = ofLumen ? Labels.ofLumen(question.lumen()) : Labels.ofWhatEnters(question);
+        Optional<Labels.Label> label = ofLumen ? Labels.ofLumen(surrounding.lumen()) : Labels.ofWhatEnters(question);
         Dimension value = claim.value().orElseThrow();
         if (label.isEmpty() || !value.readable()) {
             return Optional.empty();

@@ -15,26 +15,49 @@ import org.ferrule.quantity.Length;
 
 /**
  * Whether a statement holds under the conditions of a question. A "no" carries over to every harder condition: a
- * thicker wire, and coming out after going in, since use makes no outline smaller. A "yes" carries over to none, but
- * holds for a thinner wire, which is an easier one. A question that leaves the wire open asks for every wire.
+ * thicker wire, others in the same lumen, and coming out after going in, since use makes no outline smaller. A "yes"
+ * carries over to none, but holds for easier ones: a thinner wire, and nothing else in the lumen. A question that
+ * leaves the wire open asks for every wire.
  */
 final class Scope {
-    private Scope() {
+    private final FitQuestion question;
+    private final Phase phase;
+    private final Surrounding surrounding;
+
+    /** The scope of a question as far as it is about that lumen. */
+    Scope(FitQuestion question, Phase phase, Surrounding surrounding) {
+        this.question = question;
+        this.phase = phase;
+        this.surrounding = surrounding;
     }
 
     /**
-     * Whether a statement holds.
+     * Whether a statement about the lumen holds.
      *
      * @param covers the phases that it speaks of
      * @param stated the wire that it speaks of; absent when it does not mention one
+     * @param besideOthers whether it speaks of the device with others in the same lumen
      */
-    static boolean holds(boolean yes, Set<Phase> covers, Optional<Dimension> stated, FitQuestion question,
-            Phase phase) {
+    boolean holds(boolean yes, Set<Phase> covers, Optional<Dimension> stated, boolean besideOthers) {
         boolean speaksOfPhase = covers.contains(phase) || !yes && covers.contains(Phase.IN);
-        return speaksOfPhase && (stated.isEmpty() || holdsForWire(yes, stated.get(), question));
+        return speaksOfPhase && (!yes || !goesInUsed()) && holdsBesideOthers(yes, besideOthers)
+                && (stated.isEmpty() || holdsForWire(yes, stated.get()));
     }
 
-    private static boolean holdsForWire(boolean yes, Dimension stated, FitQuestion question) {
+    /** Nobody's papers speak of putting a balloon in again that was inflated before. */
+    private boolean goesInUsed() {
+        return phase == Phase.IN && question.conditions().afterInflation() && question.inner().device().changesByUse();
+    }
+
+    /** Where the way leads through an extension, a "yes" about the lumen around it does not speak of all of it. */
+    private boolean holdsBesideOthers(boolean yes, boolean besideOthers) {
+        if (question.conditions().alone()) {
+            return yes || !besideOthers;
+        }
+        return !yes || besideOthers && surrounding.isInnermost(question);
+    }
+
+    private boolean holdsForWire(boolean yes, Dimension stated) {
         Optional<Length> wire = wireOf(question);
         if (wire.isEmpty() || !stated.readable()) {
             return !yes;

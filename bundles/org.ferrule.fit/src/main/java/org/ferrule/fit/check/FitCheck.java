@@ -8,7 +8,7 @@ import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.passage.FitQuestion;
 
 /**
- * One check of the solver's pipeline. Implementations have no state and are safe to call from many threads. A plug-in
+ * One check of the solver's pipeline. Implementations have no state that shows in an answer and are safe to call from many threads. A plug-in
  * adds its own through the extension point for checks; the built-in ones use the same point.
  */
 public interface FitCheck {

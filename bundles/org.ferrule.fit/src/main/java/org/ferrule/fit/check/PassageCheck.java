@@ -9,9 +9,12 @@ import java.util.List;
 import java.util.Optional;
 
 import org.ferrule.fit.device.Phase;
+import org.ferrule.fit.evidence.Evidence;
 import org.ferrule.fit.passage.Contact;
+import org.ferrule.fit.passage.CrossSection;
 import org.ferrule.fit.passage.FitQuestion;
 import org.ferrule.fit.passage.Limiting;
+import org.ferrule.fit.passage.Neighbour;
 import org.ferrule.fit.passage.Packings;
 import org.ferrule.fit.passage.Route;
 import org.ferrule.fit.passage.Transit;
@@ -22,6 +25,7 @@ import org.ferrule.quantity.Length;
 
 /** The geometry of a passage: room at every station for every part that must pass it. */
 public final class PassageCheck implements FitCheck {
+    /** Only spares work: it never changes an answer. */
     private final Packings packings = new Packings();
 
     @Override
@@ -45,18 +49,12 @@ public final class PassageCheck implements FitCheck {
                         Optional.of(route.reachAtEnd()), List.of()));
     }
 
-    private static Finding stopped(FitQuestion question, Phase phase, Route route, Contact stop) {
-        Limiting limiting = route.limiting(stop);
-        List<Reason> reasons = new ArrayList<>();
-        if (phase == Phase.IN) {
-            reasons.add(place(ReasonCode.STOPS_SHORT, route.travel().minus(stop.travel()), limiting));
-        } else {
-            reasons.add(place(ReasonCode.CAUGHT_ON_WITHDRAWAL, route.reachAt(stop), limiting));
-        }
-        addNotes(reasons, stop);
+    private Finding stopped(FitQuestion question, Phase phase, Route route, Contact stop) {
+        Reason reason = phase == Phase.IN
+                ? place(ReasonCode.STOPS_SHORT, route.travel().minus(stop.travel()), route.limiting(stop))
+                : place(ReasonCode.CAUGHT_ON_WITHDRAWAL, route.reachAt(stop), route.limiting(stop));
         Length reach = phase == Phase.IN ? route.reachAt(stop) : route.reachAtEnd();
-        return new Finding(Verdict.BLOCKED, Optional.of(stop.clearance()), Optional.of(limiting), Optional.of(reach),
-                reasons);
+        return finding(Verdict.BLOCKED, question, route, stop, reach, List.of(reason));
     }
 
     private static Reason place(ReasonCode code, Length distance, Limiting limiting) {
@@ -74,26 +72,42 @@ public final class PassageCheck implements FitCheck {
         return Finding.of(Verdict.UNKNOWN, reasons);
     }
 
-    private static Finding passed(FitQuestion question, Route route, Contact tightest) {
+    private Finding passed(FitQuestion question, Route route, Contact tightest) {
         Length required = question.requiredClearance();
         Length worst = tightest.clearance().worst();
         boolean enough = worst.compareTo(required) >= 0;
-        Limiting limiting = route.limiting(tightest);
         List<Reason> reasons = new ArrayList<>();
         reasons.add(Reason.of(enough ? ReasonCode.ENOUGH_CLEARANCE : ReasonCode.LESS_THAN_REQUIRED,
-                Reason.clearance(worst), Reason.clearance(required), Reason.name(limiting.deviceSection()),
-                Reason.name(limiting.lumenSection())));
+                Reason.clearance(worst), Reason.clearance(required), Reason.name(tightest.device().name()),
+                Reason.name(tightest.lumen().name())));
         if (tightest.clearance().nominal().isNegative() && !tightest.isProved()) {
             reasons.add(Reason.of(ReasonCode.NOT_PROVED, Reason.clearance(tightest.clearance().nominal())));
         }
-        addNotes(reasons, tightest);
-        return new Finding(enough ? Verdict.FITS : Verdict.TIGHT, Optional.of(tightest.clearance()),
-                Optional.of(limiting), Optional.of(route.reachAtEnd()), reasons);
+        return finding(enough ? Verdict.FITS : Verdict.TIGHT, question, route, tightest, route.reachAtEnd(), reasons);
     }
 
-    private static void addNotes(List<Reason> reasons, Contact contact) {
+    private Finding finding(Verdict verdict, FitQuestion question, Route route, Contact contact, Length reach,
+            List<Reason> decisive) {
+        Limiting limiting = route.limiting(contact);
+        List<Reason> reasons = new ArrayList<>(decisive);
+        contact.beside().forEach(neighbour -> reasons.add(beside(neighbour, contact)));
         reasons.addAll(contact.device().notes());
         reasons.addAll(contact.lumen().notes());
         contact.beside().forEach(neighbour -> reasons.addAll(neighbour.outline().notes()));
+        route.reachCountsFrom().ifPresent(reasons::add);
+        return new Finding(verdict, Optional.of(contact.clearance()), Optional.of(limiting), Optional.of(reach),
+                reasons, evidence(question, contact, limiting));
+    }
+
+    private static Reason beside(Neighbour neighbour, Contact contact) {
+        return Reason.of(ReasonCode.LIES_BESIDE, Reason.name(neighbour.device().id()),
+                Reason.name(neighbour.outline().name()),
+                Reason.diameter(neighbour.figureAt(contact.lumenStation()).centre()),
+                Reason.diameter(contact.deviceFigure().centre()));
+    }
+
+    private List<Evidence> evidence(FitQuestion question, Contact contact, Limiting limiting) {
+        return CrossSection.at(contact, limiting, question.inner().device(), packings).<List<Evidence>>map(List::of)
+                .orElse(List.of());
     }
 }

@@ -91,6 +91,12 @@ public record Device(String id, String name, DeviceKind kind, String size, Optio
         return statedLength().or(() -> sections.stream().map(ShaftSection::to).max(Length::compareTo));
     }
 
+    /** Whether use may leave it thicker than before: it has a balloon, or a profile that is folded or crimped. */
+    public boolean changesByUse() {
+        return parts.balloon().isPresent() || sections.stream()
+                .anyMatch(s -> s.crossingProfile() || s.afterUse() != ShaftSection.AfterUse.UNCHANGED);
+    }
+
     private Optional<Lumen> firstLumen(Lumen.Use use) {
         return lumens.stream().filter(l -> l.use() == use).findFirst();
     }

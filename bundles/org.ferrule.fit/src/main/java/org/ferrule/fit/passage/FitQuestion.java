@@ -113,6 +113,14 @@ public record FitQuestion(ReadDevice outer, Lumen lumen, ReadDevice inner, Direc
         return conditions.through().map(t -> t.protrusion().max(lumen.distalAt())).orElse(lumen.distalAt());
     }
 
+    /**
+     * Where the lumen that the device passes last opens, from the proximal entry of the way: that of the outer device,
+     * or of the extension in it.
+     */
+    public Length opensAt() {
+        return conditions.through().map(t -> t.opensAt(lumen.length())).orElse(lumen.length());
+    }
+
     /** Whether nobody can tell where others lie on the way, since a length is not stated that decides it. */
     boolean hidesWhereOthersLie() {
         return !conditions.alone() && unstatedOfWay().isPresent();

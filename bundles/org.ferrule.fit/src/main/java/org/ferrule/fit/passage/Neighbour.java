@@ -4,10 +4,12 @@
  */
 package org.ferrule.fit.passage;
 
+import java.math.RoundingMode;
 import java.util.Objects;
 
 import org.ferrule.fit.device.Device;
 import org.ferrule.fit.evidence.SharedSection;
+import org.ferrule.fit.figure.Figure;
 import org.ferrule.quantity.Length;
 
 /**
@@ -30,6 +32,11 @@ public record Neighbour(Device device, SharedSection.Part part, Stretch outline,
     /** The station of the device that lies at a station of the way. */
     public Length stationAt(Length x) {
         return tipAt.minus(x);
+    }
+
+    /** The room that it needs by itself at a station of the way where its figures are known. */
+    public Figure figureAt(Length x) {
+        return outline.at(stationAt(x).max(outline.from()).min(outline.to()), RoundingMode.CEILING);
     }
 
     /** Whether nobody knows how thick it is. */

@@ -5,9 +5,12 @@
 package org.ferrule.fit.passage;
 
 import java.util.List;
+import java.util.Optional;
 
 import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.device.SourceRef;
+import org.ferrule.fit.verdict.Reason;
+import org.ferrule.fit.verdict.ReasonCode;
 import org.ferrule.quantity.Length;
 
 /**
@@ -83,6 +86,13 @@ public final class Route {
      */
     public Length reachAt(Contact contact) {
         return reachAfter(contact.travel());
+    }
+
+    /** From which tip the reach counts, where it is not that of the outer device. */
+    public Optional<Reason> reachCountsFrom() {
+        return question.conditions().through().filter(t -> t.protrusion().compareTo(question.lumen().distalAt()) > 0)
+                .map(t -> Reason.of(ReasonCode.REACH_FROM_EXTENSION, Reason.name(t.extension().device().id()),
+                        Reason.distance(t.protrusion().minus(question.lumen().distalAt()))));
     }
 
     private Length reachAfter(Length travelled) {

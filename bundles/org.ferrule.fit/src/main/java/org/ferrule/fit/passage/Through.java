@@ -4,9 +4,13 @@
  */
 package org.ferrule.fit.passage;
 
+import java.math.RoundingMode;
+import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 import org.ferrule.fit.device.Lumen;
+import org.ferrule.fit.device.Phase;
 import org.ferrule.quantity.Length;
 
 /**
@@ -31,6 +35,12 @@ public record Through(ReadDevice extension, Lumen lumen, Length protrusion) {
             throw new IllegalArgumentException("extension \"" + extension.device().id() + "\" protrudes by "
                     + protrusion.mm() + " mm, but its tube is only " + lumen.proximalAt().mm() + " mm long");
         }
+    }
+
+    /** Where the tube overlaps the outer lumen on its way in, if it does not even go in there by itself. */
+    public Optional<Contact> tooThickFor(List<Stretch> outer, Length outerLength) {
+        List<Stretch> tube = Stretch.upTo(lumen.proximalAt(), extension.shaft(Phase.IN), RoundingMode.CEILING);
+        return Transit.of(outer, tube, tipAt(outerLength)).firstOverlap();
     }
 
     /** Where its tip lies, from the proximal entry of a lumen of that length around it. */

@@ -23,6 +23,7 @@ public final class SampleClaim {
     private List<String> devices = List.of();
     private Optional<Dimension> wire = Optional.empty();
     private Set<Phase> covers = Set.of();
+    private boolean besideOthers;
 
     private SampleClaim(Claim.Type type, Optional<Dimension> value) {
         this.type = type;
@@ -70,8 +71,13 @@ public final class SampleClaim {
         return this;
     }
 
+    public SampleClaim besideOthers() {
+        besideOthers = true;
+        return this;
+    }
+
     public Claim claim() {
-        return new Claim(type, value, kinds, sizes, devices, wire, false, covers,
+        return new Claim(type, value, kinds, sizes, devices, wire, besideOthers, covers,
                 new SourceRef("instructions", "3", "7"));
     }
 }

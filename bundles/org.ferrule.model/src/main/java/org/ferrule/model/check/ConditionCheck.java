@@ -5,13 +5,14 @@
 package org.ferrule.model.check;
 
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
 import org.ferrule.model.Bend;
 import org.ferrule.model.Conditions;
 import org.ferrule.model.Direction;
 import org.ferrule.model.ModelPackage.Literals;
 import org.ferrule.quantity.Length;
 
-/** The conditions of a chart can hold: a bend has a radius, and nothing is loaded over a wire through an extension. */
+/** The conditions of a chart can hold: a bend has a radius, and over a wire nothing else lies in the lumen. */
 final class ConditionCheck implements Check {
 
     @Override
@@ -19,9 +20,15 @@ final class ConditionCheck implements Check {
         if (object instanceof Bend bend && Lengths.of(bend.getRadius()).filter(Length.ZERO::equals).isPresent()) {
             examination.add(ProblemCode.NOT_MORE_THAN_ZERO, bend, Literals.BEND__RADIUS, bend.getRadius().text());
         }
-        if (object instanceof Conditions conditions && conditions.getThrough() != null
-                && conditions.getDirection() == Direction.OVER_WIRE_TAIL) {
-            examination.add(ProblemCode.CONDITIONS_EXCLUDE, conditions, Literals.CONDITIONS__THROUGH, "through",
+        if (object instanceof Conditions conditions && conditions.getDirection() == Direction.OVER_WIRE_TAIL) {
+            checkAlone(conditions, Literals.CONDITIONS__INSIDE, examination);
+            checkAlone(conditions, Literals.CONDITIONS__THROUGH, examination);
+        }
+    }
+
+    private static void checkAlone(Conditions conditions, EStructuralFeature others, Examination examination) {
+        if (conditions.eIsSet(others)) {
+            examination.add(ProblemCode.CONDITIONS_EXCLUDE, conditions, others, others.getName(),
                     Direction.OVER_WIRE_TAIL.getLiteral());
         }
     }

@@ -255,6 +255,8 @@ class ValidationTest {
                 UNREADABLE_FIGURE conditions.through.protrusion
             conditions.through.extension=e-1; conditions.direction=over wire tail | \
                 CONDITIONS_EXCLUDE conditions.through
+            conditions.inside.0.device=b-1; conditions.direction=over wire tail | \
+                CONDITIONS_EXCLUDE conditions.inside
             conditions.bends.0.radius=20 mm; conditions.bends.0.angleDegrees=90 | -
             conditions.bends.0.where=vessel                         | MISSING_VALUE conditions.bends.0.radius
             conditions.bends.0.radius=0 mm                          | \

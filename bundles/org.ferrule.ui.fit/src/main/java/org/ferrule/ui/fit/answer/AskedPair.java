@@ -27,6 +27,6 @@ public record AskedPair(FitQuestion question, FitAnswer answer) {
 
     /** Returns what the two devices are called. */
     public PairNames names() {
-        return PairNames.of(question.outer().device(), question.inner().device());
+        return PairNames.of(question);
     }
 }
