@@ -153,7 +153,7 @@ public final class BudgetSearch {
         Figure figure = wire.diameter().orElseThrow();
         Figure cut = new Figure(figure.low(), figure.centre(), figure.high().minus(by).max(figure.centre()),
                 figure.centreAssumed());
-        return Replacement.ofWire(question.inner().device(), new OwnWire(Optional.of(cut), wire.label()),
+        return Replacement.ofWire(question.inner().device(), new OwnWire(Optional.of(cut), wire.label(), wire.device()),
                 question.rules());
     }
 }
