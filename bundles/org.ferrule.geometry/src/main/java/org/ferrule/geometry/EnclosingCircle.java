@@ -13,10 +13,12 @@ import org.ferrule.quantity.Length;
 /**
  * The smallest circle that encloses discs which do not overlap and are free to move: the least lumen for shafts and
  * wires that lie side by side. One disc needs its own diameter, two need their sum, three have a closed form
- * by Descartes' theorem. All bounds are exact or a third of a nanometre apart.
+ * by Descartes' theorem; their bounds are exact or a third of a nanometre apart. For more discs a search finds a circle
+ * that is proved to be large enough and, as a rule, is the smallest one; the lower bound is proved too, and where small
+ * discs hide beside larger ones, lie in a ring, or all are equal (up to 14), it meets the upper one but for rounding.
  */
 public final class EnclosingCircle {
-    private static final int MOST_DISCS = 3;
+    private static final int MOST_DISCS = 16;
 
     private EnclosingCircle() {
     }
@@ -27,10 +29,11 @@ public final class EnclosingCircle {
     }
 
     /**
-     * Returns the smallest circle round up to three discs; round no disc at all it has no diameter.
+     * Returns the smallest circle round up to sixteen discs; round no disc at all it has no diameter. The same discs
+     * always get the same answer.
      *
      * @param diameters diameters of zero or more, in any order
-     * @throws IllegalArgumentException if there are more than three discs, for which there is no closed form, or a
+     * @throws IllegalArgumentException if there are more than sixteen discs, for which the search would take long, or a
      *         diameter is negative; the message names the number or the diameter
      */
     public static Enclosure discs(List<Length> diameters) {
@@ -44,7 +47,7 @@ public final class EnclosingCircle {
 
     private static void check(List<Length> diameters) {
         if (diameters.size() > MOST_DISCS) {
-            throw new IllegalArgumentException(diameters.size() + " discs: no closed form beyond " + MOST_DISCS);
+            throw new IllegalArgumentException(diameters.size() + " discs, at most " + MOST_DISCS);
         }
         diameters.stream().filter(Length::isNegative).findFirst().ifPresent(negative -> {
             throw new IllegalArgumentException("negative diameter: " + negative);
@@ -56,8 +59,18 @@ public final class EnclosingCircle {
             case 0 -> exactly(Length.ZERO, List.of());
             case 1 -> exactly(falling.get(0), List.of(new PlacedDisc(0, 0, falling.get(0))));
             case 2 -> two(falling.get(0), falling.get(1));
-            default -> new ThreeDiscs(falling.get(0), falling.get(1), falling.get(2)).enclosure();
+            case 3 -> new ThreeDiscs(falling.get(0), falling.get(1), falling.get(2)).enclosure();
+            default -> many(falling);
         };
+    }
+
+    /** Discs without any size lie wherever there is room. */
+    private static Enclosure many(List<Length> falling) {
+        int last = falling.size() - 1;
+        if (falling.get(last).equals(Length.ZERO)) {
+            return PointAtRim.add(enclose(falling.subList(0, last)));
+        }
+        return new ManyDiscs(falling).enclosure();
     }
 
     private static Enclosure two(Length large, Length small) {

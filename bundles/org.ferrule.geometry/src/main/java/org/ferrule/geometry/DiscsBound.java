@@ -1,0 +1,53 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.geometry;
+
+import java.util.List;
+import org.ferrule.quantity.Length;
+
+/** What is proved of the smallest circle round four or more discs: the best of several lower bounds. */
+final class DiscsBound {
+    /** What rounding may leave between the bounds, in thirds of a nanometre. */
+    static final Length ROUNDING = new Length(2);
+
+    private final Length simple;
+    private final RingBound ring;
+
+    /** Prepares the bounds of discs in falling size. */
+    DiscsBound(List<Length> falling) {
+        Length three = EnclosingCircle.discs(falling.subList(0, 3)).lowerDiameter();
+        simple = three.max(EqualDiscs.lower(falling)).max(area(falling));
+        ring = new RingBound(falling);
+    }
+
+    private static Length area(List<Length> discs) {
+        double squares = discs.stream().mapToDouble(Length::thirdNanometres).map(d -> d * d).sum();
+        return Bounds.down(Math.sqrt(squares));
+    }
+
+    /** Tells whether a circle that was found is the smallest one, but for rounding. */
+    boolean isLeast(Length found) {
+        return isExcluded(found.minus(ROUNDING));
+    }
+
+    private boolean isExcluded(Length diameter) {
+        return diameter.compareTo(simple) < 0 || ring.excludes(diameter);
+    }
+
+    /** Returns a diameter below which no circle encloses the discs, given one that does. */
+    Length lower(Length upper) {
+        long excluded = simple.thirdNanometres() - 1;
+        long open = upper.thirdNanometres();
+        while (open - excluded > 1) {
+            long middle = (excluded + open) / 2;
+            if (ring.excludes(new Length(middle))) {
+                excluded = middle;
+            } else {
+                open = middle;
+            }
+        }
+        return simple.max(new Length(excluded)).min(upper);
+    }
+}

@@ -1,0 +1,68 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.ferrule.geometry.search.Arrangement;
+import org.ferrule.geometry.search.Arrangement.Centre;
+import org.ferrule.geometry.search.PackingSearch;
+import org.ferrule.geometry.search.Shape;
+import org.ferrule.quantity.Length;
+
+/**
+ * Discs that all hide beside the two largest, which lie across the circle: its diameter is their sum exactly. The two
+ * are placed as exactly as doubles can tell; all others must have room to spare, which is more than doubles round.
+ */
+final class PairInFull {
+    /** What the others are made thicker by, to get room to spare; part of the largest disc. */
+    private static final double ROOM = 1e-8;
+
+    private final List<Length> falling;
+    private final Arrangement rough;
+
+    /**
+     * Prepares the proof.
+     *
+     * @param falling the discs
+     * @param rough where they lie in a circle hardly larger than the sum of the two largest
+     */
+    PairInFull(List<Length> falling, Arrangement rough) {
+        this.falling = falling;
+        this.rough = rough;
+    }
+
+    /** Returns the exact answer, or empty if some disc has hardly any room. */
+    Optional<Enclosure> enclosure() {
+        double room = falling.get(0).mm() * ROOM;
+        List<Shape> thick = IntStream.range(0, falling.size())
+                .mapToObj(i -> Shape.disc(falling.get(i).mm() / 2 + (i < 2 ? 0 : room))).toList();
+        List<PlacedDisc> placed = placed(PackingSearch.settle(thick, rough).discs());
+        Length sum = falling.get(0).plus(falling.get(1));
+        return hasRoom(placed, sum) ? Optional.of(new Enclosure(sum, sum, placed)) : Optional.empty();
+    }
+
+    /** Turns the line through both large discs to the x axis and puts them where they belong. */
+    private List<PlacedDisc> placed(List<Centre> centres) {
+        double x = centres.get(1).x() - centres.get(0).x();
+        double y = centres.get(1).y() - centres.get(0).y();
+        double length = Math.hypot(x, y);
+        List<PlacedDisc> placed = new ArrayList<>(EnclosingCircle.discs(falling.subList(0, 2)).discs());
+        for (int i = 2; i < falling.size(); i++) {
+            Centre centre = centres.get(i);
+            placed.add(new PlacedDisc((centre.x() * x + centre.y() * y) / length,
+                    (centre.y() * x - centre.x() * y) / length, falling.get(i)));
+        }
+        return placed;
+    }
+
+    private static boolean hasRoom(List<PlacedDisc> placed, Length diameter) {
+        List<Outline> outlines = placed.stream().map(disc -> new Outline(List.of(disc), false)).toList();
+        return IntStream.range(2, placed.size()).allMatch(i -> outlines.get(i).around().compareTo(diameter) <= 0
+                && outlines.subList(0, i).stream().allMatch(other -> other.isClearOf(outlines.get(i))));
+    }
+}
