@@ -50,6 +50,7 @@ final class SampleReasons {
                     distance(mm(10)), distance(mm(20)));
             case FLOW_TOO_LOW, FLOW_MAY_BE_LOW -> Reason.of(code, name("contrast"), share(0.1349), share(0.3),
                     source(SHEET));
+            case LARGER_THAN_VESSEL -> Reason.of(code, name("Halden sheath"), diameter(mm(2.5)), diameter(mm(2.2)));
             case CHANCE_TOO_HIGH -> Reason.of(code, share(0.003645), share(0.001), source(SHEET));
             case CHANCE_OF_OVERLAP -> Reason.of(code, share(0.003645), name("balloon"), name("working"));
             case LITTLE_OVERLAP -> Reason.of(code, name("Halden extension"), distance(mm(40)), distance(mm(50)),

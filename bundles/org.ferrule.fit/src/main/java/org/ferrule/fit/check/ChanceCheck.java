@@ -15,6 +15,7 @@ import org.ferrule.fit.passage.FitQuestion;
 import org.ferrule.fit.passage.Limiting;
 import org.ferrule.fit.passage.Packings;
 import org.ferrule.fit.passage.Route;
+import org.ferrule.fit.passage.Through;
 import org.ferrule.fit.verdict.Reason;
 import org.ferrule.fit.verdict.ReasonCode;
 import org.ferrule.fit.verdict.Verdict;
@@ -52,14 +53,22 @@ public final class ChanceCheck implements FitCheck {
 
     @Override
     public Finding check(FitQuestion question, Phase phase) {
-        if (!question.conditions().alone() || question.direction() != Direction.TIP_FIRST) {
+        if (!question.conditions().inside().isEmpty() || question.direction() != Direction.TIP_FIRST) {
             return Finding.SILENT;
         }
-        List<SampledPart> lumen = SampledPart.ofLumen(question.lumen());
+        List<SampledPart> lumen = lumen(question);
         List<SampledPart> device = lumen.isEmpty() ? List.of()
                 : SampledPart.ofShaft(question.inner().device(),
                         question.conditions().afterInflation() ? Phase.OUT : phase);
         return device.isEmpty() ? Finding.SILENT : found(question, phase, lumen, device);
+    }
+
+    /** The lumen that the device has for itself: an extension's tube, or that of the outer device. */
+    private static List<SampledPart> lumen(FitQuestion question) {
+        Optional<Through> through = question.conditions().through();
+        return through.map(t -> SampledPart.ofLumen(t.lumen()).stream()
+                .map(part -> part.movedBy(t.collarAt(question.lumen().length()), t.nameOf(part.name()))).toList())
+                .orElseGet(() -> SampledPart.ofLumen(question.lumen()));
     }
 
     private Finding found(FitQuestion question, Phase phase, List<SampledPart> lumen, List<SampledPart> device) {

@@ -55,6 +55,11 @@ record SampledPart(String name, Length from, Length to, Sample sample) {
                 section.name().isEmpty() ? lumen.name() : section.name(), section.from(), section.to(), sample));
     }
 
+    /** The same stretch farther on the way, called so there. */
+    SampledPart movedBy(Length distance, String newName) {
+        return new SampledPart(newName, from.plus(distance), to.plus(distance), sample);
+    }
+
     boolean holds(String section, Length station) {
         return name.equals(section) && from.compareTo(station) <= 0 && station.compareTo(to) <= 0;
     }

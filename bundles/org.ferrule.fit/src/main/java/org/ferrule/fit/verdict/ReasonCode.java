@@ -79,6 +79,8 @@ public enum ReasonCode {
     EXTENSION_TOO_THICK(CAUTION, 3),
     /** Extension id, how far its tip lies beyond the outer tip: the reach counts from there. */
     REACH_FROM_EXTENSION(NOTE, 2),
+    /** Device's name, its largest outer diameter, smallest diameter of the vessel in which it lies. */
+    LARGER_THAN_VESSEL(CAUTION, 3),
     /** What flow is for, share of the empty lumen's flow at best, least share, source. */
     FLOW_TOO_LOW(CAUTION, 4),
     /** What flow is for, share of the empty lumen's flow where the devices lie worst, least share, source. */
