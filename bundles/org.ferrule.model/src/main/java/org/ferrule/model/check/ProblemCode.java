@@ -41,6 +41,8 @@ public enum ProblemCode {
     OPENING_BEYOND_LENGTH(Severity.ERROR),
     /** A lumen whose sections are longer than there is room for. */
     LUMEN_TOO_LONG(Severity.ERROR),
+    /** A shaft proximal to the collar of an extension that fills the lumen around it like a plug. */
+    PLUG_BEHIND_COLLAR(Severity.WARNING),
     /** A lumen that is not narrower than the shaft around it. */
     LUMEN_TOO_WIDE(Severity.ERROR),
     /** A cross-section that is given in more than one way. */

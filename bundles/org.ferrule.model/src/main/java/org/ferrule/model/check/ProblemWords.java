@@ -40,6 +40,8 @@ final class ProblemWords {
             case BEYOND_EFFECTIVE_LENGTH -> "ends at {0}, beyond the effective length of {1}";
             case OPENING_BEYOND_LENGTH -> "the lumen opens at {0}, beyond the effective length of {1}";
             case LUMEN_TOO_LONG -> "the section reaches {0} into a lumen that is {1} long";
+            case PLUG_BEHIND_COLLAR ->
+                "begins at {0}, proximal to the collar at {1}, and would lie beside what passes with its whole {2}";
             case LUMEN_TOO_WIDE ->
                 "an inner diameter of {0} is not less than the outer diameter of {1} of \"{2}\" around it";
             case SEVERAL_CROSS_SECTIONS -> "od, oval and discs exclude each other; {0} are given";

@@ -137,6 +137,20 @@ class ValidationTest {
                 + "; sections.0.from=0 mm; sections.0.to=100 cm; sections.0." + shaft);
     }
 
+    /** The collar is a part of the tube; proximal to it lies the push rod. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', nullValues = "-", textBlock = """
+            24 cm | -
+            25 cm | PLUG_BEHIND_COLLAR sections.1.from
+            """)
+    void warnsOfAPlugBehindTheCollar(String collarFrom, String expected) {
+        assertDeviceProblems(expected, "sections.0.from=0 mm; sections.0.to=" + collarFrom + "; sections.0.od=1.7 mm;"
+                + "sections.1.from=" + collarFrom + "; sections.1.to=26 cm; sections.1.od=1.72 mm;"
+                + "sections.2.from=26 cm; sections.2.to=100 cm; sections.2.oval.width=1 mm;"
+                + "sections.2.oval.height=0.4 mm; lumens.0.opens=collar; lumens.0.proximalAt=25 cm;"
+                + "lumens.0.sections.0.id=1.42 mm");
+    }
+
     @Test
     void comparesALumenOnlyWithTheShaftAroundIt() {
         String shaft = "sections.0.from=0 mm; sections.0.to=30 cm; sections.0.od=1.2 mm; "
