@@ -41,7 +41,7 @@ final class Parts {
 
     Parts(FitQuestion question, Phase phase) {
         this.question = question;
-        this.phase = phase;
+        this.phase = question.conditions().afterInflation() ? Phase.OUT : phase;
         this.reader = new FigureReader(question.rules());
     }
 

@@ -70,8 +70,8 @@ public final class SecondOpinions {
         if (samples < 1) {
             throw new IllegalArgumentException("no parts to draw: " + samples);
         }
-        if (!question.conditions().alone() || question.conditions().afterInflation()) {
-            throw new NotComparableException("the device does not pass alone and unused");
+        if (!question.conditions().alone()) {
+            throw new NotComparableException("the device does not pass alone");
         }
         SecondOpinions opinion = new SecondOpinions(question, phase, lanes);
         if (opinion.lanes.verdict() == Verdict.UNKNOWN) {

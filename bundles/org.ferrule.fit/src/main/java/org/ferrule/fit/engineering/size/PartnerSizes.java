@@ -22,9 +22,10 @@ import org.ferrule.fit.verdict.Verdict;
  *                as wide as is looked for
  * @param hardest the answer at the other end
  * @param flips in rising size; empty when no size changes the verdict
+ * @param geometryFlips the same of what the geometry alone says
  */
 public record PartnerSizes(FitQuestion question, Phase phase, PhaseAnswer easiest, PhaseAnswer hardest,
-        List<Flip> flips) {
+        List<Flip> flips, List<Flip> geometryFlips) {
 
     public PartnerSizes {
         Objects.requireNonNull(question, "question");
@@ -32,6 +33,7 @@ public record PartnerSizes(FitQuestion question, Phase phase, PhaseAnswer easies
         Objects.requireNonNull(easiest, "easiest");
         Objects.requireNonNull(hardest, "hardest");
         flips = List.copyOf(flips);
+        geometryFlips = List.copyOf(geometryFlips);
     }
 
     /** What keeps the verdict from ever being "fits", or from ever changing; absent when nothing does. */

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.LongFunction;
 
 import org.ferrule.fit.FitSolver;
 import org.ferrule.fit.device.Device;
@@ -83,32 +84,30 @@ public final class SizeSearch {
         long most = most(section);
         boolean bore = section.isBore();
         return new PartnerSizes(question, phase, at(bore ? most : least, phase), at(bore ? least : most, phase),
-                flips(least, most, phase));
+                flips(least, most, by -> at(by, phase).verdict()), flips(least, most, by -> at(by, phase).geometry()));
     }
 
-    private List<Flip> flips(long least, long most, Phase phase) {
+    private List<Flip> flips(long least, long most, LongFunction<Verdict> verdict) {
         List<Flip> flips = new ArrayList<>();
-        Verdict end = at(most, phase).verdict();
         long from = least;
-        while (at(from, phase).verdict() != end) {
-            Verdict here = at(from, phase).verdict();
-            long last = lastWith(here, from, most, phase);
+        while (verdict.apply(from) != verdict.apply(most)) {
+            long last = lastAsAt(from, most, verdict);
+            flips.add(new Flip(verdict.apply(from), verdict.apply(last + STEP), section.sizeAt(new Length(last)),
+                    section.sizeAt(new Length(last + STEP))));
             from = last + STEP;
-            flips.add(new Flip(here, at(from, phase).verdict(), section.sizeAt(new Length(last)),
-                    section.sizeAt(new Length(from))));
         }
         return flips;
     }
 
-    /** The last move with a verdict that holds at {@code from} and no longer at {@code to}. */
-    private long lastWith(Verdict verdict, long from, long to, Phase phase) {
+    /** The last move with the verdict of the first one, which the last one does not have. */
+    private long lastAsAt(long from, long to, LongFunction<Verdict> verdict) {
         long holds = from;
         long fails = to;
         while (fails - holds > STEP) {
             long middle = holds + (fails - holds) / 2;
-            Verdict found = at(middle, phase).verdict();
-            requireBetween(verdict, found, at(to, phase).verdict(), middle);
-            if (found == verdict) {
+            Verdict found = verdict.apply(middle);
+            requireBetween(verdict.apply(from), found, verdict.apply(to), middle);
+            if (found == verdict.apply(from)) {
                 holds = middle;
             } else {
                 fails = middle;

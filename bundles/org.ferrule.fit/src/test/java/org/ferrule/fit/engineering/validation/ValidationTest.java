@@ -67,7 +67,8 @@ class ValidationTest {
         RuleSet careful = TestRules.exact().spans("0 mm", "2 mm").rules();
         ValidationReport report = report(careful);
         assertEquals(List.of(), report.failures());
-        assertTrue(report.results().stream().anyMatch(r -> r.computed().equals("tight") && r.expected().equals("fits")));
+        assertTrue(
+                report.results().stream().anyMatch(r -> r.computed().equals("tight") && r.expected().equals("fits")));
     }
 
     @Test
