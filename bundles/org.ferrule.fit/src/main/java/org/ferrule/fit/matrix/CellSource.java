@@ -7,6 +7,9 @@ package org.ferrule.fit.matrix;
 /** Where the cells of a question come from. Safe to use from many threads. */
 interface CellSource {
 
+    /** The source for the next question. */
+    CellSource next(MatrixQuestion question, Comparison comparison);
+
     /** A reader for the use of one thread. */
     Reader reader();
 

@@ -8,9 +8,10 @@ package org.ferrule.fit.matrix;
  * The cells of a question.
  *
  * @param question what was asked
+ * @param source where its cells come from
  * @param grid the words of its cells
  */
-record Cells(MatrixQuestion question, CellGrid grid) {
+record Cells(MatrixQuestion question, CellSource source, CellGrid grid) {
 
     FitCell cell(int line, int column) {
         return cell(question, line, column, grid.word(line, column));
@@ -18,7 +19,7 @@ record Cells(MatrixQuestion question, CellGrid grid) {
 
     /** The cell that a word stands for. */
     static FitCell cell(MatrixQuestion question, int line, int column, long word) {
-        return CellWord.isElsewhere(word) ? FitCell.of(question.answer(line, column))
+        return CellWord.isElsewhere(word) ? new SolverSource(question).cell(line, column)
                 : CellWord.cell(word, SectionNames.of(question.outer().get(line)),
                         SectionNames.of(question.inner().get(column)));
     }

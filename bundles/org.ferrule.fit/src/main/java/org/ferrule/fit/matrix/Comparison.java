@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 /** A question beside the former one and its cells. */
 final class Comparison {
     private final Cells before;
+    private final boolean sameTerms;
     private final MatrixQuestion question;
     private final Places lines;
     private final Places columns;
@@ -18,10 +19,23 @@ final class Comparison {
     Comparison(Cells before, MatrixQuestion question) {
         this.before = before;
         this.question = question;
-        boolean sameTerms = question.asksTheSameAs(before.question());
+        this.sameTerms = question.asksTheSameAs(before.question());
         this.lines = Places.ofLines(question.outer(), before.question().outer(), sameTerms);
         this.columns = Places.ofColumns(question.inner(), before.question().inner(), sameTerms);
         this.touchedColumns = columns.touched();
+    }
+
+    /** Whether the same is asked of pairs that are the same. */
+    boolean hasSameTerms() {
+        return sameTerms;
+    }
+
+    Places lines() {
+        return lines;
+    }
+
+    Places columns() {
+        return columns;
     }
 
     /** Whether a whole tile of the former matrix holds. */

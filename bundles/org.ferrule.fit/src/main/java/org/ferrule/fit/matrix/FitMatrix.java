@@ -45,8 +45,10 @@ public final class FitMatrix {
 
     private static FitMatrix solve(MatrixQuestion question, Optional<Cells> before, Progress progress) {
         Optional<Comparison> comparison = before.map(cells -> new Comparison(cells, question));
-        Solving solving = new Solving(question, new SolverSource(question), comparison, progress);
-        Cells cells = new Cells(question, solving.fill());
+        CellSource source = comparison.map(c -> before.get().source().next(question, c))
+                .orElseGet(() -> QuickSource.of(question));
+        Solving solving = new Solving(question, source, comparison, progress);
+        Cells cells = new Cells(question, source, solving.fill());
         return new FitMatrix(cells, solving.changes());
     }
 
@@ -54,7 +56,10 @@ public final class FitMatrix {
         return cells.question();
     }
 
-    /** What a cell shows; it equals {@link FitCell#of} of its answer. */
+    /**
+     * What a cell shows: {@link FitCell#of} of its answer, but for cautions of checks that are not made for matrices
+     * ({@code FitCheck.inMatrix}).
+     */
     public FitCell cell(int outerIndex, int innerIndex) {
         return cells.cell(outerIndex, innerIndex);
     }

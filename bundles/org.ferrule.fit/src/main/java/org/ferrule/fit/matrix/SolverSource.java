@@ -4,8 +4,6 @@
  */
 package org.ferrule.fit.matrix;
 
-import java.util.List;
-
 import org.ferrule.fit.FitSolver;
 
 /** Asks the solver about every cell. */
@@ -15,7 +13,16 @@ final class SolverSource implements CellSource {
 
     SolverSource(MatrixQuestion question) {
         this.question = question;
-        this.solver = question.solver();
+        this.solver = question.solver().forCells(question.terms());
+    }
+
+    FitSolver solver() {
+        return solver;
+    }
+
+    @Override
+    public CellSource next(MatrixQuestion next, Comparison comparison) {
+        return QuickSource.of(next);
     }
 
     @Override
@@ -23,9 +30,14 @@ final class SolverSource implements CellSource {
         return this::word;
     }
 
-    private long word(int line, int column) {
-        List<String> lumenNames = SectionNames.of(question.outer().get(line));
-        List<String> deviceNames = SectionNames.of(question.inner().get(column));
-        return CellWord.of(FitCell.of(solver.answer(question.question(line, column))), lumenNames, deviceNames);
+    /** The word of a cell. */
+    long word(int line, int column) {
+        return CellWord.of(cell(line, column), SectionNames.of(question.outer().get(line)),
+                SectionNames.of(question.inner().get(column)));
+    }
+
+    /** What a cell shows. */
+    FitCell cell(int line, int column) {
+        return FitCell.of(solver.answer(question.question(line, column)));
     }
 }

@@ -36,11 +36,14 @@ final class RandomDevice {
     /** How often a figure is missing: one in so many. */
     private final int missingInOf;
     private final int mostSections;
+    /** The least bore in millimetres. */
+    private final double narrowest;
 
     private RandomDevice(Random random) {
         this.random = random;
         this.missingInOf = random.nextInt(3) == 0 ? 6 : 200;
         this.mostSections = random.nextInt(3) == 0 ? 9 : 3;
+        this.narrowest = random.nextInt(3) == 0 ? 0.5 : 1.2;
     }
 
     /** A device around others. */
@@ -57,7 +60,7 @@ final class RandomDevice {
         DeviceKind kind = pick(kinds);
         boolean isOuter = kinds == OUTER;
         List<ShaftSection> shaft = isOuter ? List.of() : shaft(kind);
-        Optional<Dimension> length = oneIn(4) ? Optional.empty()
+        Optional<Dimension> length = oneIn(8) ? Optional.empty()
                 : Optional.of(Dimension.lenient(oneIn(15) ? "long" : length(random.nextInt(30))));
         return new Device(id, id, kind, pick(SIZES), length, oneIn(3) ? printed(0.2, 0.5) : Optional.empty(), shaft,
                 lumens(isOuter), oneIn(3), new RandomClaims(random).claims());
@@ -79,14 +82,15 @@ final class RandomDevice {
         int length = oneIn(12) ? 0 : 1 + random.nextInt(20);
         List<LumenSection> sections = new ArrayList<>();
         int station = 0;
-        for (int i = random.nextInt(mostSections + 1); i > 0; i--) {
-            int from = oneIn(8) ? random.nextInt(20) : station;
+        for (int i = oneIn(8) ? 0 : 1 + random.nextInt(mostSections); i > 0; i--) {
+            int from = oneIn(12) ? random.nextInt(20) : station;
             station = from + (oneIn(10) ? 0 : 1 + random.nextInt(oneIn(2) ? 20 : 4));
-            Optional<Dimension> proximal = printed(0.5, 2);
+            Optional<Dimension> proximal = printed(narrowest, 2);
             sections.add(new LumenSection(name(), at(from), at(station), proximal,
-                    oneIn(3) ? printed(0.5, 2) : proximal, SourceRef.NONE));
+                    oneIn(3) ? printed(narrowest, 2) : proximal, SourceRef.NONE));
         }
-        return new Lumen(name, use, pick(List.of(Lumen.Opening.values())), at(distal), at(distal + length), sections);
+        int end = oneIn(3) ? distal + length : distal + Math.max(length > 0 ? 1 : 0, station);
+        return new Lumen(name, use, pick(List.of(Lumen.Opening.values())), at(distal), at(end), sections);
     }
 
     private List<ShaftSection> shaft(DeviceKind kind) {
@@ -114,7 +118,7 @@ final class RandomDevice {
             return new Contour.Bundle(List.of(new Contour.Member(Length.ZERO, Length.ZERO, sure(0.3, 0.6)),
                     new Contour.Member(Length.ofMm(0.5), Length.ZERO, sure(0.3, 0.6))));
         }
-        return new Contour.Round(printed(0.3, 1.8));
+        return new Contour.Round(oneIn(5) ? printed(0.3, 1.8) : printed(0.3, 1.2));
     }
 
     private Dimension sure(double least, double most) {
