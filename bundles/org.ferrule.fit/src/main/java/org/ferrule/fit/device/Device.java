@@ -26,10 +26,11 @@ import org.ferrule.quantity.Length;
  * @param deploys whether it carries something that can be stripped off at an edge (a crimped stent)
  * @param claims what its papers say of partners
  * @param parts what gives it its abilities
+ * @param wireSource where {@code takesWire} was read; {@link SourceRef#NONE} when nobody says
  */
 public record Device(String id, String name, DeviceKind kind, String size, Optional<Dimension> effectiveLength,
         Optional<Dimension> takesWire, List<ShaftSection> sections, List<Lumen> lumens, boolean deploys,
-        List<Claim> claims, Parts parts) {
+        List<Claim> claims, Parts parts, SourceRef wireSource) {
 
     public Device {
         Objects.requireNonNull(id, "id");
@@ -42,6 +43,15 @@ public record Device(String id, String name, DeviceKind kind, String size, Optio
         lumens = List.copyOf(lumens);
         claims = List.copyOf(claims);
         Objects.requireNonNull(parts, "parts");
+        Objects.requireNonNull(wireSource, "wireSource");
+    }
+
+    /** A device of which nobody says where the wire that it takes was read. */
+    public Device(String id, String name, DeviceKind kind, String size, Optional<Dimension> effectiveLength,
+            Optional<Dimension> takesWire, List<ShaftSection> sections, List<Lumen> lumens, boolean deploys,
+            List<Claim> claims, Parts parts) {
+        this(id, name, kind, size, effectiveLength, takesWire, sections, lumens, deploys, claims, parts,
+                SourceRef.NONE);
     }
 
     /** A device without parts that matter. */

@@ -64,21 +64,26 @@ record Across(Place place, Stretch device) {
         return parts;
     }
 
-    /** The parts between two stations of the way and two of the device, each as wide as anywhere there. */
-    List<Profile> widest(Length x0, Length x1, Length s0, Length s1) {
-        List<Profile> parts = new ArrayList<>();
-        device.shape().ifPresent(shape -> parts.addAll(shape.widest(s0, s1)));
-        place.beside().forEach(n -> parts
-                .addAll(n.outline().shape().orElseThrow().widest(n.stationAt(x0), n.stationAt(x1))));
-        return parts;
+    /** The parts in a window, each as wide as anywhere there. */
+    List<Profile> widest(Window window) {
+        return over(window, Shape::widest);
     }
 
-    /** The parts between two stations of the way and two of the device, each as narrow as anywhere there. */
-    List<Profile> narrowest(Length x0, Length x1, Length s0, Length s1) {
+    /** The parts in a window, each as narrow as anywhere there. */
+    List<Profile> narrowest(Window window) {
+        return over(window, Shape::narrowest);
+    }
+
+    private interface Extent {
+        List<Profile> of(Shape shape, Length from, Length to);
+    }
+
+    private List<Profile> over(Window window, Extent extent) {
         List<Profile> parts = new ArrayList<>();
-        device.shape().ifPresent(shape -> parts.addAll(shape.narrowest(s0, s1)));
-        place.beside().forEach(n -> parts
-                .addAll(n.outline().shape().orElseThrow().narrowest(n.stationAt(x0), n.stationAt(x1))));
+        device.shape().ifPresent(
+                shape -> parts.addAll(extent.of(shape, new Length(window.s0()), new Length(window.lastS()))));
+        place.beside().forEach(n -> parts.addAll(extent.of(n.outline().shape().orElseThrow(),
+                n.stationAt(new Length(window.x0())), n.stationAt(new Length(window.x1())))));
         return parts;
     }
 }

@@ -35,12 +35,14 @@ record Need(Figure figure, boolean proved) {
         return new Need(new Figure(low, centre.upperDiameter(), high, assumed), proved);
     }
 
-    /**
-     * No lumen below this diameter takes the parts: each counts with its centre, or, where that is only assumed, with
-     * its lower end.
-     */
-    static Length atLeast(List<Profile> parts, Packings packings) {
-        return enclosure(parts, f -> f.centreAssumed() ? f.low() : f.centre(), packings).lowerDiameter();
+    /** The upper end of what parts need together. */
+    static Length high(List<Profile> parts, Packings packings) {
+        return enclosure(parts, Figure::high, packings).upperDiameter();
+    }
+
+    /** What decides whether parts overlap: each counts with its centre, or, where that is assumed, its lower end. */
+    static Enclosure deciding(List<Profile> parts, Packings packings) {
+        return enclosure(parts, f -> f.centreAssumed() ? f.low() : f.centre(), packings);
     }
 
     private static Enclosure enclosure(List<Profile> parts, Function<Figure, Length> lane, Packings packings) {

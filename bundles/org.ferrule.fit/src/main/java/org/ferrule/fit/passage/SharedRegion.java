@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 
 import org.ferrule.fit.figure.Figure;
 import org.ferrule.quantity.Length;
@@ -23,12 +24,12 @@ final class SharedRegion {
     private static final int STRIPS = 16;
     /** How exactly the place of a stop in a taper is found: a micrometre, on the side that overlaps. */
     private static final long RESOLUTION = 3000;
-    private static final Comparator<Contact> BY_WORST = Comparator.comparing(contact -> contact.clearance().worst());
 
     private final Place place;
     private final Stretch device;
     private final Packings packings;
     private final Across across;
+    private final Window whole;
     private final List<Window> strips;
 
     /**
@@ -41,58 +42,103 @@ final class SharedRegion {
         this.device = device;
         this.packings = packings;
         this.across = new Across(place, device);
-        this.strips = Window.of(place.bore(), device, travel).strips(across.mayBeCut() ? STRIPS : 1);
+        this.whole = Window.of(place.bore(), device, travel);
+        this.strips = whole.strips(across.mayBeCut() ? STRIPS : 1);
     }
 
-    /** The contact of least worst-case clearance; where that is not worked out exactly, it is too small. */
-    Contact tightest() {
-        return strips.stream().map(this::tightest).min(BY_WORST).orElseThrow();
+    /** The least worst-case clearance that may be found anywhere in it; the true one may be more. */
+    Length leastWorst() {
+        return leastWorst(whole);
+    }
+
+    private Length leastWorst(Window part) {
+        Length high = Need.high(across.widest(part), packings);
+        Length alone = device.diameter().map(Taper::widest).orElse(Length.ZERO);
+        return lumen(part, Figure::low).minus(high.max(alone));
+    }
+
+    /** The smallest diameter of the lumen in a part. */
+    private Length lumen(Window part, Function<Figure, Length> lane) {
+        return lane.apply(lumenAt(part.x0())).min(lane.apply(lumenAt(part.x1())));
+    }
+
+    private Figure lumenAt(long x) {
+        return place.bore().at(new Length(x), RoundingMode.FLOOR);
+    }
+
+    /**
+     * The contact of least worst-case clearance, if that is less than what is known; where it is not worked out
+     * exactly, it is too small.
+     */
+    Optional<Contact> tightest(Optional<Length> known) {
+        Optional<Contact> tightest = Optional.empty();
+        for (Window strip : strips) {
+            Optional<Length> least = tightest.map(c -> c.clearance().worst()).or(() -> known);
+            if (least.isEmpty() || leastWorst(strip).compareTo(least.get()) < 0) {
+                Contact here = tightest(strip);
+                boolean less = least.isEmpty() || here.clearance().worst().compareTo(least.get()) < 0;
+                tightest = less ? Optional.of(here) : tightest;
+            }
+        }
+        return tightest;
     }
 
     private Contact tightest(Window strip) {
         if (across.isConstant()) {
             return contactAt(strip.x0(), strip.s0());
         }
-        Contact corner = strip.corners().stream().map(c -> contactAt(c[0], c[1])).min(BY_WORST).orElseThrow();
+        long[] corner = strip.corners().stream().min(Comparator.comparing(this::worstAt)).orElseThrow();
+        Contact contact = contactAt(corner[0], corner[1]);
         if (across.isLinear()) {
-            return corner;
+            return contact;
         }
-        Contact bound = bound(strip, corner);
-        return BY_WORST.compare(bound, corner) < 0 ? bound : corner;
+        Contact bound = bound(strip, contact);
+        return bound.clearance().worst().compareTo(contact.clearance().worst()) < 0 ? bound : contact;
     }
 
-    private Contact contactAt(long lumenStation, long deviceStation) {
-        Length x = new Length(lumenStation);
-        Length s = new Length(deviceStation);
-        List<Profile> parts = across.at(x, s);
+    private Length worstAt(long[] at) {
+        return lumenAt(at[0]).low().minus(Need.high(partsAt(at[0], at[1]), packings));
+    }
+
+    private List<Profile> partsAt(long x, long s) {
+        return across.at(new Length(x), new Length(s));
+    }
+
+    private Contact contactAt(long x, long s) {
+        List<Profile> parts = partsAt(x, s);
         Need need = Need.of(parts, parts, packings);
-        Optional<Figure> alone = device.diameter().map(d -> device.at(s, RoundingMode.CEILING));
+        Optional<Figure> alone = device.diameter().map(d -> device.at(new Length(s), RoundingMode.CEILING));
         boolean proved = need.proved() && across.isProved()
                 && (device.proved() || alone.get().centre().compareTo(need.figure().centre()) <= 0);
-        return new Contact(place.bore(), device, x, s, place.bore().at(x, RoundingMode.FLOOR),
+        return new Contact(place.bore(), device, new Length(x), new Length(s), lumenAt(x),
                 alone.map(need.figure()::max).orElse(need.figure()), place.beside(), proved);
     }
 
     /** The narrowest lumen and the widest parts of a strip as if they met, told at one of its corners. */
     private Contact bound(Window strip, Contact corner) {
-        Length x0 = new Length(strip.x0());
-        Length x1 = new Length(strip.x1());
-        Length s0 = new Length(strip.s0());
-        Length s1 = new Length(Math.min(strip.s1(), strip.travel() - strip.x0()));
-        Figure need = Need.of(across.widest(x0, x1, s0, s1), across.narrowest(x0, x1, s0, s1), packings).figure();
-        Figure lumen = place.bore().at(x0, RoundingMode.FLOOR).min(place.bore().at(x1, RoundingMode.FLOOR));
-        return new Contact(place.bore(), device, corner.lumenStation(), corner.deviceStation(), lumen,
-                need.max(corner.deviceFigure()), place.beside(), false);
+        Figure need = Need.of(across.widest(strip), across.narrowest(strip), packings).figure();
+        return new Contact(place.bore(), device, corner.lumenStation(), corner.deviceStation(),
+                lumenAt(strip.x0()).min(lumenAt(strip.x1())), need.max(corner.deviceFigure()), place.beside(), false);
     }
 
     /** Hands over candidates for the first and the last contact at which an overlap is proved. */
     void overlaps(Consumer<Contact> found) {
-        for (Window strip : strips) {
+        strips.stream().filter(this::mayOverlap).forEach(strip -> {
             List<long[]> corners = strip.corners();
             for (int i = 0; i < corners.size(); i++) {
                 along(corners.get(i), corners.get((i + 1) % corners.size()), found);
             }
-        }
+        });
+    }
+
+    private boolean mayOverlap(Window strip) {
+        return Need.deciding(across.widest(strip), packings).upperDiameter()
+                .compareTo(lumen(strip, SharedRegion::mostOf)) > 0;
+    }
+
+    /** A lumen whose centre is only assumed counts with its upper end. */
+    private static Length mostOf(Figure lumen) {
+        return lumen.centreAssumed() ? lumen.high() : lumen.centre();
     }
 
     private void along(long[] here, long[] next, Consumer<Contact> found) {
@@ -107,10 +153,7 @@ final class SharedRegion {
     }
 
     private boolean overlaps(long[] at) {
-        Length x = new Length(at[0]);
-        Figure lumen = place.bore().at(x, RoundingMode.FLOOR);
-        Length most = lumen.centreAssumed() ? lumen.high() : lumen.centre();
-        return Need.atLeast(across.at(x, new Length(at[1])), packings).compareTo(most) > 0;
+        return Need.deciding(partsAt(at[0], at[1]), packings).lowerDiameter().compareTo(mostOf(lumenAt(at[0]))) > 0;
     }
 
     /** A pair of stations that overlaps, no farther than the resolution from one that does not. */

@@ -52,16 +52,18 @@ final class TransitSearch {
         }
         Place known = place.known();
         if (lumen.isPresent() && mayMatter(lumen.get(), new Across(known, device).lengthInLine())) {
-            SharedRegion region = new SharedRegion(known, device, travel, packings);
-            Contact worst = region.tightest();
-            if (isKnown) {
-                tighter(worst);
-            }
-            if (worst.clearance().worst().isNegative()) {
-                region.overlaps(this::overlap);
-            }
+            look(new SharedRegion(known, device, travel, packings), isKnown);
         }
         overlapsAlone(place.bore(), device);
+    }
+
+    private void look(SharedRegion region, boolean isKnown) {
+        if (isKnown) {
+            region.tightest(Optional.ofNullable(tightest).map(c -> c.clearance().worst())).ifPresent(this::tighter);
+        }
+        if (region.leastWorst().isNegative()) {
+            region.overlaps(this::overlap);
+        }
     }
 
     /** What does not even fit alone does not fit beside others: whatever is known of them hides no block. */

@@ -20,6 +20,11 @@ record Window(long x0, long x1, long s0, long s1, long travel) {
                 device.from().thirdNanometres(), device.to().thirdNanometres(), travel.thirdNanometres());
     }
 
+    /** The last station of the device that comes into it. */
+    long lastS() {
+        return Math.min(s1, travel - x0);
+    }
+
     /** Corners in order around the polygon. */
     List<long[]> corners() {
         List<long[]> corners = new ArrayList<>(5);
@@ -30,7 +35,7 @@ record Window(long x0, long x1, long s0, long s1, long travel) {
         } else {
             addCutCorners(corners);
         }
-        corners.add(new long[] { x0, Math.min(s1, travel - x0) });
+        corners.add(new long[] { x0, lastS() });
         return corners;
     }
 

@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 
 import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.laws.RandomFigure.Interval;
+import org.ferrule.fit.laws.RandomPassage.RandomRules;
 import org.ferrule.fit.laws.RandomSection.Use;
 import org.ferrule.fit.passage.Direction;
 
@@ -90,9 +91,9 @@ final class BruteForce {
 
     private void compare(RandomSection bore, int x, RandomSection section, int s, boolean beside) {
         if (travel(s, x) <= passage.travel()) {
-            Interval alone = outline(section, s);
-            note(figure(bore, bore.start(), bore.end(), x),
-                    beside ? alone.plus(interval(passage.wire())) : alone, travel(s, x));
+            Interval alone = outline(passage.rules(), section, s, phase);
+            note(bore(passage.rules(), bore, x),
+                    beside ? alone.plus(interval(passage.rules(), passage.wire())) : alone, travel(s, x));
         }
     }
 
@@ -115,24 +116,25 @@ final class BruteForce {
     }
 
     /** The outline at a station in the phase: what is folded has one figure, what is stated after use another. */
-    private Interval outline(RandomSection section, int s) {
+    static Interval outline(RandomRules rules, RandomSection section, int s, Phase phase) {
         if (section.use() == Use.PLAIN) {
-            return figure(section, section.start(), section.end(), s);
+            return bore(rules, section, s);
         }
-        Interval folded = interval(section.start());
+        Interval folded = interval(rules, section.start());
         if (phase == Phase.IN) {
             return folded;
         }
-        return section.use() == Use.STATED ? interval(section.end())
-                : folded.grown(1.05, 1.1, 1 + (10 + passage.rules().growthPercent()) / 100.0);
+        return section.use() == Use.STATED ? interval(rules, section.end())
+                : folded.grown(1.05, 1.1, 1 + (10 + rules.growthPercent()) / 100.0);
     }
 
-    private Interval figure(RandomSection section, RandomFigure start, RandomFigure end, int station) {
+    /** The figure of a section that use does not change at a station. */
+    static Interval bore(RandomRules rules, RandomSection section, int station) {
         double share = (double) (station - section.from()) / (section.to() - section.from());
-        return interval(start).towards(interval(end), share);
+        return interval(rules, section.start()).towards(interval(rules, section.end()), share);
     }
 
-    private Interval interval(RandomFigure figure) {
-        return figure.interval(passage.rules().spanBelow(), passage.rules().spanAbove());
+    static Interval interval(RandomRules rules, RandomFigure figure) {
+        return figure.interval(rules.spanBelow(), rules.spanAbove());
     }
 }

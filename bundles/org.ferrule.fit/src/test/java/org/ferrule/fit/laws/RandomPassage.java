@@ -100,14 +100,18 @@ record RandomPassage(List<RandomSection> shaft, List<RandomSection> bore, int po
         return direction == Direction.OVER_WIRE_TAIL ? asked.overTail() : asked;
     }
 
-    private static String station(int steps, LengthUnit unit) {
+    static String station(int steps, LengthUnit unit) {
         String text = Texts.text(STEP.times(Math.abs(steps)), unit);
         return steps < 0 ? "-" + text : text;
     }
 
     SampleDevice inner(LengthUnit unit) {
-        SampleDevice device = SampleDevice.device("inner", DeviceKind.BALLOON_CATHETER)
-                .length(station(shaftLength(), unit));
+        return device("inner", shaft, port, wire, unit);
+    }
+
+    static SampleDevice device(String id, List<RandomSection> shaft, int port, RandomFigure wire, LengthUnit unit) {
+        SampleDevice device = SampleDevice.device(id, DeviceKind.BALLOON_CATHETER)
+                .length(station(shaft.get(shaft.size() - 1).to(), unit));
         shaft.forEach(section -> add(device, section, unit));
         return port == NONE ? device
                 : device.takesWire(wire.text(unit)).sidePort(station(port, unit), "1 mm");
