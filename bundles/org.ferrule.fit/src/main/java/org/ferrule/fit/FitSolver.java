@@ -10,11 +10,19 @@ import java.util.List;
 import java.util.stream.Stream;
 
 import org.ferrule.fit.authority.Judgement;
+import org.ferrule.fit.check.BendCheck;
+import org.ferrule.fit.check.ChanceCheck;
 import org.ferrule.fit.check.EdgeCheck;
+import org.ferrule.fit.check.ExchangeCheck;
 import org.ferrule.fit.check.Finding;
 import org.ferrule.fit.check.FitCheck;
+import org.ferrule.fit.check.FlowCheck;
+import org.ferrule.fit.check.LandingCheck;
 import org.ferrule.fit.check.LengthCheck;
+import org.ferrule.fit.check.OverlapCheck;
 import org.ferrule.fit.check.PassageCheck;
+import org.ferrule.fit.check.PortCheck;
+import org.ferrule.fit.check.ReachCheck;
 import org.ferrule.fit.device.BenchResult;
 import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.evidence.Evidence;
@@ -46,12 +54,19 @@ public final class FitSolver {
 
     /** A solver with the checks that the kernel brings. */
     public static FitSolver standard(List<BenchResult> bench) {
-        return with(List.of(new PassageCheck(), new LengthCheck(), new EdgeCheck()), bench);
+        return with(List.of(new PassageCheck(), new LengthCheck(), new EdgeCheck(), new BendCheck(), new ReachCheck(),
+                new PortCheck(), new OverlapCheck(), new ExchangeCheck(), new LandingCheck(), new FlowCheck(),
+                new ChanceCheck()), bench);
     }
 
     /** A solver with these checks. */
     public static FitSolver with(List<FitCheck> checks, List<BenchResult> bench) {
         return new FitSolver(List.copyOf(checks), BenchIndex.of(bench));
+    }
+
+    /** The same solver for single questions: its verdicts are the same, and it may take longer to show more. */
+    public FitSolver inDetail() {
+        return new FitSolver(checks.stream().map(FitCheck::inDetail).toList(), bench);
     }
 
     /** Answers a question. */

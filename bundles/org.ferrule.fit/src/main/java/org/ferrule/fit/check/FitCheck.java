@@ -17,6 +17,14 @@ public interface FitCheck {
     Finding check(FitQuestion question, Phase phase);
 
     /**
+     * The same check for a single question, where it may take a tenth of a second and show more; its verdict is the
+     * same.
+     */
+    default FitCheck inDetail() {
+        return this;
+    }
+
+    /**
      * Whether a claim or a bench result about the pair speaks of what this check computes, and so outranks it. True for
      * clearances; false for what no compatibility statement covers, such as whether a device is long enough.
      */

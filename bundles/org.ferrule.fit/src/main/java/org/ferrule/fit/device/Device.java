@@ -4,6 +4,7 @@
  */
 package org.ferrule.fit.device;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -79,6 +80,12 @@ public record Device(String id, String name, DeviceKind kind, String size, Optio
     /** The lumen that other devices are advanced through, when it has one: the working lumen, else the wire lumen. */
     public Optional<Lumen> mainLumen() {
         return firstLumen(Lumen.Use.WORKING).or(() -> firstLumen(Lumen.Use.WIRE));
+    }
+
+    /** The wire lumen that leaves its shaft at a side port, the most distal one where there are several. */
+    public Optional<Lumen> sidePort() {
+        return lumens.stream().filter(l -> l.use() == Lumen.Use.WIRE && l.opening() == Lumen.Opening.SIDE_PORT)
+                .min(Comparator.comparing(Lumen::proximalAt));
     }
 
     /** Its effective length where that is stated. */

@@ -76,6 +76,10 @@ public record Stretch(String name, Length from, Length to, Optional<Taper> diame
                 .map(s -> s.between(s.from, s.to.min(end), rounding)).toList();
     }
 
+    Stretch notProved() {
+        return new Stretch(name, from, to, diameter, false, notes, source);
+    }
+
     Stretch noting(Reason note) {
         List<Reason> more = new ArrayList<>(notes);
         more.add(note);
