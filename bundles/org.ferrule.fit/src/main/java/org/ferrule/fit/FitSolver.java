@@ -29,6 +29,7 @@ import org.ferrule.fit.evidence.Evidence;
 import org.ferrule.fit.passage.FitAnswer;
 import org.ferrule.fit.passage.FitQuestion;
 import org.ferrule.fit.passage.PhaseAnswer;
+import org.ferrule.fit.passage.Terms;
 import org.ferrule.fit.verdict.Reason;
 import org.ferrule.fit.verdict.Verdict;
 
@@ -48,7 +49,7 @@ public final class FitSolver {
     private final BenchIndex bench;
 
     private FitSolver(List<FitCheck> checks, BenchIndex bench) {
-        this.checks = checks;
+        this.checks = List.copyOf(checks);
         this.bench = bench;
     }
 
@@ -61,7 +62,23 @@ public final class FitSolver {
 
     /** A solver with these checks. */
     public static FitSolver with(List<FitCheck> checks, List<BenchResult> bench) {
-        return new FitSolver(List.copyOf(checks), BenchIndex.of(bench));
+        return new FitSolver(checks, BenchIndex.of(bench));
+    }
+
+    /** The solver for cells of a matrix: without the checks that find nothing there. */
+    public FitSolver forCells(Terms terms) {
+        return new FitSolver(checks.stream().filter(check -> check.inMatrix() && check.concerns(terms)).toList(),
+                bench);
+    }
+
+    /** Its checks, in the order in which they are run. */
+    public List<FitCheck> checks() {
+        return checks;
+    }
+
+    /** The bench results that it knows, in no particular order. */
+    public List<BenchResult> bench() {
+        return bench.all();
     }
 
     /** The same solver for single questions: its verdicts are the same, and it may take longer to show more. */

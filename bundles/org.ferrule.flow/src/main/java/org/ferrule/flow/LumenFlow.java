@@ -48,9 +48,11 @@ public final class LumenFlow {
 
     /**
      * Returns what is left over all positions of the devices. With no device that is 1; with one it reaches from the
-     * centre of the lumen to its wall, both {@linkplain Annulus exact}. With several, it is what a search from some
-     * thirty arrangements has found, the same each time, widened by 0.5 % of either end. The true extremes may lie
-     * further out; what is proved is that the upper end is never above what the thickest device alone leaves on the wall.
+     * centre of the lumen to its wall, both {@linkplain Annulus exact}. With several, it is what a search from dozens of
+     * arrangements has found, the same each time, widened by 0.5 % of either end. The true extremes may lie further out
+     * (with up to five devices longer searches found nothing outside; with more, some ends 1 % further out). Proved is
+     * that the upper end is never above what the thickest device alone leaves on the wall. Two or three devices take
+     * some hundredths of a second, eight take seconds.
      * <p>
      * Another or a thicker device never raises the upper end. It can raise the lower one: a device that could lie in the
      * centre, where it hinders most, may have to leave it.

@@ -16,7 +16,9 @@ import java.util.stream.Stream;
  */
 final class Starts {
     private static final int SEED = 1400;
-    private static final int PAIRS = 12;
+    private static final int SCATTERED = 12;
+    /** For each disc, since the order along the wall matters. */
+    private static final int ROWS = 10;
 
     private final Random random = new Random(SEED);
     private final List<Circle> known;
@@ -29,9 +31,9 @@ final class Starts {
     static List<List<Circle>> from(List<Circle> known) {
         Starts starts = new Starts(known);
         List<List<Circle>> all = new ArrayList<>(List.of(known));
-        for (int i = 0; i < PAIRS; i++) {
-            Stream.of(starts.scattered(), starts.row()).flatMap(start -> Room.settle(start).stream()).forEach(all::add);
-        }
+        Stream.concat(Stream.generate(starts::scattered).limit(SCATTERED),
+                Stream.generate(starts::row).limit(ROWS * known.size()))
+                .flatMap(start -> Room.settle(start).stream()).forEach(all::add);
         return all;
     }
 

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The multipoles against a solution on a grid that shares nothing with them. */
 class DifferenceGridTest {
     private static final int CELLS = 40;
-    private static final int MORE_CELLS = 60;
+    private static final int MORE_CELLS = 50;
 
     /** The grid itself is checked with the annulus. */
     @ParameterizedTest

@@ -18,9 +18,11 @@ import org.junit.jupiter.api.Test;
 /** What holds of every section. */
 class FlowLawsTest {
     private static final int FEW = 60;
-    private static final int MANY = 3000;
+    private static final int MANY = 100;
     /** What a search may miss of an end, as a part of it. */
     private static final double MISSED = 1e-3;
+    /** Discs are placed to a nanometre, which lets them sink into the wall. */
+    private static final double ROUNDED = 1e-6;
 
     @Test
     void turnedOrMirroredSectionLetsThroughTheSame() {
@@ -62,7 +64,7 @@ class FlowLawsTest {
     @Test
     @Tag("slow")
     void intervalHoldsEveryArrangementOfMany() {
-        Sections.check(300, FlowLawsTest::assertHolds);
+        Sections.check(MANY, FlowLawsTest::assertHolds);
     }
 
     private static void assertHolds(Random random) {
@@ -70,7 +72,8 @@ class FlowLawsTest {
         OpenFraction fraction = interval(Sections.diameters(discs));
         for (int i = 0; i < 100; i++) {
             double share = share(elsewhere(discs, random));
-            assertTrue(fraction.low() <= share && share <= fraction.high(), discs + ": " + share + " " + fraction);
+            assertTrue(fraction.low() <= share * (1 + ROUNDED) && share <= fraction.high() * (1 + ROUNDED),
+                    discs + ": " + share + " " + fraction);
         }
     }
 
@@ -88,7 +91,7 @@ class FlowLawsTest {
     @Test
     @Tag("slow")
     void thickerDevicesNeverRaiseTheUpperEndOfMany() {
-        Sections.check(300, FlowLawsTest::assertUpperEndFalls);
+        Sections.check(MANY, FlowLawsTest::assertUpperEndFalls);
     }
 
     private static void assertUpperEndFalls(Random random) {
@@ -114,7 +117,7 @@ class FlowLawsTest {
     @Test
     @Tag("slow")
     void furtherOrThickerWiresNeverRaiseTheLowerEndOfMany() {
-        Sections.check(300, FlowLawsTest::assertLowerEndFalls);
+        Sections.check(MANY, FlowLawsTest::assertLowerEndFalls);
     }
 
     private static void assertLowerEndFalls(Random random) {
@@ -133,7 +136,7 @@ class FlowLawsTest {
     @Test
     @Tag("slow")
     void moreTermsChangeLittle() {
-        Sections.check(MANY, random -> {
+        Sections.check(20 * MANY, random -> {
             List<Circle> discs = Sections.random(random, LumenFlow.MOST_DEVICES);
             double change = new Multipoles(discs, 16).share() / new Multipoles(discs, 32).share() - 1;
             assertTrue(change >= -1e-12 && change < 1e-3, change + " " + discs);

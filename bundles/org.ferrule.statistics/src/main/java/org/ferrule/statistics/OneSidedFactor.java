@@ -4,7 +4,7 @@
  */
 package org.ferrule.statistics;
 
-import java.util.stream.IntStream;
+import java.util.Arrays;
 
 import org.apache.commons.numbers.gamma.LogGamma;
 
@@ -27,7 +27,7 @@ final class OneSidedFactor {
         double spread = 12 / Math.sqrt(2 * nu);
         SimpsonSum logarithms = new SimpsonSum(-Math.max(spread, 30 / nu), Math.log1p(spread), STEPS);
         weights = logarithms.weights(logarithm -> density(logarithm, nu));
-        deviations = IntStream.rangeClosed(0, STEPS).mapToDouble(i -> Math.exp(logarithms.places()[i])).toArray();
+        deviations = Arrays.stream(logarithms.places()).map(Math::exp).toArray();
     }
 
     double of(double confidence, double coverage) {

@@ -11,7 +11,8 @@ import org.ferrule.calc.Calculator;
 
 /** The calculators that there are, in the order in which they are best listed. */
 public final class Calculators {
-    private final List<Calculator> all = List.of(new PackCalculator(), new BendCalculator(), new ReachCalculator(),
+    private final List<Calculator> all = List.of(new PackCalculator(), new BendCalculator(), new FlowCalculator(),
+            new ReachCalculator(),
             new ExchangeCalculator(), new ConvertCalculator(), new InflateCalculator(), new RatioCalculator(),
             new BurstCalculator(), new FactorCalculator(), new SamplesCalculator(), new StackCalculator(),
             new InterferenceCalculator(), new JointCalculator(), new StiffnessCalculator(), new ColumnCalculator(),

@@ -6,6 +6,8 @@ package org.ferrule.calc.input;
 
 import java.util.Optional;
 
+import org.ferrule.quantity.QuantitySyntaxException;
+
 /**
  * What a calculator asks for.
  *
@@ -58,6 +60,8 @@ public record Parameter<T>(String name, ValueKind<T> kind, Occurrence occurrence
         T value;
         try {
             value = kind.reader().apply(text);
+        } catch (QuantitySyntaxException e) {
+            throw ArgumentException.of(name, text, "expected " + e.expected());
         } catch (IllegalArgumentException e) {
             throw ArgumentException.of(name, text, e.getMessage());
         }

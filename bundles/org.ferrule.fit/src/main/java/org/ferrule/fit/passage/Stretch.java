@@ -96,7 +96,8 @@ public record Stretch(String name, Length from, Length to, Optional<Taper> diame
                 source, shape);
     }
 
-    static List<Stretch> reversed(List<Stretch> stretches, Length whole) {
+    /** The same stretches, counted from the other end of a whole; in the same order. */
+    public static List<Stretch> reversed(List<Stretch> stretches, Length whole) {
         return stretches.stream().map(s -> s.reversed(whole)).toList();
     }
 }
