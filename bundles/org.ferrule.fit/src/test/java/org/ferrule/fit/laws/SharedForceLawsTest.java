@@ -42,9 +42,11 @@ class SharedForceLawsTest {
             SharedForce force = SharedForce.of(shared, phase);
             PhaseAnswer answer = shared.answer().in(phase);
             List<Verdict> possible = verdicts(shared, force);
-            assertTrue(possible.contains(answer.geometry()), answer.geometry() + " is not one of " + possible + ": least "
-                    + force.leastWorst() + " to " + force.mostWorst() + ", overlap " + force.deepestSure() + " to "
-                    + force.deepestPossible() + ", answer " + answer.clearance());
+            assertTrue(possible.contains(answer.geometry()),
+                    answer.geometry() + " is not one of " + possible + ": least "
+                            + force.leastWorst() + " to " + force.mostWorst() + ", overlap " + force.deepestSure()
+                            + " to "
+                            + force.deepestPossible() + ", answer " + answer.clearance());
         }
     }
 
