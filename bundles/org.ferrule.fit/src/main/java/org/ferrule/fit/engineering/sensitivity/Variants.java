@@ -61,7 +61,8 @@ record Variants(List<Replacement> ends, Optional<Replacement> centre) {
         FigureReader reader = new FigureReader(question.rules());
         Optional<Length> label = OwnWire.ofDevice(place.device(), reader).label();
         return place.isIncomplete() ? NONE : changed(place, question.rules(), changed -> Replacement.ofWire(
-                question.inner(), new OwnWire(OwnWire.ofDevice(changed, reader).diameter(), label),
+                question.inner(),
+                new OwnWire(OwnWire.ofDevice(changed, reader).diameter(), label, Optional.of(changed)),
                 question.rules()));
     }
 
