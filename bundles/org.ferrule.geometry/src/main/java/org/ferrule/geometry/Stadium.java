@@ -14,7 +14,7 @@ import org.ferrule.quantity.Length;
  * @param width the larger outer dimension
  * @param height the smaller outer dimension, more than zero and at most the width
  */
-public record Stadium(Length width, Length height) {
+public record Stadium(Length width, Length height) implements Body {
 
     /**
      * Checks the dimensions.
@@ -28,6 +28,7 @@ public record Stadium(Length width, Length height) {
     }
 
     /** Returns the smallest circle round the stadium: its diameter is the width. The discs are the two round ends. */
+    @Override
     public Enclosure enclosure() {
         return new Enclosure(width, width, ends(0));
     }
@@ -44,6 +45,7 @@ public record Stadium(Length width, Length height) {
     // The circle of radius R about (0, y) touches both ends and the disc: sqrt(s^2/4+y^2) + h/2 = R = h/2 + q - y.
     // No other place is better: the circles about both ends reach the disc's centre only inside the lens of their
     // centres widened by R - q/2, and that lies in the stadium widened by q/2, which the centre may not enter.
+    @Override
     public Enclosure with(Length disc) {
         if (disc.isNegative()) {
             throw new IllegalArgumentException("negative diameter: " + disc);
