@@ -119,12 +119,12 @@ headless_bundles() {
 # What the command line is made from.
 command_line_hash() {
     # shellcheck disable=SC2046 # names of our own, without blanks
-    hash_of pom.xml .mvn releng/command-line $(headless_bundles)
+    hash_of pom.xml .mvn shared releng/command-line $(headless_bundles)
 }
 
 # What the product is made from.
 product_hash() {
-    hash_of pom.xml .mvn bundles features releng seeds LICENSE NOTICE
+    hash_of pom.xml .mvn shared bundles features releng seeds LICENSE NOTICE
 }
 
 # build NAME HASH RESULT ARGUMENTS...: runs Maven unless RESULT is there and was built from the same sources.

@@ -196,15 +196,19 @@ public interface Claim extends Sourced
 
 	/**
 	 * Returns the value of the '<em><b>Alone</b></em>' attribute.
+	 * The default value is <code>"true"</code>.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * <!-- begin-model-doc -->
-	 * Whether it speaks of the device alone in the lumen.
+	 * Whether it speaks of the device alone in the lumen, as it does when nothing is said; false when it speaks of the device beside others.
 	 * <!-- end-model-doc -->
 	 * @return the value of the '<em>Alone</em>' attribute.
+	 * @see #isSetAlone()
+	 * @see #unsetAlone()
 	 * @see #setAlone(boolean)
 	 * @see org.ferrule.model.ModelPackage#getClaim_Alone()
-	 * @model annotation="https://ferrule.invalid/annotation/1 label='Alone in the lumen'"
+	 * @model default="true" unsettable="true"
+	 *        annotation="https://ferrule.invalid/annotation/1 label='Alone in the lumen'"
 	 * @generated
 	 */
 	boolean isAlone();
@@ -214,10 +218,35 @@ public interface Claim extends Sourced
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @param value the new value of the '<em>Alone</em>' attribute.
+	 * @see #isSetAlone()
+	 * @see #unsetAlone()
 	 * @see #isAlone()
 	 * @generated
 	 */
 	void setAlone(boolean value);
+
+	/**
+	 * Unsets the value of the '{@link org.ferrule.model.Claim#isAlone <em>Alone</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isSetAlone()
+	 * @see #isAlone()
+	 * @see #setAlone(boolean)
+	 * @generated
+	 */
+	void unsetAlone();
+
+	/**
+	 * Returns whether the value of the '{@link org.ferrule.model.Claim#isAlone <em>Alone</em>}' attribute is set.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return whether the value of the '<em>Alone</em>' attribute is set.
+	 * @see #unsetAlone()
+	 * @see #isAlone()
+	 * @see #setAlone(boolean)
+	 * @generated
+	 */
+	boolean isSetAlone();
 
 	/**
 	 * Returns the value of the '<em><b>Covers</b></em>' attribute list.

@@ -4,6 +4,8 @@
  */
 package org.ferrule.model;
 
+import org.eclipse.emf.common.util.EList;
+
 import org.ferrule.quantity.Dimension;
 
 /**
@@ -22,6 +24,10 @@ import org.ferrule.quantity.Dimension;
  *   <li>{@link org.ferrule.model.Conditions#getDirection <em>Direction</em>}</li>
  *   <li>{@link org.ferrule.model.Conditions#getWire <em>Wire</em>}</li>
  *   <li>{@link org.ferrule.model.Conditions#getReach <em>Reach</em>}</li>
+ *   <li>{@link org.ferrule.model.Conditions#getInside <em>Inside</em>}</li>
+ *   <li>{@link org.ferrule.model.Conditions#getThrough <em>Through</em>}</li>
+ *   <li>{@link org.ferrule.model.Conditions#getBends <em>Bends</em>}</li>
+ *   <li>{@link org.ferrule.model.Conditions#isAfterInflation <em>After Inflation</em>}</li>
  * </ul>
  *
  * @see org.ferrule.model.ModelPackage#getConditions()
@@ -136,5 +142,87 @@ public interface Conditions extends Element
 	 * @generated
 	 */
 	void setReach(Dimension value);
+
+	/**
+	 * Returns the value of the '<em><b>Inside</b></em>' containment reference list.
+	 * The list contents are of type {@link org.ferrule.model.Occupant}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * The devices that lie in the outer device already and stay there.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Inside</em>' containment reference list.
+	 * @see org.ferrule.model.ModelPackage#getConditions_Inside()
+	 * @model containment="true"
+	 *        annotation="https://ferrule.invalid/annotation/1 label='Already inside'"
+	 * @generated
+	 */
+	EList<Occupant> getInside();
+
+	/**
+	 * Returns the value of the '<em><b>Through</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * The guide extension in place, through which the device goes.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Through</em>' containment reference.
+	 * @see #setThrough(ThroughExtension)
+	 * @see org.ferrule.model.ModelPackage#getConditions_Through()
+	 * @model containment="true"
+	 *        annotation="https://ferrule.invalid/annotation/1 label='Through a guide extension'"
+	 * @generated
+	 */
+	ThroughExtension getThrough();
+
+	/**
+	 * Sets the value of the '{@link org.ferrule.model.Conditions#getThrough <em>Through</em>}' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Through</em>' containment reference.
+	 * @see #getThrough()
+	 * @generated
+	 */
+	void setThrough(ThroughExtension value);
+
+	/**
+	 * Returns the value of the '<em><b>Bends</b></em>' containment reference list.
+	 * The list contents are of type {@link org.ferrule.model.Bend}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * The bends on the way, beside those of the vessel path.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Bends</em>' containment reference list.
+	 * @see org.ferrule.model.ModelPackage#getConditions_Bends()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<Bend> getBends();
+
+	/**
+	 * Returns the value of the '<em><b>After Inflation</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Whether the device goes in with its outline after use, as a balloon that was inflated before.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>After Inflation</em>' attribute.
+	 * @see #setAfterInflation(boolean)
+	 * @see org.ferrule.model.ModelPackage#getConditions_AfterInflation()
+	 * @model annotation="https://ferrule.invalid/annotation/1 label='Goes in after use'"
+	 * @generated
+	 */
+	boolean isAfterInflation();
+
+	/**
+	 * Sets the value of the '{@link org.ferrule.model.Conditions#isAfterInflation <em>After Inflation</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>After Inflation</em>' attribute.
+	 * @see #isAfterInflation()
+	 * @generated
+	 */
+	void setAfterInflation(boolean value);
 
 } // Conditions

@@ -232,6 +232,42 @@ public interface ModelFactory extends EFactory
 	AfterUseRule createAfterUseRule();
 
 	/**
+	 * Returns a new object of class '<em>Flow Limit</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Flow Limit</em>'.
+	 * @generated
+	 */
+	FlowLimit createFlowLimit();
+
+	/**
+	 * Returns a new object of class '<em>Allowance</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Allowance</em>'.
+	 * @generated
+	 */
+	Allowance createAllowance();
+
+	/**
+	 * Returns a new object of class '<em>Ratio Band</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Ratio Band</em>'.
+	 * @generated
+	 */
+	RatioBand createRatioBand();
+
+	/**
+	 * Returns a new object of class '<em>Chance Limit</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Chance Limit</em>'.
+	 * @generated
+	 */
+	ChanceLimit createChanceLimit();
+
+	/**
 	 * Returns a new object of class '<em>Fit Chart</em>'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -257,6 +293,33 @@ public interface ModelFactory extends EFactory
 	 * @generated
 	 */
 	Conditions createConditions();
+
+	/**
+	 * Returns a new object of class '<em>Occupant</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Occupant</em>'.
+	 * @generated
+	 */
+	Occupant createOccupant();
+
+	/**
+	 * Returns a new object of class '<em>Through Extension</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Through Extension</em>'.
+	 * @generated
+	 */
+	ThroughExtension createThroughExtension();
+
+	/**
+	 * Returns a new object of class '<em>Bend</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Bend</em>'.
+	 * @generated
+	 */
+	Bend createBend();
 
 	/**
 	 * Returns a new object of class '<em>Vessel Path</em>'.

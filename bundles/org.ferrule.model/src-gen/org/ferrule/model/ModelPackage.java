@@ -2491,13 +2491,49 @@ public interface ModelPackage extends EPackage
 	int RULE_SET__AFTER_USE = DOCUMENT_FEATURE_COUNT + 2;
 
 	/**
+	 * The feature id for the '<em><b>Flow Limits</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RULE_SET__FLOW_LIMITS = DOCUMENT_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Allowances</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RULE_SET__ALLOWANCES = DOCUMENT_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Ratio Bands</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RULE_SET__RATIO_BANDS = DOCUMENT_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Chance Limits</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RULE_SET__CHANCE_LIMITS = DOCUMENT_FEATURE_COUNT + 6;
+
+	/**
 	 * The feature id for the '<em><b>Confidence</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int RULE_SET__CONFIDENCE = DOCUMENT_FEATURE_COUNT + 3;
+	int RULE_SET__CONFIDENCE = DOCUMENT_FEATURE_COUNT + 7;
 
 	/**
 	 * The feature id for the '<em><b>Coverage</b></em>' attribute.
@@ -2506,7 +2542,7 @@ public interface ModelPackage extends EPackage
 	 * @generated
 	 * @ordered
 	 */
-	int RULE_SET__COVERAGE = DOCUMENT_FEATURE_COUNT + 4;
+	int RULE_SET__COVERAGE = DOCUMENT_FEATURE_COUNT + 8;
 
 	/**
 	 * The feature id for the '<em><b>Wire Ahead</b></em>' attribute.
@@ -2515,7 +2551,7 @@ public interface ModelPackage extends EPackage
 	 * @generated
 	 * @ordered
 	 */
-	int RULE_SET__WIRE_AHEAD = DOCUMENT_FEATURE_COUNT + 5;
+	int RULE_SET__WIRE_AHEAD = DOCUMENT_FEATURE_COUNT + 9;
 
 	/**
 	 * The number of structural features of the '<em>Rule Set</em>' class.
@@ -2524,7 +2560,7 @@ public interface ModelPackage extends EPackage
 	 * @generated
 	 * @ordered
 	 */
-	int RULE_SET_FEATURE_COUNT = DOCUMENT_FEATURE_COUNT + 6;
+	int RULE_SET_FEATURE_COUNT = DOCUMENT_FEATURE_COUNT + 10;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.impl.SpanImpl <em>Span</em>}' class.
@@ -2609,13 +2645,22 @@ public interface ModelPackage extends EPackage
 	int SPAN__ABOVE = SOURCED_FEATURE_COUNT + 3;
 
 	/**
+	 * The feature id for the '<em><b>Runs Low</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPAN__RUNS_LOW = SOURCED_FEATURE_COUNT + 4;
+
+	/**
 	 * The number of structural features of the '<em>Span</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int SPAN_FEATURE_COUNT = SOURCED_FEATURE_COUNT + 4;
+	int SPAN_FEATURE_COUNT = SOURCED_FEATURE_COUNT + 5;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.impl.ClearanceRuleImpl <em>Clearance Rule</em>}' class.
@@ -2791,6 +2836,307 @@ public interface ModelPackage extends EPackage
 	int AFTER_USE_RULE_FEATURE_COUNT = SOURCED_FEATURE_COUNT + 4;
 
 	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.FlowLimitImpl <em>Flow Limit</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.FlowLimitImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getFlowLimit()
+	 * @generated
+	 */
+	int FLOW_LIMIT = 27;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FLOW_LIMIT__EXTRAS = SOURCED__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FLOW_LIMIT__SOURCE = SOURCED__SOURCE;
+
+	/**
+	 * The feature id for the '<em><b>Page</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FLOW_LIMIT__PAGE = SOURCED__PAGE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FLOW_LIMIT__NOTE = SOURCED__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Use</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FLOW_LIMIT__USE = SOURCED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Least</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FLOW_LIMIT__LEAST = SOURCED_FEATURE_COUNT + 1;
+
+	/**
+	 * The number of structural features of the '<em>Flow Limit</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FLOW_LIMIT_FEATURE_COUNT = SOURCED_FEATURE_COUNT + 2;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.AllowanceImpl <em>Allowance</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.AllowanceImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getAllowance()
+	 * @generated
+	 */
+	int ALLOWANCE = 28;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ALLOWANCE__EXTRAS = SOURCED__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ALLOWANCE__SOURCE = SOURCED__SOURCE;
+
+	/**
+	 * The feature id for the '<em><b>Page</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ALLOWANCE__PAGE = SOURCED__PAGE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ALLOWANCE__NOTE = SOURCED__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Purpose</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ALLOWANCE__PURPOSE = SOURCED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Length</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ALLOWANCE__LENGTH = SOURCED_FEATURE_COUNT + 1;
+
+	/**
+	 * The number of structural features of the '<em>Allowance</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ALLOWANCE_FEATURE_COUNT = SOURCED_FEATURE_COUNT + 2;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.RatioBandImpl <em>Ratio Band</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.RatioBandImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getRatioBand()
+	 * @generated
+	 */
+	int RATIO_BAND = 29;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RATIO_BAND__EXTRAS = SOURCED__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RATIO_BAND__SOURCE = SOURCED__SOURCE;
+
+	/**
+	 * The feature id for the '<em><b>Page</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RATIO_BAND__PAGE = SOURCED__PAGE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RATIO_BAND__NOTE = SOURCED__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Use</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RATIO_BAND__USE = SOURCED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Low</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RATIO_BAND__LOW = SOURCED_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>High</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RATIO_BAND__HIGH = SOURCED_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Meaning</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RATIO_BAND__MEANING = SOURCED_FEATURE_COUNT + 3;
+
+	/**
+	 * The number of structural features of the '<em>Ratio Band</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RATIO_BAND_FEATURE_COUNT = SOURCED_FEATURE_COUNT + 4;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.ChanceLimitImpl <em>Chance Limit</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.ChanceLimitImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getChanceLimit()
+	 * @generated
+	 */
+	int CHANCE_LIMIT = 30;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CHANCE_LIMIT__EXTRAS = SOURCED__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CHANCE_LIMIT__SOURCE = SOURCED__SOURCE;
+
+	/**
+	 * The feature id for the '<em><b>Page</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CHANCE_LIMIT__PAGE = SOURCED__PAGE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CHANCE_LIMIT__NOTE = SOURCED__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Greatest</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CHANCE_LIMIT__GREATEST = SOURCED_FEATURE_COUNT + 0;
+
+	/**
+	 * The number of structural features of the '<em>Chance Limit</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CHANCE_LIMIT_FEATURE_COUNT = SOURCED_FEATURE_COUNT + 1;
+
+	/**
 	 * The meta object id for the '{@link org.ferrule.model.impl.FitChartImpl <em>Fit Chart</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2798,7 +3144,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getFitChart()
 	 * @generated
 	 */
-	int FIT_CHART = 27;
+	int FIT_CHART = 31;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -2979,7 +3325,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getAxis()
 	 * @generated
 	 */
-	int AXIS = 28;
+	int AXIS = 32;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -3052,7 +3398,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getConditions()
 	 * @generated
 	 */
-	int CONDITIONS = 29;
+	int CONDITIONS = 33;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -3091,13 +3437,214 @@ public interface ModelPackage extends EPackage
 	int CONDITIONS__REACH = ELEMENT_FEATURE_COUNT + 2;
 
 	/**
+	 * The feature id for the '<em><b>Inside</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CONDITIONS__INSIDE = ELEMENT_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Through</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CONDITIONS__THROUGH = ELEMENT_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Bends</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CONDITIONS__BENDS = ELEMENT_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>After Inflation</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CONDITIONS__AFTER_INFLATION = ELEMENT_FEATURE_COUNT + 6;
+
+	/**
 	 * The number of structural features of the '<em>Conditions</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int CONDITIONS_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 3;
+	int CONDITIONS_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 7;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.OccupantImpl <em>Occupant</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.OccupantImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getOccupant()
+	 * @generated
+	 */
+	int OCCUPANT = 34;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OCCUPANT__EXTRAS = ELEMENT__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Device</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OCCUPANT__DEVICE = ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Wire</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OCCUPANT__WIRE = ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Tip Ahead</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OCCUPANT__TIP_AHEAD = ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Used</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OCCUPANT__USED = ELEMENT_FEATURE_COUNT + 3;
+
+	/**
+	 * The number of structural features of the '<em>Occupant</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OCCUPANT_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 4;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.ThroughExtensionImpl <em>Through Extension</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.ThroughExtensionImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getThroughExtension()
+	 * @generated
+	 */
+	int THROUGH_EXTENSION = 35;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int THROUGH_EXTENSION__EXTRAS = ELEMENT__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Extension</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int THROUGH_EXTENSION__EXTENSION = ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Protrusion</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int THROUGH_EXTENSION__PROTRUSION = ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The number of structural features of the '<em>Through Extension</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int THROUGH_EXTENSION_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.BendImpl <em>Bend</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.BendImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getBend()
+	 * @generated
+	 */
+	int BEND = 36;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BEND__EXTRAS = ELEMENT__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Where</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BEND__WHERE = ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Radius</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BEND__RADIUS = ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Angle Degrees</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BEND__ANGLE_DEGREES = ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The number of structural features of the '<em>Bend</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BEND_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 3;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.impl.VesselPathImpl <em>Vessel Path</em>}' class.
@@ -3107,7 +3654,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getVesselPath()
 	 * @generated
 	 */
-	int VESSEL_PATH = 30;
+	int VESSEL_PATH = 37;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -3180,7 +3727,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getVesselSegment()
 	 * @generated
 	 */
-	int VESSEL_SEGMENT = 31;
+	int VESSEL_SEGMENT = 38;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -3253,7 +3800,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getLesion()
 	 * @generated
 	 */
-	int LESION = 32;
+	int LESION = 39;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -3353,7 +3900,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getPaper()
 	 * @generated
 	 */
-	int PAPER = 33;
+	int PAPER = 40;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -3417,7 +3964,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getSourceKind()
 	 * @generated
 	 */
-	int SOURCE_KIND = 34;
+	int SOURCE_KIND = 41;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.DeviceKind <em>Device Kind</em>}' enum.
@@ -3427,7 +3974,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getDeviceKind()
 	 * @generated
 	 */
-	int DEVICE_KIND = 35;
+	int DEVICE_KIND = 42;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.LumenUse <em>Lumen Use</em>}' enum.
@@ -3437,7 +3984,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getLumenUse()
 	 * @generated
 	 */
-	int LUMEN_USE = 36;
+	int LUMEN_USE = 43;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.LumenOpening <em>Lumen Opening</em>}' enum.
@@ -3447,7 +3994,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getLumenOpening()
 	 * @generated
 	 */
-	int LUMEN_OPENING = 37;
+	int LUMEN_OPENING = 44;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.CutterType <em>Cutter Type</em>}' enum.
@@ -3457,7 +4004,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getCutterType()
 	 * @generated
 	 */
-	int CUTTER_TYPE = 38;
+	int CUTTER_TYPE = 45;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.TransducerType <em>Transducer Type</em>}' enum.
@@ -3467,7 +4014,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getTransducerType()
 	 * @generated
 	 */
-	int TRANSDUCER_TYPE = 39;
+	int TRANSDUCER_TYPE = 46;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.ClaimType <em>Claim Type</em>}' enum.
@@ -3477,7 +4024,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getClaimType()
 	 * @generated
 	 */
-	int CLAIM_TYPE = 40;
+	int CLAIM_TYPE = 47;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.Phase <em>Phase</em>}' enum.
@@ -3487,7 +4034,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getPhase()
 	 * @generated
 	 */
-	int PHASE = 41;
+	int PHASE = 48;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.BenchOutcome <em>Bench Outcome</em>}' enum.
@@ -3497,7 +4044,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getBenchOutcome()
 	 * @generated
 	 */
-	int BENCH_OUTCOME = 42;
+	int BENCH_OUTCOME = 49;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.FigureClass <em>Figure Class</em>}' enum.
@@ -3507,7 +4054,37 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getFigureClass()
 	 * @generated
 	 */
-	int FIGURE_CLASS = 43;
+	int FIGURE_CLASS = 50;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.FlowUse <em>Flow Use</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.FlowUse
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getFlowUse()
+	 * @generated
+	 */
+	int FLOW_USE = 51;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.AllowancePurpose <em>Allowance Purpose</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.AllowancePurpose
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getAllowancePurpose()
+	 * @generated
+	 */
+	int ALLOWANCE_PURPOSE = 52;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.RatioUse <em>Ratio Use</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.RatioUse
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getRatioUse()
+	 * @generated
+	 */
+	int RATIO_USE = 53;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.Grouping <em>Grouping</em>}' enum.
@@ -3517,7 +4094,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getGrouping()
 	 * @generated
 	 */
-	int GROUPING = 44;
+	int GROUPING = 54;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.Sorting <em>Sorting</em>}' enum.
@@ -3527,7 +4104,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getSorting()
 	 * @generated
 	 */
-	int SORTING = 45;
+	int SORTING = 55;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.Direction <em>Direction</em>}' enum.
@@ -3537,7 +4114,17 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getDirection()
 	 * @generated
 	 */
-	int DIRECTION = 46;
+	int DIRECTION = 56;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.BendPlace <em>Bend Place</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.BendPlace
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getBendPlace()
+	 * @generated
+	 */
+	int BEND_PLACE = 57;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.PaperSize <em>Paper Size</em>}' enum.
@@ -3547,7 +4134,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getPaperSize()
 	 * @generated
 	 */
-	int PAPER_SIZE = 47;
+	int PAPER_SIZE = 58;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.Orientation <em>Orientation</em>}' enum.
@@ -3557,7 +4144,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getOrientation()
 	 * @generated
 	 */
-	int ORIENTATION = 48;
+	int ORIENTATION = 59;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.PrimaryUnit <em>Primary Unit</em>}' enum.
@@ -3567,7 +4154,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getPrimaryUnit()
 	 * @generated
 	 */
-	int PRIMARY_UNIT = 49;
+	int PRIMARY_UNIT = 60;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.ShownNumbers <em>Shown Numbers</em>}' enum.
@@ -3577,7 +4164,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getShownNumbers()
 	 * @generated
 	 */
-	int SHOWN_NUMBERS = 50;
+	int SHOWN_NUMBERS = 61;
 
 	/**
 	 * The meta object id for the '<em>Dimension</em>' data type.
@@ -3587,7 +4174,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getDimension()
 	 * @generated
 	 */
-	int DIMENSION = 51;
+	int DIMENSION = 62;
 
 	/**
 	 * The meta object id for the '<em>Pressure</em>' data type.
@@ -3597,7 +4184,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getPressure()
 	 * @generated
 	 */
-	int PRESSURE = 52;
+	int PRESSURE = 63;
 
 	/**
 	 * The meta object id for the '<em>Offset</em>' data type.
@@ -3607,7 +4194,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getOffset()
 	 * @generated
 	 */
-	int OFFSET = 53;
+	int OFFSET = 64;
 
 
 	/**
@@ -5061,6 +5648,50 @@ public interface ModelPackage extends EPackage
 	EReference getRuleSet_AfterUse();
 
 	/**
+	 * Returns the meta object for the containment reference list '{@link org.ferrule.model.RuleSet#getFlowLimits <em>Flow Limits</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Flow Limits</em>'.
+	 * @see org.ferrule.model.RuleSet#getFlowLimits()
+	 * @see #getRuleSet()
+	 * @generated
+	 */
+	EReference getRuleSet_FlowLimits();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.ferrule.model.RuleSet#getAllowances <em>Allowances</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Allowances</em>'.
+	 * @see org.ferrule.model.RuleSet#getAllowances()
+	 * @see #getRuleSet()
+	 * @generated
+	 */
+	EReference getRuleSet_Allowances();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.ferrule.model.RuleSet#getRatioBands <em>Ratio Bands</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Ratio Bands</em>'.
+	 * @see org.ferrule.model.RuleSet#getRatioBands()
+	 * @see #getRuleSet()
+	 * @generated
+	 */
+	EReference getRuleSet_RatioBands();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.ferrule.model.RuleSet#getChanceLimits <em>Chance Limits</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Chance Limits</em>'.
+	 * @see org.ferrule.model.RuleSet#getChanceLimits()
+	 * @see #getRuleSet()
+	 * @generated
+	 */
+	EReference getRuleSet_ChanceLimits();
+
+	/**
 	 * Returns the meta object for the attribute '{@link org.ferrule.model.RuleSet#getConfidence <em>Confidence</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -5146,6 +5777,17 @@ public interface ModelPackage extends EPackage
 	 * @generated
 	 */
 	EAttribute getSpan_Above();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Span#isRunsLow <em>Runs Low</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Runs Low</em>'.
+	 * @see org.ferrule.model.Span#isRunsLow()
+	 * @see #getSpan()
+	 * @generated
+	 */
+	EAttribute getSpan_RunsLow();
 
 	/**
 	 * Returns the meta object for class '{@link org.ferrule.model.ClearanceRule <em>Clearance Rule</em>}'.
@@ -5243,6 +5885,145 @@ public interface ModelPackage extends EPackage
 	 * @generated
 	 */
 	EAttribute getAfterUseRule_GrowthHigh();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.FlowLimit <em>Flow Limit</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Flow Limit</em>'.
+	 * @see org.ferrule.model.FlowLimit
+	 * @generated
+	 */
+	EClass getFlowLimit();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.FlowLimit#getUse <em>Use</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Use</em>'.
+	 * @see org.ferrule.model.FlowLimit#getUse()
+	 * @see #getFlowLimit()
+	 * @generated
+	 */
+	EAttribute getFlowLimit_Use();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.FlowLimit#getLeast <em>Least</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Least</em>'.
+	 * @see org.ferrule.model.FlowLimit#getLeast()
+	 * @see #getFlowLimit()
+	 * @generated
+	 */
+	EAttribute getFlowLimit_Least();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.Allowance <em>Allowance</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Allowance</em>'.
+	 * @see org.ferrule.model.Allowance
+	 * @generated
+	 */
+	EClass getAllowance();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Allowance#getPurpose <em>Purpose</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Purpose</em>'.
+	 * @see org.ferrule.model.Allowance#getPurpose()
+	 * @see #getAllowance()
+	 * @generated
+	 */
+	EAttribute getAllowance_Purpose();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Allowance#getLength <em>Length</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Length</em>'.
+	 * @see org.ferrule.model.Allowance#getLength()
+	 * @see #getAllowance()
+	 * @generated
+	 */
+	EAttribute getAllowance_Length();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.RatioBand <em>Ratio Band</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Ratio Band</em>'.
+	 * @see org.ferrule.model.RatioBand
+	 * @generated
+	 */
+	EClass getRatioBand();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.RatioBand#getUse <em>Use</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Use</em>'.
+	 * @see org.ferrule.model.RatioBand#getUse()
+	 * @see #getRatioBand()
+	 * @generated
+	 */
+	EAttribute getRatioBand_Use();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.RatioBand#getLow <em>Low</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Low</em>'.
+	 * @see org.ferrule.model.RatioBand#getLow()
+	 * @see #getRatioBand()
+	 * @generated
+	 */
+	EAttribute getRatioBand_Low();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.RatioBand#getHigh <em>High</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>High</em>'.
+	 * @see org.ferrule.model.RatioBand#getHigh()
+	 * @see #getRatioBand()
+	 * @generated
+	 */
+	EAttribute getRatioBand_High();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.RatioBand#getMeaning <em>Meaning</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Meaning</em>'.
+	 * @see org.ferrule.model.RatioBand#getMeaning()
+	 * @see #getRatioBand()
+	 * @generated
+	 */
+	EAttribute getRatioBand_Meaning();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.ChanceLimit <em>Chance Limit</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Chance Limit</em>'.
+	 * @see org.ferrule.model.ChanceLimit
+	 * @generated
+	 */
+	EClass getChanceLimit();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.ChanceLimit#getGreatest <em>Greatest</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Greatest</em>'.
+	 * @see org.ferrule.model.ChanceLimit#getGreatest()
+	 * @see #getChanceLimit()
+	 * @generated
+	 */
+	EAttribute getChanceLimit_Greatest();
 
 	/**
 	 * Returns the meta object for class '{@link org.ferrule.model.FitChart <em>Fit Chart</em>}'.
@@ -5482,6 +6263,179 @@ public interface ModelPackage extends EPackage
 	 * @generated
 	 */
 	EAttribute getConditions_Reach();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.ferrule.model.Conditions#getInside <em>Inside</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Inside</em>'.
+	 * @see org.ferrule.model.Conditions#getInside()
+	 * @see #getConditions()
+	 * @generated
+	 */
+	EReference getConditions_Inside();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.ferrule.model.Conditions#getThrough <em>Through</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Through</em>'.
+	 * @see org.ferrule.model.Conditions#getThrough()
+	 * @see #getConditions()
+	 * @generated
+	 */
+	EReference getConditions_Through();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.ferrule.model.Conditions#getBends <em>Bends</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Bends</em>'.
+	 * @see org.ferrule.model.Conditions#getBends()
+	 * @see #getConditions()
+	 * @generated
+	 */
+	EReference getConditions_Bends();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Conditions#isAfterInflation <em>After Inflation</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>After Inflation</em>'.
+	 * @see org.ferrule.model.Conditions#isAfterInflation()
+	 * @see #getConditions()
+	 * @generated
+	 */
+	EAttribute getConditions_AfterInflation();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.Occupant <em>Occupant</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Occupant</em>'.
+	 * @see org.ferrule.model.Occupant
+	 * @generated
+	 */
+	EClass getOccupant();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Occupant#getDevice <em>Device</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Device</em>'.
+	 * @see org.ferrule.model.Occupant#getDevice()
+	 * @see #getOccupant()
+	 * @generated
+	 */
+	EAttribute getOccupant_Device();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Occupant#getWire <em>Wire</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Wire</em>'.
+	 * @see org.ferrule.model.Occupant#getWire()
+	 * @see #getOccupant()
+	 * @generated
+	 */
+	EAttribute getOccupant_Wire();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Occupant#getTipAhead <em>Tip Ahead</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Tip Ahead</em>'.
+	 * @see org.ferrule.model.Occupant#getTipAhead()
+	 * @see #getOccupant()
+	 * @generated
+	 */
+	EAttribute getOccupant_TipAhead();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Occupant#isUsed <em>Used</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Used</em>'.
+	 * @see org.ferrule.model.Occupant#isUsed()
+	 * @see #getOccupant()
+	 * @generated
+	 */
+	EAttribute getOccupant_Used();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.ThroughExtension <em>Through Extension</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Through Extension</em>'.
+	 * @see org.ferrule.model.ThroughExtension
+	 * @generated
+	 */
+	EClass getThroughExtension();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.ThroughExtension#getExtension <em>Extension</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Extension</em>'.
+	 * @see org.ferrule.model.ThroughExtension#getExtension()
+	 * @see #getThroughExtension()
+	 * @generated
+	 */
+	EAttribute getThroughExtension_Extension();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.ThroughExtension#getProtrusion <em>Protrusion</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Protrusion</em>'.
+	 * @see org.ferrule.model.ThroughExtension#getProtrusion()
+	 * @see #getThroughExtension()
+	 * @generated
+	 */
+	EAttribute getThroughExtension_Protrusion();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.Bend <em>Bend</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Bend</em>'.
+	 * @see org.ferrule.model.Bend
+	 * @generated
+	 */
+	EClass getBend();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Bend#getWhere <em>Where</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Where</em>'.
+	 * @see org.ferrule.model.Bend#getWhere()
+	 * @see #getBend()
+	 * @generated
+	 */
+	EAttribute getBend_Where();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Bend#getRadius <em>Radius</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Radius</em>'.
+	 * @see org.ferrule.model.Bend#getRadius()
+	 * @see #getBend()
+	 * @generated
+	 */
+	EAttribute getBend_Radius();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Bend#getAngleDegrees <em>Angle Degrees</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Angle Degrees</em>'.
+	 * @see org.ferrule.model.Bend#getAngleDegrees()
+	 * @see #getBend()
+	 * @generated
+	 */
+	EAttribute getBend_AngleDegrees();
 
 	/**
 	 * Returns the meta object for class '{@link org.ferrule.model.VesselPath <em>Vessel Path</em>}'.
@@ -5800,6 +6754,36 @@ public interface ModelPackage extends EPackage
 	EEnum getFigureClass();
 
 	/**
+	 * Returns the meta object for enum '{@link org.ferrule.model.FlowUse <em>Flow Use</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Flow Use</em>'.
+	 * @see org.ferrule.model.FlowUse
+	 * @generated
+	 */
+	EEnum getFlowUse();
+
+	/**
+	 * Returns the meta object for enum '{@link org.ferrule.model.AllowancePurpose <em>Allowance Purpose</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Allowance Purpose</em>'.
+	 * @see org.ferrule.model.AllowancePurpose
+	 * @generated
+	 */
+	EEnum getAllowancePurpose();
+
+	/**
+	 * Returns the meta object for enum '{@link org.ferrule.model.RatioUse <em>Ratio Use</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Ratio Use</em>'.
+	 * @see org.ferrule.model.RatioUse
+	 * @generated
+	 */
+	EEnum getRatioUse();
+
+	/**
 	 * Returns the meta object for enum '{@link org.ferrule.model.Grouping <em>Grouping</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -5828,6 +6812,16 @@ public interface ModelPackage extends EPackage
 	 * @generated
 	 */
 	EEnum getDirection();
+
+	/**
+	 * Returns the meta object for enum '{@link org.ferrule.model.BendPlace <em>Bend Place</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Bend Place</em>'.
+	 * @see org.ferrule.model.BendPlace
+	 * @generated
+	 */
+	EEnum getBendPlace();
 
 	/**
 	 * Returns the meta object for enum '{@link org.ferrule.model.PaperSize <em>Paper Size</em>}'.
@@ -7055,6 +8049,38 @@ public interface ModelPackage extends EPackage
 		EReference RULE_SET__AFTER_USE = eINSTANCE.getRuleSet_AfterUse();
 
 		/**
+		 * The meta object literal for the '<em><b>Flow Limits</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference RULE_SET__FLOW_LIMITS = eINSTANCE.getRuleSet_FlowLimits();
+
+		/**
+		 * The meta object literal for the '<em><b>Allowances</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference RULE_SET__ALLOWANCES = eINSTANCE.getRuleSet_Allowances();
+
+		/**
+		 * The meta object literal for the '<em><b>Ratio Bands</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference RULE_SET__RATIO_BANDS = eINSTANCE.getRuleSet_RatioBands();
+
+		/**
+		 * The meta object literal for the '<em><b>Chance Limits</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference RULE_SET__CHANCE_LIMITS = eINSTANCE.getRuleSet_ChanceLimits();
+
+		/**
 		 * The meta object literal for the '<em><b>Confidence</b></em>' attribute feature.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -7119,6 +8145,14 @@ public interface ModelPackage extends EPackage
 		 * @generated
 		 */
 		EAttribute SPAN__ABOVE = eINSTANCE.getSpan_Above();
+
+		/**
+		 * The meta object literal for the '<em><b>Runs Low</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SPAN__RUNS_LOW = eINSTANCE.getSpan_RunsLow();
 
 		/**
 		 * The meta object literal for the '{@link org.ferrule.model.impl.ClearanceRuleImpl <em>Clearance Rule</em>}' class.
@@ -7195,6 +8229,118 @@ public interface ModelPackage extends EPackage
 		 * @generated
 		 */
 		EAttribute AFTER_USE_RULE__GROWTH_HIGH = eINSTANCE.getAfterUseRule_GrowthHigh();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.FlowLimitImpl <em>Flow Limit</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.FlowLimitImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getFlowLimit()
+		 * @generated
+		 */
+		EClass FLOW_LIMIT = eINSTANCE.getFlowLimit();
+
+		/**
+		 * The meta object literal for the '<em><b>Use</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute FLOW_LIMIT__USE = eINSTANCE.getFlowLimit_Use();
+
+		/**
+		 * The meta object literal for the '<em><b>Least</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute FLOW_LIMIT__LEAST = eINSTANCE.getFlowLimit_Least();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.AllowanceImpl <em>Allowance</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.AllowanceImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getAllowance()
+		 * @generated
+		 */
+		EClass ALLOWANCE = eINSTANCE.getAllowance();
+
+		/**
+		 * The meta object literal for the '<em><b>Purpose</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ALLOWANCE__PURPOSE = eINSTANCE.getAllowance_Purpose();
+
+		/**
+		 * The meta object literal for the '<em><b>Length</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ALLOWANCE__LENGTH = eINSTANCE.getAllowance_Length();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.RatioBandImpl <em>Ratio Band</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.RatioBandImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getRatioBand()
+		 * @generated
+		 */
+		EClass RATIO_BAND = eINSTANCE.getRatioBand();
+
+		/**
+		 * The meta object literal for the '<em><b>Use</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RATIO_BAND__USE = eINSTANCE.getRatioBand_Use();
+
+		/**
+		 * The meta object literal for the '<em><b>Low</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RATIO_BAND__LOW = eINSTANCE.getRatioBand_Low();
+
+		/**
+		 * The meta object literal for the '<em><b>High</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RATIO_BAND__HIGH = eINSTANCE.getRatioBand_High();
+
+		/**
+		 * The meta object literal for the '<em><b>Meaning</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RATIO_BAND__MEANING = eINSTANCE.getRatioBand_Meaning();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.ChanceLimitImpl <em>Chance Limit</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.ChanceLimitImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getChanceLimit()
+		 * @generated
+		 */
+		EClass CHANCE_LIMIT = eINSTANCE.getChanceLimit();
+
+		/**
+		 * The meta object literal for the '<em><b>Greatest</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CHANCE_LIMIT__GREATEST = eINSTANCE.getChanceLimit_Greatest();
 
 		/**
 		 * The meta object literal for the '{@link org.ferrule.model.impl.FitChartImpl <em>Fit Chart</em>}' class.
@@ -7377,6 +8523,140 @@ public interface ModelPackage extends EPackage
 		 * @generated
 		 */
 		EAttribute CONDITIONS__REACH = eINSTANCE.getConditions_Reach();
+
+		/**
+		 * The meta object literal for the '<em><b>Inside</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference CONDITIONS__INSIDE = eINSTANCE.getConditions_Inside();
+
+		/**
+		 * The meta object literal for the '<em><b>Through</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference CONDITIONS__THROUGH = eINSTANCE.getConditions_Through();
+
+		/**
+		 * The meta object literal for the '<em><b>Bends</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference CONDITIONS__BENDS = eINSTANCE.getConditions_Bends();
+
+		/**
+		 * The meta object literal for the '<em><b>After Inflation</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CONDITIONS__AFTER_INFLATION = eINSTANCE.getConditions_AfterInflation();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.OccupantImpl <em>Occupant</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.OccupantImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getOccupant()
+		 * @generated
+		 */
+		EClass OCCUPANT = eINSTANCE.getOccupant();
+
+		/**
+		 * The meta object literal for the '<em><b>Device</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OCCUPANT__DEVICE = eINSTANCE.getOccupant_Device();
+
+		/**
+		 * The meta object literal for the '<em><b>Wire</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OCCUPANT__WIRE = eINSTANCE.getOccupant_Wire();
+
+		/**
+		 * The meta object literal for the '<em><b>Tip Ahead</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OCCUPANT__TIP_AHEAD = eINSTANCE.getOccupant_TipAhead();
+
+		/**
+		 * The meta object literal for the '<em><b>Used</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OCCUPANT__USED = eINSTANCE.getOccupant_Used();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.ThroughExtensionImpl <em>Through Extension</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.ThroughExtensionImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getThroughExtension()
+		 * @generated
+		 */
+		EClass THROUGH_EXTENSION = eINSTANCE.getThroughExtension();
+
+		/**
+		 * The meta object literal for the '<em><b>Extension</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute THROUGH_EXTENSION__EXTENSION = eINSTANCE.getThroughExtension_Extension();
+
+		/**
+		 * The meta object literal for the '<em><b>Protrusion</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute THROUGH_EXTENSION__PROTRUSION = eINSTANCE.getThroughExtension_Protrusion();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.BendImpl <em>Bend</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.BendImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getBend()
+		 * @generated
+		 */
+		EClass BEND = eINSTANCE.getBend();
+
+		/**
+		 * The meta object literal for the '<em><b>Where</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BEND__WHERE = eINSTANCE.getBend_Where();
+
+		/**
+		 * The meta object literal for the '<em><b>Radius</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BEND__RADIUS = eINSTANCE.getBend_Radius();
+
+		/**
+		 * The meta object literal for the '<em><b>Angle Degrees</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BEND__ANGLE_DEGREES = eINSTANCE.getBend_AngleDegrees();
 
 		/**
 		 * The meta object literal for the '{@link org.ferrule.model.impl.VesselPathImpl <em>Vessel Path</em>}' class.
@@ -7647,6 +8927,36 @@ public interface ModelPackage extends EPackage
 		EEnum FIGURE_CLASS = eINSTANCE.getFigureClass();
 
 		/**
+		 * The meta object literal for the '{@link org.ferrule.model.FlowUse <em>Flow Use</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.FlowUse
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getFlowUse()
+		 * @generated
+		 */
+		EEnum FLOW_USE = eINSTANCE.getFlowUse();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.AllowancePurpose <em>Allowance Purpose</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.AllowancePurpose
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getAllowancePurpose()
+		 * @generated
+		 */
+		EEnum ALLOWANCE_PURPOSE = eINSTANCE.getAllowancePurpose();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.RatioUse <em>Ratio Use</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.RatioUse
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getRatioUse()
+		 * @generated
+		 */
+		EEnum RATIO_USE = eINSTANCE.getRatioUse();
+
+		/**
 		 * The meta object literal for the '{@link org.ferrule.model.Grouping <em>Grouping</em>}' enum.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -7675,6 +8985,16 @@ public interface ModelPackage extends EPackage
 		 * @generated
 		 */
 		EEnum DIRECTION = eINSTANCE.getDirection();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.BendPlace <em>Bend Place</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.BendPlace
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getBendPlace()
+		 * @generated
+		 */
+		EEnum BEND_PLACE = eINSTANCE.getBendPlace();
 
 		/**
 		 * The meta object literal for the '{@link org.ferrule.model.PaperSize <em>Paper Size</em>}' enum.

@@ -26,6 +26,10 @@ import org.ferrule.quantity.Dimension;
  *   <li>{@link org.ferrule.model.RuleSet#getSpans <em>Spans</em>}</li>
  *   <li>{@link org.ferrule.model.RuleSet#getClearances <em>Clearances</em>}</li>
  *   <li>{@link org.ferrule.model.RuleSet#getAfterUse <em>After Use</em>}</li>
+ *   <li>{@link org.ferrule.model.RuleSet#getFlowLimits <em>Flow Limits</em>}</li>
+ *   <li>{@link org.ferrule.model.RuleSet#getAllowances <em>Allowances</em>}</li>
+ *   <li>{@link org.ferrule.model.RuleSet#getRatioBands <em>Ratio Bands</em>}</li>
+ *   <li>{@link org.ferrule.model.RuleSet#getChanceLimits <em>Chance Limits</em>}</li>
  *   <li>{@link org.ferrule.model.RuleSet#getConfidence <em>Confidence</em>}</li>
  *   <li>{@link org.ferrule.model.RuleSet#getCoverage <em>Coverage</em>}</li>
  *   <li>{@link org.ferrule.model.RuleSet#getWireAhead <em>Wire Ahead</em>}</li>
@@ -83,6 +87,70 @@ public interface RuleSet extends Document
 	 * @generated
 	 */
 	EList<AfterUseRule> getAfterUse();
+
+	/**
+	 * Returns the value of the '<em><b>Flow Limits</b></em>' containment reference list.
+	 * The list contents are of type {@link org.ferrule.model.FlowLimit}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * The shares of flow below which a caution is due. Sources disagree, so there may be several for one use.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Flow Limits</em>' containment reference list.
+	 * @see org.ferrule.model.ModelPackage#getRuleSet_FlowLimits()
+	 * @model containment="true"
+	 *        annotation="https://ferrule.invalid/annotation/1 label='Limits of flow'"
+	 * @generated
+	 */
+	EList<FlowLimit> getFlowLimits();
+
+	/**
+	 * Returns the value of the '<em><b>Allowances</b></em>' containment reference list.
+	 * The list contents are of type {@link org.ferrule.model.Allowance}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * The lengths to allow for; of several for one purpose the last one holds.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Allowances</em>' containment reference list.
+	 * @see org.ferrule.model.ModelPackage#getRuleSet_Allowances()
+	 * @model containment="true"
+	 *        annotation="https://ferrule.invalid/annotation/1 label='Allowances of length'"
+	 * @generated
+	 */
+	EList<Allowance> getAllowances();
+
+	/**
+	 * Returns the value of the '<em><b>Ratio Bands</b></em>' containment reference list.
+	 * The list contents are of type {@link org.ferrule.model.RatioBand}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * The bands of ratios to the diameter of the vessel. Sources disagree, so they may overlap.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Ratio Bands</em>' containment reference list.
+	 * @see org.ferrule.model.ModelPackage#getRuleSet_RatioBands()
+	 * @model containment="true"
+	 *        annotation="https://ferrule.invalid/annotation/1 label='Bands of ratios to the vessel'"
+	 * @generated
+	 */
+	EList<RatioBand> getRatioBands();
+
+	/**
+	 * Returns the value of the '<em><b>Chance Limits</b></em>' containment reference list.
+	 * The list contents are of type {@link org.ferrule.model.ChanceLimit}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * The chances of overlap above which a caution is due, where standard deviations are stated or samples were measured.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Chance Limits</em>' containment reference list.
+	 * @see org.ferrule.model.ModelPackage#getRuleSet_ChanceLimits()
+	 * @model containment="true"
+	 *        annotation="https://ferrule.invalid/annotation/1 label='Limits of chance'"
+	 * @generated
+	 */
+	EList<ChanceLimit> getChanceLimits();
 
 	/**
 	 * Returns the value of the '<em><b>Confidence</b></em>' attribute.

@@ -25,6 +25,7 @@ import org.ferrule.quantity.Dimension;
  *   <li>{@link org.ferrule.model.Span#getKinds <em>Kinds</em>}</li>
  *   <li>{@link org.ferrule.model.Span#getBelow <em>Below</em>}</li>
  *   <li>{@link org.ferrule.model.Span#getAbove <em>Above</em>}</li>
+ *   <li>{@link org.ferrule.model.Span#isRunsLow <em>Runs Low</em>}</li>
  * </ul>
  *
  * @see org.ferrule.model.ModelPackage#getSpan()
@@ -157,5 +158,30 @@ public interface Span extends Sourced
 	 * @generated
 	 */
 	void setAbove(Dimension value);
+
+	/**
+	 * Returns the value of the '<em><b>Runs Low</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Whether stated figures of this class are known to run low, so that what lies above the centre is more than scatter.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Runs Low</em>' attribute.
+	 * @see #setRunsLow(boolean)
+	 * @see org.ferrule.model.ModelPackage#getSpan_RunsLow()
+	 * @model annotation="https://ferrule.invalid/annotation/1 label='Stated figures run low'"
+	 * @generated
+	 */
+	boolean isRunsLow();
+
+	/**
+	 * Sets the value of the '{@link org.ferrule.model.Span#isRunsLow <em>Runs Low</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Runs Low</em>' attribute.
+	 * @see #isRunsLow()
+	 * @generated
+	 */
+	void setRunsLow(boolean value);
 
 } // Span

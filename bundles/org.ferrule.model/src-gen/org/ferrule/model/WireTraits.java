@@ -85,12 +85,15 @@ public interface WireTraits extends Sourced
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * <!-- begin-model-doc -->
-	 * Whether an extension wire can be attached.
+	 * Whether an extension wire can be attached; not known when nothing is said.
 	 * <!-- end-model-doc -->
 	 * @return the value of the '<em>Extendable</em>' attribute.
+	 * @see #isSetExtendable()
+	 * @see #unsetExtendable()
 	 * @see #setExtendable(boolean)
 	 * @see org.ferrule.model.ModelPackage#getWireTraits_Extendable()
-	 * @model annotation="https://ferrule.invalid/annotation/1 label='Can be extended'"
+	 * @model unsettable="true"
+	 *        annotation="https://ferrule.invalid/annotation/1 label='Can be extended'"
 	 * @generated
 	 */
 	boolean isExtendable();
@@ -100,10 +103,35 @@ public interface WireTraits extends Sourced
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @param value the new value of the '<em>Extendable</em>' attribute.
+	 * @see #isSetExtendable()
+	 * @see #unsetExtendable()
 	 * @see #isExtendable()
 	 * @generated
 	 */
 	void setExtendable(boolean value);
+
+	/**
+	 * Unsets the value of the '{@link org.ferrule.model.WireTraits#isExtendable <em>Extendable</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isSetExtendable()
+	 * @see #isExtendable()
+	 * @see #setExtendable(boolean)
+	 * @generated
+	 */
+	void unsetExtendable();
+
+	/**
+	 * Returns whether the value of the '{@link org.ferrule.model.WireTraits#isExtendable <em>Extendable</em>}' attribute is set.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return whether the value of the '<em>Extendable</em>' attribute is set.
+	 * @see #unsetExtendable()
+	 * @see #isExtendable()
+	 * @see #setExtendable(boolean)
+	 * @generated
+	 */
+	boolean isSetExtendable();
 
 	/**
 	 * Returns the value of the '<em><b>Coating</b></em>' attribute.

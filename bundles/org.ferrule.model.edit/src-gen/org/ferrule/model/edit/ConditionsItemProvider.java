@@ -11,6 +11,8 @@ import java.util.List;
 import org.eclipse.emf.common.notify.AdapterFactory;
 import org.eclipse.emf.common.notify.Notification;
 
+import org.eclipse.emf.ecore.EStructuralFeature;
+
 import org.eclipse.emf.edit.provider.ComposeableAdapterFactory;
 import org.eclipse.emf.edit.provider.IItemPropertyDescriptor;
 import org.eclipse.emf.edit.provider.ItemPropertyDescriptor;
@@ -18,6 +20,7 @@ import org.eclipse.emf.edit.provider.ViewerNotification;
 
 import org.ferrule.model.Conditions;
 import org.ferrule.model.Direction;
+import org.ferrule.model.ModelFactory;
 import org.ferrule.model.ModelPackage;
 
 /**
@@ -55,6 +58,7 @@ public class ConditionsItemProvider extends ElementItemProvider
 			addDirectionPropertyDescriptor(object);
 			addWirePropertyDescriptor(object);
 			addReachPropertyDescriptor(object);
+			addAfterInflationPropertyDescriptor(object);
 		}
 		return itemPropertyDescriptors;
 	}
@@ -129,6 +133,64 @@ public class ConditionsItemProvider extends ElementItemProvider
 	}
 
 	/**
+	 * This adds a property descriptor for the After Inflation feature.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected void addAfterInflationPropertyDescriptor(Object object)
+	{
+		itemPropertyDescriptors.add
+			(createItemPropertyDescriptor
+				(((ComposeableAdapterFactory)adapterFactory).getRootAdapterFactory(),
+				 getResourceLocator(),
+				 getString("_UI_Conditions_afterInflation_feature"),
+				 getString("_UI_Conditions_afterInflation_description"),
+				 ModelPackage.Literals.CONDITIONS__AFTER_INFLATION,
+				 true,
+				 false,
+				 false,
+				 ItemPropertyDescriptor.BOOLEAN_VALUE_IMAGE,
+				 null,
+				 null));
+	}
+
+	/**
+	 * This specifies how to implement {@link #getChildren} and is used to deduce an appropriate feature for an
+	 * {@link org.eclipse.emf.edit.command.AddCommand}, {@link org.eclipse.emf.edit.command.RemoveCommand} or
+	 * {@link org.eclipse.emf.edit.command.MoveCommand} in {@link #createCommand}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Collection<? extends EStructuralFeature> getChildrenFeatures(Object object)
+	{
+		if (childrenFeatures == null)
+		{
+			super.getChildrenFeatures(object);
+			childrenFeatures.add(ModelPackage.Literals.CONDITIONS__INSIDE);
+			childrenFeatures.add(ModelPackage.Literals.CONDITIONS__THROUGH);
+			childrenFeatures.add(ModelPackage.Literals.CONDITIONS__BENDS);
+		}
+		return childrenFeatures;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	protected EStructuralFeature getChildFeature(Object object, Object child)
+	{
+		// Check the type of the specified child object and return the proper feature to use for
+		// adding (see {@link AddCommand}) it as a child.
+
+		return super.getChildFeature(object, child);
+	}
+
+	/**
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
@@ -169,7 +231,13 @@ public class ConditionsItemProvider extends ElementItemProvider
 			case ModelPackage.CONDITIONS__DIRECTION:
 			case ModelPackage.CONDITIONS__WIRE:
 			case ModelPackage.CONDITIONS__REACH:
+			case ModelPackage.CONDITIONS__AFTER_INFLATION:
 				fireNotifyChanged(new ViewerNotification(notification, notification.getNotifier(), false, true));
+				return;
+			case ModelPackage.CONDITIONS__INSIDE:
+			case ModelPackage.CONDITIONS__THROUGH:
+			case ModelPackage.CONDITIONS__BENDS:
+				fireNotifyChanged(new ViewerNotification(notification, notification.getNotifier(), true, false));
 				return;
 		}
 		super.notifyChanged(notification);
@@ -186,6 +254,21 @@ public class ConditionsItemProvider extends ElementItemProvider
 	protected void collectNewChildDescriptors(Collection<Object> newChildDescriptors, Object object)
 	{
 		super.collectNewChildDescriptors(newChildDescriptors, object);
+
+		newChildDescriptors.add
+			(createChildParameter
+				(ModelPackage.Literals.CONDITIONS__INSIDE,
+				 ModelFactory.eINSTANCE.createOccupant()));
+
+		newChildDescriptors.add
+			(createChildParameter
+				(ModelPackage.Literals.CONDITIONS__THROUGH,
+				 ModelFactory.eINSTANCE.createThroughExtension()));
+
+		newChildDescriptors.add
+			(createChildParameter
+				(ModelPackage.Literals.CONDITIONS__BENDS,
+				 ModelFactory.eINSTANCE.createBend()));
 	}
 
 }

@@ -651,6 +651,106 @@ public class ModelItemProviderAdapterFactory extends ModelAdapterFactory impleme
 	}
 
 	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.FlowLimit} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected FlowLimitItemProvider flowLimitItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.FlowLimit}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createFlowLimitAdapter()
+	{
+		if (flowLimitItemProvider == null)
+		{
+			flowLimitItemProvider = new FlowLimitItemProvider(this);
+		}
+
+		return flowLimitItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.Allowance} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected AllowanceItemProvider allowanceItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.Allowance}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createAllowanceAdapter()
+	{
+		if (allowanceItemProvider == null)
+		{
+			allowanceItemProvider = new AllowanceItemProvider(this);
+		}
+
+		return allowanceItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.RatioBand} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected RatioBandItemProvider ratioBandItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.RatioBand}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createRatioBandAdapter()
+	{
+		if (ratioBandItemProvider == null)
+		{
+			ratioBandItemProvider = new RatioBandItemProvider(this);
+		}
+
+		return ratioBandItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.ChanceLimit} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected ChanceLimitItemProvider chanceLimitItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.ChanceLimit}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createChanceLimitAdapter()
+	{
+		if (chanceLimitItemProvider == null)
+		{
+			chanceLimitItemProvider = new ChanceLimitItemProvider(this);
+		}
+
+		return chanceLimitItemProvider;
+	}
+
+	/**
 	 * This keeps track of the one adapter used for all {@link org.ferrule.model.FitChart} instances.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -723,6 +823,81 @@ public class ModelItemProviderAdapterFactory extends ModelAdapterFactory impleme
 		}
 
 		return conditionsItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.Occupant} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected OccupantItemProvider occupantItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.Occupant}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createOccupantAdapter()
+	{
+		if (occupantItemProvider == null)
+		{
+			occupantItemProvider = new OccupantItemProvider(this);
+		}
+
+		return occupantItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.ThroughExtension} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected ThroughExtensionItemProvider throughExtensionItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.ThroughExtension}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createThroughExtensionAdapter()
+	{
+		if (throughExtensionItemProvider == null)
+		{
+			throughExtensionItemProvider = new ThroughExtensionItemProvider(this);
+		}
+
+		return throughExtensionItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.Bend} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected BendItemProvider bendItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.Bend}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createBendAdapter()
+	{
+		if (bendItemProvider == null)
+		{
+			bendItemProvider = new BendItemProvider(this);
+		}
+
+		return bendItemProvider;
 	}
 
 	/**
@@ -965,9 +1140,16 @@ public class ModelItemProviderAdapterFactory extends ModelAdapterFactory impleme
 		if (spanItemProvider != null) spanItemProvider.dispose();
 		if (clearanceRuleItemProvider != null) clearanceRuleItemProvider.dispose();
 		if (afterUseRuleItemProvider != null) afterUseRuleItemProvider.dispose();
+		if (flowLimitItemProvider != null) flowLimitItemProvider.dispose();
+		if (allowanceItemProvider != null) allowanceItemProvider.dispose();
+		if (ratioBandItemProvider != null) ratioBandItemProvider.dispose();
+		if (chanceLimitItemProvider != null) chanceLimitItemProvider.dispose();
 		if (fitChartItemProvider != null) fitChartItemProvider.dispose();
 		if (axisItemProvider != null) axisItemProvider.dispose();
 		if (conditionsItemProvider != null) conditionsItemProvider.dispose();
+		if (occupantItemProvider != null) occupantItemProvider.dispose();
+		if (throughExtensionItemProvider != null) throughExtensionItemProvider.dispose();
+		if (bendItemProvider != null) bendItemProvider.dispose();
 		if (vesselPathItemProvider != null) vesselPathItemProvider.dispose();
 		if (vesselSegmentItemProvider != null) vesselSegmentItemProvider.dispose();
 		if (lesionItemProvider != null) lesionItemProvider.dispose();

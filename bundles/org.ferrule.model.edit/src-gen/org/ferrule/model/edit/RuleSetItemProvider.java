@@ -147,6 +147,10 @@ public class RuleSetItemProvider extends DocumentItemProvider
 			childrenFeatures.add(ModelPackage.Literals.RULE_SET__SPANS);
 			childrenFeatures.add(ModelPackage.Literals.RULE_SET__CLEARANCES);
 			childrenFeatures.add(ModelPackage.Literals.RULE_SET__AFTER_USE);
+			childrenFeatures.add(ModelPackage.Literals.RULE_SET__FLOW_LIMITS);
+			childrenFeatures.add(ModelPackage.Literals.RULE_SET__ALLOWANCES);
+			childrenFeatures.add(ModelPackage.Literals.RULE_SET__RATIO_BANDS);
+			childrenFeatures.add(ModelPackage.Literals.RULE_SET__CHANCE_LIMITS);
 		}
 		return childrenFeatures;
 	}
@@ -211,6 +215,10 @@ public class RuleSetItemProvider extends DocumentItemProvider
 			case ModelPackage.RULE_SET__SPANS:
 			case ModelPackage.RULE_SET__CLEARANCES:
 			case ModelPackage.RULE_SET__AFTER_USE:
+			case ModelPackage.RULE_SET__FLOW_LIMITS:
+			case ModelPackage.RULE_SET__ALLOWANCES:
+			case ModelPackage.RULE_SET__RATIO_BANDS:
+			case ModelPackage.RULE_SET__CHANCE_LIMITS:
 				fireNotifyChanged(new ViewerNotification(notification, notification.getNotifier(), true, false));
 				return;
 		}
@@ -243,6 +251,26 @@ public class RuleSetItemProvider extends DocumentItemProvider
 			(createChildParameter
 				(ModelPackage.Literals.RULE_SET__AFTER_USE,
 				 ModelFactory.eINSTANCE.createAfterUseRule()));
+
+		newChildDescriptors.add
+			(createChildParameter
+				(ModelPackage.Literals.RULE_SET__FLOW_LIMITS,
+				 ModelFactory.eINSTANCE.createFlowLimit()));
+
+		newChildDescriptors.add
+			(createChildParameter
+				(ModelPackage.Literals.RULE_SET__ALLOWANCES,
+				 ModelFactory.eINSTANCE.createAllowance()));
+
+		newChildDescriptors.add
+			(createChildParameter
+				(ModelPackage.Literals.RULE_SET__RATIO_BANDS,
+				 ModelFactory.eINSTANCE.createRatioBand()));
+
+		newChildDescriptors.add
+			(createChildParameter
+				(ModelPackage.Literals.RULE_SET__CHANCE_LIMITS,
+				 ModelFactory.eINSTANCE.createChanceLimit()));
 	}
 
 }

@@ -55,6 +55,7 @@ public class SpanItemProvider extends SourcedItemProvider
 			addKindsPropertyDescriptor(object);
 			addBelowPropertyDescriptor(object);
 			addAbovePropertyDescriptor(object);
+			addRunsLowPropertyDescriptor(object);
 		}
 		return itemPropertyDescriptors;
 	}
@@ -152,6 +153,29 @@ public class SpanItemProvider extends SourcedItemProvider
 	}
 
 	/**
+	 * This adds a property descriptor for the Runs Low feature.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected void addRunsLowPropertyDescriptor(Object object)
+	{
+		itemPropertyDescriptors.add
+			(createItemPropertyDescriptor
+				(((ComposeableAdapterFactory)adapterFactory).getRootAdapterFactory(),
+				 getResourceLocator(),
+				 getString("_UI_Span_runsLow_feature"),
+				 getString("_UI_Span_runsLow_description"),
+				 ModelPackage.Literals.SPAN__RUNS_LOW,
+				 true,
+				 false,
+				 false,
+				 ItemPropertyDescriptor.BOOLEAN_VALUE_IMAGE,
+				 null,
+				 null));
+	}
+
+	/**
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
@@ -193,6 +217,7 @@ public class SpanItemProvider extends SourcedItemProvider
 			case ModelPackage.SPAN__KINDS:
 			case ModelPackage.SPAN__BELOW:
 			case ModelPackage.SPAN__ABOVE:
+			case ModelPackage.SPAN__RUNS_LOW:
 				fireNotifyChanged(new ViewerNotification(notification, notification.getNotifier(), false, true));
 				return;
 		}

@@ -153,7 +153,7 @@ public class ClaimImpl extends SourcedImpl implements Claim
 	 * @generated
 	 * @ordered
 	 */
-	protected static final boolean ALONE_EDEFAULT = false;
+	protected static final boolean ALONE_EDEFAULT = true;
 
 	/**
 	 * The cached value of the '{@link #isAlone() <em>Alone</em>}' attribute.
@@ -164,6 +164,15 @@ public class ClaimImpl extends SourcedImpl implements Claim
 	 * @ordered
 	 */
 	protected boolean alone = ALONE_EDEFAULT;
+
+	/**
+	 * This is true if the Alone attribute has been set.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	protected boolean aloneESet;
 
 	/**
 	 * The cached value of the '{@link #getCovers() <em>Covers</em>}' attribute list.
@@ -366,8 +375,37 @@ public class ClaimImpl extends SourcedImpl implements Claim
 	{
 		boolean oldAlone = alone;
 		alone = newAlone;
+		boolean oldAloneESet = aloneESet;
+		aloneESet = true;
 		if (eNotificationRequired())
-			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.CLAIM__ALONE, oldAlone, alone));
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.CLAIM__ALONE, oldAlone, alone, !oldAloneESet));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void unsetAlone()
+	{
+		boolean oldAlone = alone;
+		boolean oldAloneESet = aloneESet;
+		alone = ALONE_EDEFAULT;
+		aloneESet = false;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.UNSET, ModelPackage.CLAIM__ALONE, oldAlone, ALONE_EDEFAULT, oldAloneESet));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public boolean isSetAlone()
+	{
+		return aloneESet;
 	}
 
 	/**
@@ -487,7 +525,7 @@ public class ClaimImpl extends SourcedImpl implements Claim
 				setWire(WIRE_EDEFAULT);
 				return;
 			case ModelPackage.CLAIM__ALONE:
-				setAlone(ALONE_EDEFAULT);
+				unsetAlone();
 				return;
 			case ModelPackage.CLAIM__COVERS:
 				getCovers().clear();
@@ -519,7 +557,7 @@ public class ClaimImpl extends SourcedImpl implements Claim
 			case ModelPackage.CLAIM__WIRE:
 				return WIRE_EDEFAULT == null ? wire != null : !WIRE_EDEFAULT.equals(wire);
 			case ModelPackage.CLAIM__ALONE:
-				return alone != ALONE_EDEFAULT;
+				return isSetAlone();
 			case ModelPackage.CLAIM__COVERS:
 				return covers != null && !covers.isEmpty();
 		}
@@ -550,7 +588,7 @@ public class ClaimImpl extends SourcedImpl implements Claim
 		result.append(", wire: ");
 		result.append(wire);
 		result.append(", alone: ");
-		result.append(alone);
+		if (aloneESet) result.append(alone); else result.append("<unset>");
 		result.append(", covers: ");
 		result.append(covers);
 		result.append(')');

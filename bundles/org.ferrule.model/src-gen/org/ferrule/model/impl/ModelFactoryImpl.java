@@ -94,9 +94,16 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory
 			case ModelPackage.SPAN: return createSpan();
 			case ModelPackage.CLEARANCE_RULE: return createClearanceRule();
 			case ModelPackage.AFTER_USE_RULE: return createAfterUseRule();
+			case ModelPackage.FLOW_LIMIT: return createFlowLimit();
+			case ModelPackage.ALLOWANCE: return createAllowance();
+			case ModelPackage.RATIO_BAND: return createRatioBand();
+			case ModelPackage.CHANCE_LIMIT: return createChanceLimit();
 			case ModelPackage.FIT_CHART: return createFitChart();
 			case ModelPackage.AXIS: return createAxis();
 			case ModelPackage.CONDITIONS: return createConditions();
+			case ModelPackage.OCCUPANT: return createOccupant();
+			case ModelPackage.THROUGH_EXTENSION: return createThroughExtension();
+			case ModelPackage.BEND: return createBend();
 			case ModelPackage.VESSEL_PATH: return createVesselPath();
 			case ModelPackage.VESSEL_SEGMENT: return createVesselSegment();
 			case ModelPackage.LESION: return createLesion();
@@ -136,12 +143,20 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory
 				return createBenchOutcomeFromString(eDataType, initialValue);
 			case ModelPackage.FIGURE_CLASS:
 				return createFigureClassFromString(eDataType, initialValue);
+			case ModelPackage.FLOW_USE:
+				return createFlowUseFromString(eDataType, initialValue);
+			case ModelPackage.ALLOWANCE_PURPOSE:
+				return createAllowancePurposeFromString(eDataType, initialValue);
+			case ModelPackage.RATIO_USE:
+				return createRatioUseFromString(eDataType, initialValue);
 			case ModelPackage.GROUPING:
 				return createGroupingFromString(eDataType, initialValue);
 			case ModelPackage.SORTING:
 				return createSortingFromString(eDataType, initialValue);
 			case ModelPackage.DIRECTION:
 				return createDirectionFromString(eDataType, initialValue);
+			case ModelPackage.BEND_PLACE:
+				return createBendPlaceFromString(eDataType, initialValue);
 			case ModelPackage.PAPER_SIZE:
 				return createPaperSizeFromString(eDataType, initialValue);
 			case ModelPackage.ORIENTATION:
@@ -191,12 +206,20 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory
 				return convertBenchOutcomeToString(eDataType, instanceValue);
 			case ModelPackage.FIGURE_CLASS:
 				return convertFigureClassToString(eDataType, instanceValue);
+			case ModelPackage.FLOW_USE:
+				return convertFlowUseToString(eDataType, instanceValue);
+			case ModelPackage.ALLOWANCE_PURPOSE:
+				return convertAllowancePurposeToString(eDataType, instanceValue);
+			case ModelPackage.RATIO_USE:
+				return convertRatioUseToString(eDataType, instanceValue);
 			case ModelPackage.GROUPING:
 				return convertGroupingToString(eDataType, instanceValue);
 			case ModelPackage.SORTING:
 				return convertSortingToString(eDataType, instanceValue);
 			case ModelPackage.DIRECTION:
 				return convertDirectionToString(eDataType, instanceValue);
+			case ModelPackage.BEND_PLACE:
+				return convertBendPlaceToString(eDataType, instanceValue);
 			case ModelPackage.PAPER_SIZE:
 				return convertPaperSizeToString(eDataType, instanceValue);
 			case ModelPackage.ORIENTATION:
@@ -498,6 +521,54 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory
 	 * @generated
 	 */
 	@Override
+	public FlowLimit createFlowLimit()
+	{
+		FlowLimitImpl flowLimit = new FlowLimitImpl();
+		return flowLimit;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Allowance createAllowance()
+	{
+		AllowanceImpl allowance = new AllowanceImpl();
+		return allowance;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public RatioBand createRatioBand()
+	{
+		RatioBandImpl ratioBand = new RatioBandImpl();
+		return ratioBand;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public ChanceLimit createChanceLimit()
+	{
+		ChanceLimitImpl chanceLimit = new ChanceLimitImpl();
+		return chanceLimit;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public FitChart createFitChart()
 	{
 		FitChartImpl fitChart = new FitChartImpl();
@@ -526,6 +597,42 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory
 	{
 		ConditionsImpl conditions = new ConditionsImpl();
 		return conditions;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Occupant createOccupant()
+	{
+		OccupantImpl occupant = new OccupantImpl();
+		return occupant;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public ThroughExtension createThroughExtension()
+	{
+		ThroughExtensionImpl throughExtension = new ThroughExtensionImpl();
+		return throughExtension;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Bend createBend()
+	{
+		BendImpl bend = new BendImpl();
+		return bend;
 	}
 
 	/**
@@ -801,6 +908,72 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	public FlowUse createFlowUseFromString(EDataType eDataType, String initialValue)
+	{
+		FlowUse result = FlowUse.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertFlowUseToString(EDataType eDataType, Object instanceValue)
+	{
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public AllowancePurpose createAllowancePurposeFromString(EDataType eDataType, String initialValue)
+	{
+		AllowancePurpose result = AllowancePurpose.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertAllowancePurposeToString(EDataType eDataType, Object instanceValue)
+	{
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public RatioUse createRatioUseFromString(EDataType eDataType, String initialValue)
+	{
+		RatioUse result = RatioUse.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertRatioUseToString(EDataType eDataType, Object instanceValue)
+	{
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	public Grouping createGroupingFromString(EDataType eDataType, String initialValue)
 	{
 		Grouping result = Grouping.get(initialValue);
@@ -858,6 +1031,28 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory
 	 * @generated
 	 */
 	public String convertDirectionToString(EDataType eDataType, Object instanceValue)
+	{
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public BendPlace createBendPlaceFromString(EDataType eDataType, String initialValue)
+	{
+		BendPlace result = BendPlace.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertBendPlaceToString(EDataType eDataType, Object instanceValue)
 	{
 		return instanceValue == null ? null : instanceValue.toString();
 	}

@@ -14,10 +14,15 @@ import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.impl.EPackageImpl;
 
 import org.ferrule.model.AfterUseRule;
+import org.ferrule.model.Allowance;
+import org.ferrule.model.AllowancePurpose;
 import org.ferrule.model.Axis;
 import org.ferrule.model.Balloon;
 import org.ferrule.model.BenchOutcome;
 import org.ferrule.model.BenchResult;
+import org.ferrule.model.Bend;
+import org.ferrule.model.BendPlace;
+import org.ferrule.model.ChanceLimit;
 import org.ferrule.model.Claim;
 import org.ferrule.model.ClaimType;
 import org.ferrule.model.ClearanceRule;
@@ -37,6 +42,8 @@ import org.ferrule.model.Element;
 import org.ferrule.model.ExtraKey;
 import org.ferrule.model.FigureClass;
 import org.ferrule.model.FitChart;
+import org.ferrule.model.FlowLimit;
+import org.ferrule.model.FlowUse;
 import org.ferrule.model.Grouping;
 import org.ferrule.model.Lesion;
 import org.ferrule.model.Lumen;
@@ -46,12 +53,15 @@ import org.ferrule.model.LumenUse;
 import org.ferrule.model.Marker;
 import org.ferrule.model.ModelFactory;
 import org.ferrule.model.ModelPackage;
+import org.ferrule.model.Occupant;
 import org.ferrule.model.Orientation;
 import org.ferrule.model.Oval;
 import org.ferrule.model.Paper;
 import org.ferrule.model.PaperSize;
 import org.ferrule.model.Phase;
 import org.ferrule.model.PrimaryUnit;
+import org.ferrule.model.RatioBand;
+import org.ferrule.model.RatioUse;
 import org.ferrule.model.RuleSet;
 import org.ferrule.model.ShaftSection;
 import org.ferrule.model.ShownNumbers;
@@ -61,6 +71,7 @@ import org.ferrule.model.SourceKind;
 import org.ferrule.model.Sourced;
 import org.ferrule.model.Span;
 import org.ferrule.model.Stent;
+import org.ferrule.model.ThroughExtension;
 import org.ferrule.model.Transducer;
 import org.ferrule.model.TransducerType;
 import org.ferrule.model.VesselPath;
@@ -273,6 +284,34 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	private EClass flowLimitEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass allowanceEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass ratioBandEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass chanceLimitEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	private EClass fitChartEClass = null;
 
 	/**
@@ -288,6 +327,27 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 	 * @generated
 	 */
 	private EClass conditionsEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass occupantEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass throughExtensionEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass bendEClass = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -392,6 +452,27 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	private EEnum flowUseEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum allowancePurposeEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum ratioUseEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	private EEnum groupingEEnum = null;
 
 	/**
@@ -407,6 +488,13 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 	 * @generated
 	 */
 	private EEnum directionEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum bendPlaceEEnum = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -1999,9 +2087,53 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 	 * @generated
 	 */
 	@Override
+	public EReference getRuleSet_FlowLimits()
+	{
+		return (EReference)ruleSetEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getRuleSet_Allowances()
+	{
+		return (EReference)ruleSetEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getRuleSet_RatioBands()
+	{
+		return (EReference)ruleSetEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getRuleSet_ChanceLimits()
+	{
+		return (EReference)ruleSetEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EAttribute getRuleSet_Confidence()
 	{
-		return (EAttribute)ruleSetEClass.getEStructuralFeatures().get(3);
+		return (EAttribute)ruleSetEClass.getEStructuralFeatures().get(7);
 	}
 
 	/**
@@ -2012,7 +2144,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 	@Override
 	public EAttribute getRuleSet_Coverage()
 	{
-		return (EAttribute)ruleSetEClass.getEStructuralFeatures().get(4);
+		return (EAttribute)ruleSetEClass.getEStructuralFeatures().get(8);
 	}
 
 	/**
@@ -2023,7 +2155,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 	@Override
 	public EAttribute getRuleSet_WireAhead()
 	{
-		return (EAttribute)ruleSetEClass.getEStructuralFeatures().get(5);
+		return (EAttribute)ruleSetEClass.getEStructuralFeatures().get(9);
 	}
 
 	/**
@@ -2079,6 +2211,17 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 	public EAttribute getSpan_Above()
 	{
 		return (EAttribute)spanEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSpan_RunsLow()
+	{
+		return (EAttribute)spanEClass.getEStructuralFeatures().get(4);
 	}
 
 	/**
@@ -2178,6 +2321,149 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 	public EAttribute getAfterUseRule_GrowthHigh()
 	{
 		return (EAttribute)afterUseRuleEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getFlowLimit()
+	{
+		return flowLimitEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFlowLimit_Use()
+	{
+		return (EAttribute)flowLimitEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFlowLimit_Least()
+	{
+		return (EAttribute)flowLimitEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getAllowance()
+	{
+		return allowanceEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAllowance_Purpose()
+	{
+		return (EAttribute)allowanceEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAllowance_Length()
+	{
+		return (EAttribute)allowanceEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getRatioBand()
+	{
+		return ratioBandEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRatioBand_Use()
+	{
+		return (EAttribute)ratioBandEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRatioBand_Low()
+	{
+		return (EAttribute)ratioBandEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRatioBand_High()
+	{
+		return (EAttribute)ratioBandEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRatioBand_Meaning()
+	{
+		return (EAttribute)ratioBandEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getChanceLimit()
+	{
+		return chanceLimitEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getChanceLimit_Greatest()
+	{
+		return (EAttribute)chanceLimitEClass.getEStructuralFeatures().get(0);
 	}
 
 	/**
@@ -2420,6 +2706,182 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 	public EAttribute getConditions_Reach()
 	{
 		return (EAttribute)conditionsEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getConditions_Inside()
+	{
+		return (EReference)conditionsEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getConditions_Through()
+	{
+		return (EReference)conditionsEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getConditions_Bends()
+	{
+		return (EReference)conditionsEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getConditions_AfterInflation()
+	{
+		return (EAttribute)conditionsEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getOccupant()
+	{
+		return occupantEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOccupant_Device()
+	{
+		return (EAttribute)occupantEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOccupant_Wire()
+	{
+		return (EAttribute)occupantEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOccupant_TipAhead()
+	{
+		return (EAttribute)occupantEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOccupant_Used()
+	{
+		return (EAttribute)occupantEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getThroughExtension()
+	{
+		return throughExtensionEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getThroughExtension_Extension()
+	{
+		return (EAttribute)throughExtensionEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getThroughExtension_Protrusion()
+	{
+		return (EAttribute)throughExtensionEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getBend()
+	{
+		return bendEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBend_Where()
+	{
+		return (EAttribute)bendEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBend_Radius()
+	{
+		return (EAttribute)bendEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBend_AngleDegrees()
+	{
+		return (EAttribute)bendEClass.getEStructuralFeatures().get(2);
 	}
 
 	/**
@@ -2758,6 +3220,39 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 	 * @generated
 	 */
 	@Override
+	public EEnum getFlowUse()
+	{
+		return flowUseEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getAllowancePurpose()
+	{
+		return allowancePurposeEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getRatioUse()
+	{
+		return ratioUseEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EEnum getGrouping()
 	{
 		return groupingEEnum;
@@ -2783,6 +3278,17 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 	public EEnum getDirection()
 	{
 		return directionEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getBendPlace()
+	{
+		return bendPlaceEEnum;
 	}
 
 	/**
@@ -3050,6 +3556,10 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		createEReference(ruleSetEClass, RULE_SET__SPANS);
 		createEReference(ruleSetEClass, RULE_SET__CLEARANCES);
 		createEReference(ruleSetEClass, RULE_SET__AFTER_USE);
+		createEReference(ruleSetEClass, RULE_SET__FLOW_LIMITS);
+		createEReference(ruleSetEClass, RULE_SET__ALLOWANCES);
+		createEReference(ruleSetEClass, RULE_SET__RATIO_BANDS);
+		createEReference(ruleSetEClass, RULE_SET__CHANCE_LIMITS);
 		createEAttribute(ruleSetEClass, RULE_SET__CONFIDENCE);
 		createEAttribute(ruleSetEClass, RULE_SET__COVERAGE);
 		createEAttribute(ruleSetEClass, RULE_SET__WIRE_AHEAD);
@@ -3059,6 +3569,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		createEAttribute(spanEClass, SPAN__KINDS);
 		createEAttribute(spanEClass, SPAN__BELOW);
 		createEAttribute(spanEClass, SPAN__ABOVE);
+		createEAttribute(spanEClass, SPAN__RUNS_LOW);
 
 		clearanceRuleEClass = createEClass(CLEARANCE_RULE);
 		createEAttribute(clearanceRuleEClass, CLEARANCE_RULE__OUTER);
@@ -3070,6 +3581,23 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		createEAttribute(afterUseRuleEClass, AFTER_USE_RULE__GROWTH_LOW);
 		createEAttribute(afterUseRuleEClass, AFTER_USE_RULE__GROWTH_CENTRE);
 		createEAttribute(afterUseRuleEClass, AFTER_USE_RULE__GROWTH_HIGH);
+
+		flowLimitEClass = createEClass(FLOW_LIMIT);
+		createEAttribute(flowLimitEClass, FLOW_LIMIT__USE);
+		createEAttribute(flowLimitEClass, FLOW_LIMIT__LEAST);
+
+		allowanceEClass = createEClass(ALLOWANCE);
+		createEAttribute(allowanceEClass, ALLOWANCE__PURPOSE);
+		createEAttribute(allowanceEClass, ALLOWANCE__LENGTH);
+
+		ratioBandEClass = createEClass(RATIO_BAND);
+		createEAttribute(ratioBandEClass, RATIO_BAND__USE);
+		createEAttribute(ratioBandEClass, RATIO_BAND__LOW);
+		createEAttribute(ratioBandEClass, RATIO_BAND__HIGH);
+		createEAttribute(ratioBandEClass, RATIO_BAND__MEANING);
+
+		chanceLimitEClass = createEClass(CHANCE_LIMIT);
+		createEAttribute(chanceLimitEClass, CHANCE_LIMIT__GREATEST);
 
 		fitChartEClass = createEClass(FIT_CHART);
 		createEAttribute(fitChartEClass, FIT_CHART__AUDIENCE);
@@ -3095,6 +3623,25 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		createEAttribute(conditionsEClass, CONDITIONS__DIRECTION);
 		createEAttribute(conditionsEClass, CONDITIONS__WIRE);
 		createEAttribute(conditionsEClass, CONDITIONS__REACH);
+		createEReference(conditionsEClass, CONDITIONS__INSIDE);
+		createEReference(conditionsEClass, CONDITIONS__THROUGH);
+		createEReference(conditionsEClass, CONDITIONS__BENDS);
+		createEAttribute(conditionsEClass, CONDITIONS__AFTER_INFLATION);
+
+		occupantEClass = createEClass(OCCUPANT);
+		createEAttribute(occupantEClass, OCCUPANT__DEVICE);
+		createEAttribute(occupantEClass, OCCUPANT__WIRE);
+		createEAttribute(occupantEClass, OCCUPANT__TIP_AHEAD);
+		createEAttribute(occupantEClass, OCCUPANT__USED);
+
+		throughExtensionEClass = createEClass(THROUGH_EXTENSION);
+		createEAttribute(throughExtensionEClass, THROUGH_EXTENSION__EXTENSION);
+		createEAttribute(throughExtensionEClass, THROUGH_EXTENSION__PROTRUSION);
+
+		bendEClass = createEClass(BEND);
+		createEAttribute(bendEClass, BEND__WHERE);
+		createEAttribute(bendEClass, BEND__RADIUS);
+		createEAttribute(bendEClass, BEND__ANGLE_DEGREES);
 
 		vesselPathEClass = createEClass(VESSEL_PATH);
 		createEAttribute(vesselPathEClass, VESSEL_PATH__NAME);
@@ -3131,9 +3678,13 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		phaseEEnum = createEEnum(PHASE);
 		benchOutcomeEEnum = createEEnum(BENCH_OUTCOME);
 		figureClassEEnum = createEEnum(FIGURE_CLASS);
+		flowUseEEnum = createEEnum(FLOW_USE);
+		allowancePurposeEEnum = createEEnum(ALLOWANCE_PURPOSE);
+		ratioUseEEnum = createEEnum(RATIO_USE);
 		groupingEEnum = createEEnum(GROUPING);
 		sortingEEnum = createEEnum(SORTING);
 		directionEEnum = createEEnum(DIRECTION);
+		bendPlaceEEnum = createEEnum(BEND_PLACE);
 		paperSizeEEnum = createEEnum(PAPER_SIZE);
 		orientationEEnum = createEEnum(ORIENTATION);
 		primaryUnitEEnum = createEEnum(PRIMARY_UNIT);
@@ -3199,9 +3750,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		spanEClass.getESuperTypes().add(this.getSourced());
 		clearanceRuleEClass.getESuperTypes().add(this.getSourced());
 		afterUseRuleEClass.getESuperTypes().add(this.getSourced());
+		flowLimitEClass.getESuperTypes().add(this.getSourced());
+		allowanceEClass.getESuperTypes().add(this.getSourced());
+		ratioBandEClass.getESuperTypes().add(this.getSourced());
+		chanceLimitEClass.getESuperTypes().add(this.getSourced());
 		fitChartEClass.getESuperTypes().add(this.getDocument());
 		axisEClass.getESuperTypes().add(this.getElement());
 		conditionsEClass.getESuperTypes().add(this.getElement());
+		occupantEClass.getESuperTypes().add(this.getElement());
+		throughExtensionEClass.getESuperTypes().add(this.getElement());
+		bendEClass.getESuperTypes().add(this.getElement());
 		vesselPathEClass.getESuperTypes().add(this.getSourced());
 		vesselSegmentEClass.getESuperTypes().add(this.getElement());
 		lesionEClass.getESuperTypes().add(this.getSourced());
@@ -3339,7 +3897,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		initEClass(wireTraitsEClass, WireTraits.class, "WireTraits", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getWireTraits_TipLoad(), ecorePackage.getEString(), "tipLoad", null, 0, 1, WireTraits.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getWireTraits_TipShape(), ecorePackage.getEString(), "tipShape", null, 0, 1, WireTraits.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEAttribute(getWireTraits_Extendable(), ecorePackage.getEBoolean(), "extendable", null, 0, 1, WireTraits.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWireTraits_Extendable(), ecorePackage.getEBoolean(), "extendable", null, 0, 1, WireTraits.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getWireTraits_Coating(), ecorePackage.getEString(), "coating", null, 0, 1, WireTraits.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(claimEClass, Claim.class, "Claim", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
@@ -3349,7 +3907,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		initEAttribute(getClaim_Sizes(), ecorePackage.getEString(), "sizes", null, 0, -1, Claim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getClaim_Devices(), ecorePackage.getEString(), "devices", null, 0, -1, Claim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getClaim_Wire(), this.getDimension(), "wire", null, 0, 1, Claim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEAttribute(getClaim_Alone(), ecorePackage.getEBoolean(), "alone", null, 0, 1, Claim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getClaim_Alone(), ecorePackage.getEBoolean(), "alone", "true", 0, 1, Claim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getClaim_Covers(), this.getPhase(), "covers", null, 0, -1, Claim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(benchResultEClass, BenchResult.class, "BenchResult", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
@@ -3365,6 +3923,10 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		initEReference(getRuleSet_Spans(), this.getSpan(), null, "spans", null, 0, -1, RuleSet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getRuleSet_Clearances(), this.getClearanceRule(), null, "clearances", null, 0, -1, RuleSet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getRuleSet_AfterUse(), this.getAfterUseRule(), null, "afterUse", null, 0, -1, RuleSet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getRuleSet_FlowLimits(), this.getFlowLimit(), null, "flowLimits", null, 0, -1, RuleSet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getRuleSet_Allowances(), this.getAllowance(), null, "allowances", null, 0, -1, RuleSet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getRuleSet_RatioBands(), this.getRatioBand(), null, "ratioBands", null, 0, -1, RuleSet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getRuleSet_ChanceLimits(), this.getChanceLimit(), null, "chanceLimits", null, 0, -1, RuleSet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getRuleSet_Confidence(), ecorePackage.getEBigDecimal(), "confidence", null, 0, 1, RuleSet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getRuleSet_Coverage(), ecorePackage.getEBigDecimal(), "coverage", null, 0, 1, RuleSet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getRuleSet_WireAhead(), this.getDimension(), "wireAhead", null, 0, 1, RuleSet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -3374,6 +3936,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		initEAttribute(getSpan_Kinds(), this.getDeviceKind(), "kinds", null, 0, -1, Span.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSpan_Below(), this.getDimension(), "below", null, 1, 1, Span.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSpan_Above(), this.getDimension(), "above", null, 1, 1, Span.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSpan_RunsLow(), ecorePackage.getEBoolean(), "runsLow", null, 0, 1, Span.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(clearanceRuleEClass, ClearanceRule.class, "ClearanceRule", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getClearanceRule_Outer(), this.getDeviceKind(), "outer", null, 0, -1, ClearanceRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -3385,6 +3948,23 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		initEAttribute(getAfterUseRule_GrowthLow(), ecorePackage.getEBigDecimal(), "growthLow", null, 1, 1, AfterUseRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getAfterUseRule_GrowthCentre(), ecorePackage.getEBigDecimal(), "growthCentre", null, 1, 1, AfterUseRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getAfterUseRule_GrowthHigh(), ecorePackage.getEBigDecimal(), "growthHigh", null, 1, 1, AfterUseRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(flowLimitEClass, FlowLimit.class, "FlowLimit", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getFlowLimit_Use(), this.getFlowUse(), "use", null, 1, 1, FlowLimit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFlowLimit_Least(), ecorePackage.getEBigDecimal(), "least", null, 1, 1, FlowLimit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(allowanceEClass, Allowance.class, "Allowance", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getAllowance_Purpose(), this.getAllowancePurpose(), "purpose", null, 1, 1, Allowance.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAllowance_Length(), this.getDimension(), "length", null, 1, 1, Allowance.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(ratioBandEClass, RatioBand.class, "RatioBand", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getRatioBand_Use(), this.getRatioUse(), "use", null, 1, 1, RatioBand.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRatioBand_Low(), ecorePackage.getEBigDecimal(), "low", null, 0, 1, RatioBand.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRatioBand_High(), ecorePackage.getEBigDecimal(), "high", null, 0, 1, RatioBand.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRatioBand_Meaning(), ecorePackage.getEString(), "meaning", null, 1, 1, RatioBand.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(chanceLimitEClass, ChanceLimit.class, "ChanceLimit", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getChanceLimit_Greatest(), ecorePackage.getEBigDecimal(), "greatest", null, 1, 1, ChanceLimit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(fitChartEClass, FitChart.class, "FitChart", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getFitChart_Audience(), ecorePackage.getEString(), "audience", null, 0, 1, FitChart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -3410,6 +3990,25 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		initEAttribute(getConditions_Direction(), this.getDirection(), "direction", "tipFirst", 0, 1, Conditions.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getConditions_Wire(), ecorePackage.getEString(), "wire", null, 0, 1, Conditions.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getConditions_Reach(), this.getDimension(), "reach", null, 0, 1, Conditions.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getConditions_Inside(), this.getOccupant(), null, "inside", null, 0, -1, Conditions.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getConditions_Through(), this.getThroughExtension(), null, "through", null, 0, 1, Conditions.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getConditions_Bends(), this.getBend(), null, "bends", null, 0, -1, Conditions.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getConditions_AfterInflation(), ecorePackage.getEBoolean(), "afterInflation", null, 0, 1, Conditions.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(occupantEClass, Occupant.class, "Occupant", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getOccupant_Device(), ecorePackage.getEString(), "device", null, 1, 1, Occupant.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOccupant_Wire(), ecorePackage.getEString(), "wire", null, 0, 1, Occupant.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOccupant_TipAhead(), this.getOffset(), "tipAhead", null, 0, 1, Occupant.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOccupant_Used(), ecorePackage.getEBoolean(), "used", null, 0, 1, Occupant.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(throughExtensionEClass, ThroughExtension.class, "ThroughExtension", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getThroughExtension_Extension(), ecorePackage.getEString(), "extension", null, 1, 1, ThroughExtension.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getThroughExtension_Protrusion(), this.getOffset(), "protrusion", null, 0, 1, ThroughExtension.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(bendEClass, Bend.class, "Bend", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getBend_Where(), this.getBendPlace(), "where", "lumen", 0, 1, Bend.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBend_Radius(), this.getDimension(), "radius", null, 1, 1, Bend.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBend_AngleDegrees(), ecorePackage.getEBigDecimal(), "angleDegrees", null, 0, 1, Bend.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(vesselPathEClass, VesselPath.class, "VesselPath", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getVesselPath_Name(), ecorePackage.getEString(), "name", null, 0, 1, VesselPath.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -3516,6 +4115,19 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		addEEnumLiteral(figureClassEEnum, FigureClass.CROSSING_PROFILE);
 		addEEnumLiteral(figureClassEEnum, FigureClass.WIRE_DIAMETER);
 
+		initEEnum(flowUseEEnum, FlowUse.class, "FlowUse");
+		addEEnumLiteral(flowUseEEnum, FlowUse.CONTRAST);
+		addEEnumLiteral(flowUseEEnum, FlowUse.PRESSURE);
+
+		initEEnum(allowancePurposeEEnum, AllowancePurpose.class, "AllowancePurpose");
+		addEEnumLiteral(allowancePurposeEEnum, AllowancePurpose.HUB_AND_VALVE);
+		addEEnumLiteral(allowancePurposeEEnum, AllowancePurpose.EXTENSION_OVERLAP);
+		addEEnumLiteral(allowancePurposeEEnum, AllowancePurpose.GRIP);
+
+		initEEnum(ratioUseEEnum, RatioUse.class, "RatioUse");
+		addEEnumLiteral(ratioUseEEnum, RatioUse.BALLOON_TO_VESSEL);
+		addEEnumLiteral(ratioUseEEnum, RatioUse.BURR_TO_VESSEL);
+
 		initEEnum(groupingEEnum, Grouping.class, "Grouping");
 		addEEnumLiteral(groupingEEnum, Grouping.SIZE);
 		addEEnumLiteral(groupingEEnum, Grouping.KIND);
@@ -3532,6 +4144,10 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		initEEnum(directionEEnum, Direction.class, "Direction");
 		addEEnumLiteral(directionEEnum, Direction.TIP_FIRST);
 		addEEnumLiteral(directionEEnum, Direction.OVER_WIRE_TAIL);
+
+		initEEnum(bendPlaceEEnum, BendPlace.class, "BendPlace");
+		addEEnumLiteral(bendPlaceEEnum, BendPlace.LUMEN);
+		addEEnumLiteral(bendPlaceEEnum, BendPlace.VESSEL);
 
 		initEEnum(paperSizeEEnum, PaperSize.class, "PaperSize");
 		addEEnumLiteral(paperSizeEEnum, PaperSize.A4);
@@ -4109,6 +4725,34 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 			   "label", "Growth by use"
 		   });
 		addAnnotation
+		  (getRuleSet_FlowLimits(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Limits of flow"
+		   });
+		addAnnotation
+		  (getRuleSet_Allowances(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Allowances of length"
+		   });
+		addAnnotation
+		  (getRuleSet_RatioBands(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Bands of ratios to the vessel"
+		   });
+		addAnnotation
+		  (getRuleSet_ChanceLimits(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Limits of chance"
+		   });
+		addAnnotation
 		  (getRuleSet_Confidence(),
 		   source,
 		   new String[]
@@ -4156,6 +4800,13 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 			   "label", "Above the centre by"
 		   });
 		addAnnotation
+		  (getSpan_RunsLow(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Stated figures run low"
+		   });
+		addAnnotation
 		  (getClearanceRule_Outer(),
 		   source,
 		   new String[]
@@ -4197,6 +4848,89 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		   new String[]
 		   {
 			   "above", "0"
+		   });
+		addAnnotation
+		  (flowLimitEClass,
+		   source,
+		   new String[]
+		   {
+			   "label", "Limit of flow"
+		   });
+		addAnnotation
+		  (getFlowLimit_Use(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Needed for"
+		   });
+		addAnnotation
+		  (getFlowLimit_Least(),
+		   source,
+		   new String[]
+		   {
+			   "least", "0",
+			   "most", "1",
+			   "label", "Least share of flow"
+		   });
+		addAnnotation
+		  (allowanceEClass,
+		   source,
+		   new String[]
+		   {
+			   "label", "Allowance of length"
+		   });
+		addAnnotation
+		  (getAllowance_Length(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "LENGTH"
+		   });
+		addAnnotation
+		  (ratioBandEClass,
+		   source,
+		   new String[]
+		   {
+			   "label", "Band of ratios"
+		   });
+		addAnnotation
+		  (getRatioBand_Use(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Ratio of"
+		   });
+		addAnnotation
+		  (getRatioBand_Low(),
+		   source,
+		   new String[]
+		   {
+			   "above", "0",
+			   "label", "From"
+		   });
+		addAnnotation
+		  (getRatioBand_High(),
+		   source,
+		   new String[]
+		   {
+			   "above", "0",
+			   "label", "To"
+		   });
+		addAnnotation
+		  (chanceLimitEClass,
+		   source,
+		   new String[]
+		   {
+			   "label", "Limit of chance"
+		   });
+		addAnnotation
+		  (getChanceLimit_Greatest(),
+		   source,
+		   new String[]
+		   {
+			   "least", "0",
+			   "most", "1",
+			   "label", "Greatest chance"
 		   });
 		addAnnotation
 		  (fitChartEClass,
@@ -4264,6 +4998,92 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		   {
 			   "figure", "LENGTH",
 			   "label", "Reach beyond the outer device"
+		   });
+		addAnnotation
+		  (getConditions_Inside(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Already inside"
+		   });
+		addAnnotation
+		  (getConditions_Through(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Through a guide extension"
+		   });
+		addAnnotation
+		  (getConditions_AfterInflation(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Goes in after use"
+		   });
+		addAnnotation
+		  (getOccupant_Wire(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Over the wire"
+		   });
+		addAnnotation
+		  (getOccupant_TipAhead(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Tip beyond the outer device by"
+		   });
+		addAnnotation
+		  (getOccupant_Used(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Used before"
+		   });
+		addAnnotation
+		  (throughExtensionEClass,
+		   source,
+		   new String[]
+		   {
+			   "label", "Through a guide extension"
+		   });
+		addAnnotation
+		  (getThroughExtension_Extension(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Guide extension"
+		   });
+		addAnnotation
+		  (getThroughExtension_Protrusion(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Tip beyond the outer device by"
+		   });
+		addAnnotation
+		  (getBend_Where(),
+		   source,
+		   new String[]
+		   {
+			   "label", "What is bent"
+		   });
+		addAnnotation
+		  (getBend_Radius(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "RADIUS"
+		   });
+		addAnnotation
+		  (getBend_AngleDegrees(),
+		   source,
+		   new String[]
+		   {
+			   "above", "0",
+			   "most", "360",
+			   "label", "Angle (degrees)"
 		   });
 		addAnnotation
 		  (getVesselSegment_Length(),

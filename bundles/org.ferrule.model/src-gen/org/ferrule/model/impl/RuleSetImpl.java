@@ -22,8 +22,12 @@ import org.eclipse.emf.ecore.util.EObjectContainmentEList;
 import org.eclipse.emf.ecore.util.InternalEList;
 
 import org.ferrule.model.AfterUseRule;
+import org.ferrule.model.Allowance;
+import org.ferrule.model.ChanceLimit;
 import org.ferrule.model.ClearanceRule;
+import org.ferrule.model.FlowLimit;
 import org.ferrule.model.ModelPackage;
+import org.ferrule.model.RatioBand;
 import org.ferrule.model.RuleSet;
 import org.ferrule.model.Span;
 
@@ -40,6 +44,10 @@ import org.ferrule.quantity.Dimension;
  *   <li>{@link org.ferrule.model.impl.RuleSetImpl#getSpans <em>Spans</em>}</li>
  *   <li>{@link org.ferrule.model.impl.RuleSetImpl#getClearances <em>Clearances</em>}</li>
  *   <li>{@link org.ferrule.model.impl.RuleSetImpl#getAfterUse <em>After Use</em>}</li>
+ *   <li>{@link org.ferrule.model.impl.RuleSetImpl#getFlowLimits <em>Flow Limits</em>}</li>
+ *   <li>{@link org.ferrule.model.impl.RuleSetImpl#getAllowances <em>Allowances</em>}</li>
+ *   <li>{@link org.ferrule.model.impl.RuleSetImpl#getRatioBands <em>Ratio Bands</em>}</li>
+ *   <li>{@link org.ferrule.model.impl.RuleSetImpl#getChanceLimits <em>Chance Limits</em>}</li>
  *   <li>{@link org.ferrule.model.impl.RuleSetImpl#getConfidence <em>Confidence</em>}</li>
  *   <li>{@link org.ferrule.model.impl.RuleSetImpl#getCoverage <em>Coverage</em>}</li>
  *   <li>{@link org.ferrule.model.impl.RuleSetImpl#getWireAhead <em>Wire Ahead</em>}</li>
@@ -78,6 +86,46 @@ public class RuleSetImpl extends DocumentImpl implements RuleSet
 	 * @ordered
 	 */
 	protected EList<AfterUseRule> afterUse;
+
+	/**
+	 * The cached value of the '{@link #getFlowLimits() <em>Flow Limits</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getFlowLimits()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<FlowLimit> flowLimits;
+
+	/**
+	 * The cached value of the '{@link #getAllowances() <em>Allowances</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getAllowances()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Allowance> allowances;
+
+	/**
+	 * The cached value of the '{@link #getRatioBands() <em>Ratio Bands</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getRatioBands()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<RatioBand> ratioBands;
+
+	/**
+	 * The cached value of the '{@link #getChanceLimits() <em>Chance Limits</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getChanceLimits()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<ChanceLimit> chanceLimits;
 
 	/**
 	 * The default value of the '{@link #getConfidence() <em>Confidence</em>}' attribute.
@@ -211,6 +259,66 @@ public class RuleSetImpl extends DocumentImpl implements RuleSet
 	 * @generated
 	 */
 	@Override
+	public EList<FlowLimit> getFlowLimits()
+	{
+		if (flowLimits == null)
+		{
+			flowLimits = new EObjectContainmentEList<FlowLimit>(FlowLimit.class, this, ModelPackage.RULE_SET__FLOW_LIMITS);
+		}
+		return flowLimits;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<Allowance> getAllowances()
+	{
+		if (allowances == null)
+		{
+			allowances = new EObjectContainmentEList<Allowance>(Allowance.class, this, ModelPackage.RULE_SET__ALLOWANCES);
+		}
+		return allowances;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<RatioBand> getRatioBands()
+	{
+		if (ratioBands == null)
+		{
+			ratioBands = new EObjectContainmentEList<RatioBand>(RatioBand.class, this, ModelPackage.RULE_SET__RATIO_BANDS);
+		}
+		return ratioBands;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<ChanceLimit> getChanceLimits()
+	{
+		if (chanceLimits == null)
+		{
+			chanceLimits = new EObjectContainmentEList<ChanceLimit>(ChanceLimit.class, this, ModelPackage.RULE_SET__CHANCE_LIMITS);
+		}
+		return chanceLimits;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public BigDecimal getConfidence()
 	{
 		return confidence;
@@ -296,6 +404,14 @@ public class RuleSetImpl extends DocumentImpl implements RuleSet
 				return ((InternalEList<?>)getClearances()).basicRemove(otherEnd, msgs);
 			case ModelPackage.RULE_SET__AFTER_USE:
 				return ((InternalEList<?>)getAfterUse()).basicRemove(otherEnd, msgs);
+			case ModelPackage.RULE_SET__FLOW_LIMITS:
+				return ((InternalEList<?>)getFlowLimits()).basicRemove(otherEnd, msgs);
+			case ModelPackage.RULE_SET__ALLOWANCES:
+				return ((InternalEList<?>)getAllowances()).basicRemove(otherEnd, msgs);
+			case ModelPackage.RULE_SET__RATIO_BANDS:
+				return ((InternalEList<?>)getRatioBands()).basicRemove(otherEnd, msgs);
+			case ModelPackage.RULE_SET__CHANCE_LIMITS:
+				return ((InternalEList<?>)getChanceLimits()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -316,6 +432,14 @@ public class RuleSetImpl extends DocumentImpl implements RuleSet
 				return getClearances();
 			case ModelPackage.RULE_SET__AFTER_USE:
 				return getAfterUse();
+			case ModelPackage.RULE_SET__FLOW_LIMITS:
+				return getFlowLimits();
+			case ModelPackage.RULE_SET__ALLOWANCES:
+				return getAllowances();
+			case ModelPackage.RULE_SET__RATIO_BANDS:
+				return getRatioBands();
+			case ModelPackage.RULE_SET__CHANCE_LIMITS:
+				return getChanceLimits();
 			case ModelPackage.RULE_SET__CONFIDENCE:
 				return getConfidence();
 			case ModelPackage.RULE_SET__COVERAGE:
@@ -349,6 +473,22 @@ public class RuleSetImpl extends DocumentImpl implements RuleSet
 				getAfterUse().clear();
 				getAfterUse().addAll((Collection<? extends AfterUseRule>)newValue);
 				return;
+			case ModelPackage.RULE_SET__FLOW_LIMITS:
+				getFlowLimits().clear();
+				getFlowLimits().addAll((Collection<? extends FlowLimit>)newValue);
+				return;
+			case ModelPackage.RULE_SET__ALLOWANCES:
+				getAllowances().clear();
+				getAllowances().addAll((Collection<? extends Allowance>)newValue);
+				return;
+			case ModelPackage.RULE_SET__RATIO_BANDS:
+				getRatioBands().clear();
+				getRatioBands().addAll((Collection<? extends RatioBand>)newValue);
+				return;
+			case ModelPackage.RULE_SET__CHANCE_LIMITS:
+				getChanceLimits().clear();
+				getChanceLimits().addAll((Collection<? extends ChanceLimit>)newValue);
+				return;
 			case ModelPackage.RULE_SET__CONFIDENCE:
 				setConfidence((BigDecimal)newValue);
 				return;
@@ -381,6 +521,18 @@ public class RuleSetImpl extends DocumentImpl implements RuleSet
 			case ModelPackage.RULE_SET__AFTER_USE:
 				getAfterUse().clear();
 				return;
+			case ModelPackage.RULE_SET__FLOW_LIMITS:
+				getFlowLimits().clear();
+				return;
+			case ModelPackage.RULE_SET__ALLOWANCES:
+				getAllowances().clear();
+				return;
+			case ModelPackage.RULE_SET__RATIO_BANDS:
+				getRatioBands().clear();
+				return;
+			case ModelPackage.RULE_SET__CHANCE_LIMITS:
+				getChanceLimits().clear();
+				return;
 			case ModelPackage.RULE_SET__CONFIDENCE:
 				setConfidence(CONFIDENCE_EDEFAULT);
 				return;
@@ -410,6 +562,14 @@ public class RuleSetImpl extends DocumentImpl implements RuleSet
 				return clearances != null && !clearances.isEmpty();
 			case ModelPackage.RULE_SET__AFTER_USE:
 				return afterUse != null && !afterUse.isEmpty();
+			case ModelPackage.RULE_SET__FLOW_LIMITS:
+				return flowLimits != null && !flowLimits.isEmpty();
+			case ModelPackage.RULE_SET__ALLOWANCES:
+				return allowances != null && !allowances.isEmpty();
+			case ModelPackage.RULE_SET__RATIO_BANDS:
+				return ratioBands != null && !ratioBands.isEmpty();
+			case ModelPackage.RULE_SET__CHANCE_LIMITS:
+				return chanceLimits != null && !chanceLimits.isEmpty();
 			case ModelPackage.RULE_SET__CONFIDENCE:
 				return CONFIDENCE_EDEFAULT == null ? confidence != null : !CONFIDENCE_EDEFAULT.equals(confidence);
 			case ModelPackage.RULE_SET__COVERAGE:

@@ -35,6 +35,7 @@ import org.ferrule.quantity.Dimension;
  *   <li>{@link org.ferrule.model.impl.SpanImpl#getKinds <em>Kinds</em>}</li>
  *   <li>{@link org.ferrule.model.impl.SpanImpl#getBelow <em>Below</em>}</li>
  *   <li>{@link org.ferrule.model.impl.SpanImpl#getAbove <em>Above</em>}</li>
+ *   <li>{@link org.ferrule.model.impl.SpanImpl#isRunsLow <em>Runs Low</em>}</li>
  * </ul>
  *
  * @generated
@@ -119,6 +120,26 @@ public class SpanImpl extends SourcedImpl implements Span
 	 * @ordered
 	 */
 	protected Dimension above = ABOVE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #isRunsLow() <em>Runs Low</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isRunsLow()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final boolean RUNS_LOW_EDEFAULT = false;
+
+	/**
+	 * The cached value of the '{@link #isRunsLow() <em>Runs Low</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isRunsLow()
+	 * @generated
+	 * @ordered
+	 */
+	protected boolean runsLow = RUNS_LOW_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -266,6 +287,31 @@ public class SpanImpl extends SourcedImpl implements Span
 	 * @generated
 	 */
 	@Override
+	public boolean isRunsLow()
+	{
+		return runsLow;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setRunsLow(boolean newRunsLow)
+	{
+		boolean oldRunsLow = runsLow;
+		runsLow = newRunsLow;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.SPAN__RUNS_LOW, oldRunsLow, runsLow));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType)
 	{
 		switch (featureID)
@@ -278,6 +324,8 @@ public class SpanImpl extends SourcedImpl implements Span
 				return getBelow();
 			case ModelPackage.SPAN__ABOVE:
 				return getAbove();
+			case ModelPackage.SPAN__RUNS_LOW:
+				return isRunsLow();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -306,6 +354,9 @@ public class SpanImpl extends SourcedImpl implements Span
 			case ModelPackage.SPAN__ABOVE:
 				setAbove((Dimension)newValue);
 				return;
+			case ModelPackage.SPAN__RUNS_LOW:
+				setRunsLow((Boolean)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -332,6 +383,9 @@ public class SpanImpl extends SourcedImpl implements Span
 			case ModelPackage.SPAN__ABOVE:
 				setAbove(ABOVE_EDEFAULT);
 				return;
+			case ModelPackage.SPAN__RUNS_LOW:
+				setRunsLow(RUNS_LOW_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -354,6 +408,8 @@ public class SpanImpl extends SourcedImpl implements Span
 				return BELOW_EDEFAULT == null ? below != null : !BELOW_EDEFAULT.equals(below);
 			case ModelPackage.SPAN__ABOVE:
 				return ABOVE_EDEFAULT == null ? above != null : !ABOVE_EDEFAULT.equals(above);
+			case ModelPackage.SPAN__RUNS_LOW:
+				return runsLow != RUNS_LOW_EDEFAULT;
 		}
 		return super.eIsSet(featureID);
 	}
@@ -377,6 +433,8 @@ public class SpanImpl extends SourcedImpl implements Span
 		result.append(below);
 		result.append(", above: ");
 		result.append(above);
+		result.append(", runsLow: ");
+		result.append(runsLow);
 		result.append(')');
 		return result.toString();
 	}

@@ -92,6 +92,15 @@ public class WireTraitsImpl extends SourcedImpl implements WireTraits
 	protected boolean extendable = EXTENDABLE_EDEFAULT;
 
 	/**
+	 * This is true if the Extendable attribute has been set.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	protected boolean extendableESet;
+
+	/**
 	 * The default value of the '{@link #getCoating() <em>Coating</em>}' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -203,8 +212,37 @@ public class WireTraitsImpl extends SourcedImpl implements WireTraits
 	{
 		boolean oldExtendable = extendable;
 		extendable = newExtendable;
+		boolean oldExtendableESet = extendableESet;
+		extendableESet = true;
 		if (eNotificationRequired())
-			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.WIRE_TRAITS__EXTENDABLE, oldExtendable, extendable));
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.WIRE_TRAITS__EXTENDABLE, oldExtendable, extendable, !oldExtendableESet));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void unsetExtendable()
+	{
+		boolean oldExtendable = extendable;
+		boolean oldExtendableESet = extendableESet;
+		extendable = EXTENDABLE_EDEFAULT;
+		extendableESet = false;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.UNSET, ModelPackage.WIRE_TRAITS__EXTENDABLE, oldExtendable, EXTENDABLE_EDEFAULT, oldExtendableESet));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public boolean isSetExtendable()
+	{
+		return extendableESet;
 	}
 
 	/**
@@ -297,7 +335,7 @@ public class WireTraitsImpl extends SourcedImpl implements WireTraits
 				setTipShape(TIP_SHAPE_EDEFAULT);
 				return;
 			case ModelPackage.WIRE_TRAITS__EXTENDABLE:
-				setExtendable(EXTENDABLE_EDEFAULT);
+				unsetExtendable();
 				return;
 			case ModelPackage.WIRE_TRAITS__COATING:
 				setCoating(COATING_EDEFAULT);
@@ -321,7 +359,7 @@ public class WireTraitsImpl extends SourcedImpl implements WireTraits
 			case ModelPackage.WIRE_TRAITS__TIP_SHAPE:
 				return TIP_SHAPE_EDEFAULT == null ? tipShape != null : !TIP_SHAPE_EDEFAULT.equals(tipShape);
 			case ModelPackage.WIRE_TRAITS__EXTENDABLE:
-				return extendable != EXTENDABLE_EDEFAULT;
+				return isSetExtendable();
 			case ModelPackage.WIRE_TRAITS__COATING:
 				return COATING_EDEFAULT == null ? coating != null : !COATING_EDEFAULT.equals(coating);
 		}
@@ -344,7 +382,7 @@ public class WireTraitsImpl extends SourcedImpl implements WireTraits
 		result.append(", tipShape: ");
 		result.append(tipShape);
 		result.append(", extendable: ");
-		result.append(extendable);
+		if (extendableESet) result.append(extendable); else result.append("<unset>");
 		result.append(", coating: ");
 		result.append(coating);
 		result.append(')');

@@ -212,6 +212,26 @@ public class ModelAdapterFactory extends AdapterFactoryImpl
 				return createAfterUseRuleAdapter();
 			}
 			@Override
+			public Adapter caseFlowLimit(FlowLimit object)
+			{
+				return createFlowLimitAdapter();
+			}
+			@Override
+			public Adapter caseAllowance(Allowance object)
+			{
+				return createAllowanceAdapter();
+			}
+			@Override
+			public Adapter caseRatioBand(RatioBand object)
+			{
+				return createRatioBandAdapter();
+			}
+			@Override
+			public Adapter caseChanceLimit(ChanceLimit object)
+			{
+				return createChanceLimitAdapter();
+			}
+			@Override
 			public Adapter caseFitChart(FitChart object)
 			{
 				return createFitChartAdapter();
@@ -225,6 +245,21 @@ public class ModelAdapterFactory extends AdapterFactoryImpl
 			public Adapter caseConditions(Conditions object)
 			{
 				return createConditionsAdapter();
+			}
+			@Override
+			public Adapter caseOccupant(Occupant object)
+			{
+				return createOccupantAdapter();
+			}
+			@Override
+			public Adapter caseThroughExtension(ThroughExtension object)
+			{
+				return createThroughExtensionAdapter();
+			}
+			@Override
+			public Adapter caseBend(Bend object)
+			{
+				return createBendAdapter();
 			}
 			@Override
 			public Adapter caseVesselPath(VesselPath object)
@@ -674,6 +709,66 @@ public class ModelAdapterFactory extends AdapterFactoryImpl
 	}
 
 	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.FlowLimit <em>Flow Limit</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.FlowLimit
+	 * @generated
+	 */
+	public Adapter createFlowLimitAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Allowance <em>Allowance</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Allowance
+	 * @generated
+	 */
+	public Adapter createAllowanceAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.RatioBand <em>Ratio Band</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.RatioBand
+	 * @generated
+	 */
+	public Adapter createRatioBandAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.ChanceLimit <em>Chance Limit</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.ChanceLimit
+	 * @generated
+	 */
+	public Adapter createChanceLimitAdapter()
+	{
+		return null;
+	}
+
+	/**
 	 * Creates a new adapter for an object of class '{@link org.ferrule.model.FitChart <em>Fit Chart</em>}'.
 	 * <!-- begin-user-doc -->
 	 * This default implementation returns null so that we can easily ignore cases;
@@ -714,6 +809,51 @@ public class ModelAdapterFactory extends AdapterFactoryImpl
 	 * @generated
 	 */
 	public Adapter createConditionsAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Occupant <em>Occupant</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Occupant
+	 * @generated
+	 */
+	public Adapter createOccupantAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.ThroughExtension <em>Through Extension</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.ThroughExtension
+	 * @generated
+	 */
+	public Adapter createThroughExtensionAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Bend <em>Bend</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Bend
+	 * @generated
+	 */
+	public Adapter createBendAdapter()
 	{
 		return null;
 	}

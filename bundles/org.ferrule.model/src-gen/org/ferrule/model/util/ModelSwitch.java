@@ -309,6 +309,42 @@ public class ModelSwitch<T> extends Switch<T>
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
+			case ModelPackage.FLOW_LIMIT:
+			{
+				FlowLimit flowLimit = (FlowLimit)theEObject;
+				T result = caseFlowLimit(flowLimit);
+				if (result == null) result = caseSourced(flowLimit);
+				if (result == null) result = caseElement(flowLimit);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case ModelPackage.ALLOWANCE:
+			{
+				Allowance allowance = (Allowance)theEObject;
+				T result = caseAllowance(allowance);
+				if (result == null) result = caseSourced(allowance);
+				if (result == null) result = caseElement(allowance);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case ModelPackage.RATIO_BAND:
+			{
+				RatioBand ratioBand = (RatioBand)theEObject;
+				T result = caseRatioBand(ratioBand);
+				if (result == null) result = caseSourced(ratioBand);
+				if (result == null) result = caseElement(ratioBand);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case ModelPackage.CHANCE_LIMIT:
+			{
+				ChanceLimit chanceLimit = (ChanceLimit)theEObject;
+				T result = caseChanceLimit(chanceLimit);
+				if (result == null) result = caseSourced(chanceLimit);
+				if (result == null) result = caseElement(chanceLimit);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
 			case ModelPackage.FIT_CHART:
 			{
 				FitChart fitChart = (FitChart)theEObject;
@@ -331,6 +367,30 @@ public class ModelSwitch<T> extends Switch<T>
 				Conditions conditions = (Conditions)theEObject;
 				T result = caseConditions(conditions);
 				if (result == null) result = caseElement(conditions);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case ModelPackage.OCCUPANT:
+			{
+				Occupant occupant = (Occupant)theEObject;
+				T result = caseOccupant(occupant);
+				if (result == null) result = caseElement(occupant);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case ModelPackage.THROUGH_EXTENSION:
+			{
+				ThroughExtension throughExtension = (ThroughExtension)theEObject;
+				T result = caseThroughExtension(throughExtension);
+				if (result == null) result = caseElement(throughExtension);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case ModelPackage.BEND:
+			{
+				Bend bend = (Bend)theEObject;
+				T result = caseBend(bend);
+				if (result == null) result = caseElement(bend);
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
@@ -805,6 +865,70 @@ public class ModelSwitch<T> extends Switch<T>
 	}
 
 	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Flow Limit</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Flow Limit</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseFlowLimit(FlowLimit object)
+	{
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Allowance</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Allowance</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseAllowance(Allowance object)
+	{
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Ratio Band</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Ratio Band</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseRatioBand(RatioBand object)
+	{
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Chance Limit</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Chance Limit</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseChanceLimit(ChanceLimit object)
+	{
+		return null;
+	}
+
+	/**
 	 * Returns the result of interpreting the object as an instance of '<em>Fit Chart</em>'.
 	 * <!-- begin-user-doc -->
 	 * This implementation returns null;
@@ -848,6 +972,54 @@ public class ModelSwitch<T> extends Switch<T>
 	 * @generated
 	 */
 	public T caseConditions(Conditions object)
+	{
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Occupant</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Occupant</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseOccupant(Occupant object)
+	{
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Through Extension</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Through Extension</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseThroughExtension(ThroughExtension object)
+	{
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Bend</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Bend</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseBend(Bend object)
 	{
 		return null;
 	}

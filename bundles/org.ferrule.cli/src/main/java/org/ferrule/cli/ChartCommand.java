@@ -16,6 +16,7 @@ import org.ferrule.cli.internal.ChartRun;
 import org.ferrule.cli.internal.CommandLineException;
 import org.ferrule.fit.matrix.FitMatrix;
 import org.ferrule.fit.verdict.Verdict;
+import org.ferrule.io.csv.CsvLayout;
 import org.ferrule.quantity.LengthUnit;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -39,6 +40,9 @@ final class ChartCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "FILE", description = "Where to write; may be given several times.")
     private List<Path> outputs = new ArrayList<>();
 
+    @Option(names = "--csv-layout", paramLabel = "LAYOUT", description = "How .csv files are laid out: pairs (a row for each pair; the default) or matrix (a row for each outer device, as on paper).")
+    private CsvLayout csvLayout = CsvLayout.PAIRS;
+
     @Option(names = "--json", description = "Writes all answers to standard output as JSON.")
     private boolean json;
 
@@ -49,7 +53,7 @@ final class ChartCommand implements Callable<Integer> {
         }
         ChartRun run = ChartRun.of(chart, spec.commandLine().getErr());
         for (Path output : outputs) {
-            run.export(output).forEach(f -> spec.commandLine().getErr().println("wrote " + f));
+            run.export(output, csvLayout).forEach(f -> spec.commandLine().getErr().println("wrote " + f));
         }
         if (json) {
             spec.commandLine().getOut().println(json(run.solved().matrix()).toPrettyString());

@@ -18,20 +18,20 @@ import org.ferrule.chart.words.ReasonWords;
 import org.ferrule.chart.words.UnitPreferences;
 import org.ferrule.cli.internal.AnswerJson;
 import org.ferrule.cli.internal.CommandLineException;
+import org.ferrule.cli.internal.ConditionOptions;
 import org.ferrule.cli.internal.DocumentFiles;
 import org.ferrule.engine.catalogue.Catalogue;
 import org.ferrule.engine.catalogue.LibraryReader;
 import org.ferrule.engine.catalogue.ReferenceException;
 import org.ferrule.engine.chart.LumenReference;
+import org.ferrule.engine.content.ConditionWords;
 import org.ferrule.engine.extension.Extensions;
 import org.ferrule.engine.translate.RuleTranslator;
 import org.ferrule.fit.FitSolver;
 import org.ferrule.fit.device.Device;
-import org.ferrule.fit.figure.FigureReader;
 import org.ferrule.fit.passage.Direction;
 import org.ferrule.fit.passage.FitAnswer;
 import org.ferrule.fit.passage.FitQuestion;
-import org.ferrule.fit.passage.OwnWire;
 import org.ferrule.fit.passage.ReadDevice;
 import org.ferrule.fit.rules.RuleSet;
 import org.ferrule.fit.rules.RuleSetException;
@@ -42,6 +42,7 @@ import org.ferrule.quantity.LengthUnit;
 import org.ferrule.quantity.QuantitySyntaxException;
 
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -72,6 +73,9 @@ final class FitCommand implements Callable<Integer> {
 
     @Option(names = "--reach", paramLabel = "LENGTH", description = "How far beyond the outer tip, such as \"12 cm\"; with --over-wire how much wire stays ahead.")
     private String reach;
+
+    @Mixin
+    private ConditionOptions conditions = new ConditionOptions();
 
     @Option(names = "--json", description = "Writes the answer as JSON.")
     private boolean json;
@@ -104,14 +108,16 @@ final class FitCommand implements Callable<Integer> {
 
     private FitQuestion question(Catalogue catalogue) {
         RuleSet ruleSet = ruleSet();
+        if (overWire && conditions.besideOthers()) {
+            throw new CommandLineException(
+                    "--inside and --through are asked tip first only, and --over-wire excludes them");
+        }
         Direction direction = overWire ? Direction.OVER_WIRE_TAIL : Direction.TIP_FIRST;
         LumenReference reference = LumenReference.parse(outer);
         Device around = catalogue.device(reference.device()).device();
-        Device inside = catalogue.device(inner).device();
-        ReadDevice readInside = wire == null ? ReadDevice.of(inside, ruleSet) : ReadDevice.over(inside, ruleSet,
-                OwnWire.ofDevice(catalogue.device(wire).device(), new FigureReader(ruleSet)));
-        return new FitQuestion(ReadDevice.of(around, ruleSet), reference.lumen(around, direction), readInside,
-                direction, reachLength(), ruleSet);
+        ReadDevice inside = ConditionOptions.device(catalogue, ruleSet, inner, Optional.ofNullable(wire));
+        return new FitQuestion(ReadDevice.of(around, ruleSet), reference.lumen(around, direction), inside, direction,
+                reachLength(), conditions.read(catalogue, ruleSet), ruleSet);
     }
 
     private RuleSet ruleSet() {
@@ -139,6 +145,7 @@ final class FitCommand implements Callable<Integer> {
         AnswerWords answers = new AnswerWords(words);
         out.println("in:  " + answers.summary(answer.in()));
         out.println("out: " + answers.summary(answer.out()));
+        ConditionWords.of(question.conditions()).forEach(c -> out.println("     " + c));
         out.println();
         for (AnswerLine line : answers.explain(answer, pair, question.direction())) {
             out.println("  " + line.phase().name().toLowerCase(java.util.Locale.ROOT) + ": " + line.text());

@@ -8,6 +8,7 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 
 import org.ferrule.cli.internal.CommandLineException;
 
@@ -23,8 +24,9 @@ import picocli.CommandLine.Spec;
  * not run. Results go to standard output, errors and progress to standard error.
  */
 @Command(name = "ferrule", mixinStandardHelpOptions = true, versionProvider = VersionProvider.class, subcommands = {
-    FitCommand.class, ChartCommand.class, CheckCommand.class,
-    DemoCommand.class }, description = "Does it pass? Compatibility of devices and the lumens around them, with reasons.", footer = {
+    FitCommand.class, ChartCommand.class, CheckCommand.class, DemoCommand.class, RequireCommand.class,
+    BudgetCommand.class, SensitivityCommand.class, SecondOpinionCommand.class, BiasCommand.class,
+    ValidateCommand.class }, description = "Does it pass? Compatibility of devices and the lumens around them, with reasons.", footer = {
         "", "Exit code: 0 fits or no problems, 1 any other verdict or problems found, 2 could not run.",
         "Not a medical device. The instructions for use decide." })
 public final class Main implements Runnable {
@@ -47,7 +49,10 @@ public final class Main implements Runnable {
 
     /** Runs a command and returns its exit code. */
     static int run(PrintWriter out, PrintWriter err, String... arguments) {
-        return new CommandLine(new Main()).setOut(out).setErr(err).setExecutionExceptionHandler(failureHandler())
+        boolean calculates = List.of(arguments).contains(CalcCommand.NAME);
+        return new CommandLine(new Main()).addSubcommand(CalcCommand.commandLine(calculates))
+                .setCaseInsensitiveEnumValuesAllowed(true).setOut(out).setErr(err)
+                .setExecutionExceptionHandler(failureHandler())
                 .execute(arguments);
     }
 

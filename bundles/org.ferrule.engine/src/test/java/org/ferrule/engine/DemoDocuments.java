@@ -13,9 +13,11 @@ import java.util.stream.Stream;
 
 import org.ferrule.engine.catalogue.Catalogue;
 import org.ferrule.engine.catalogue.LibraryReader;
+import org.ferrule.engine.chart.OpenChart;
 import org.ferrule.io.json.JsonDocuments;
 import org.ferrule.model.DeviceLibrary;
 import org.ferrule.model.Document;
+import org.ferrule.model.FitChart;
 import org.ferrule.model.RuleSet;
 
 /** The demo documents that ship. */
@@ -40,10 +42,25 @@ final class DemoDocuments {
                 .map(name -> new LibraryReader(name, (DeviceLibrary) read(name))).toList());
     }
 
+    /** A chart with the documents that it names. */
+    static OpenChart chart(String name) {
+        FitChart chart = (FitChart) read(name);
+        return new OpenChart(chart, chart.getLibraries().stream()
+                .map(path -> new LibraryReader(path, (DeviceLibrary) read(path))).toList(),
+                (RuleSet) read(chart.getRules()));
+    }
+
+    static List<String> chartNames() {
+        return names(".chart.json");
+    }
+
     private static List<String> libraryNames() {
+        return names(".devices.json");
+    }
+
+    private static List<String> names(String suffix) {
         try (Stream<Path> files = Files.list(folder())) {
-            return files.map(f -> f.getFileName().toString()).filter(n -> n.endsWith(".devices.json")).sorted()
-                    .toList();
+            return files.map(f -> f.getFileName().toString()).filter(n -> n.endsWith(suffix)).sorted().toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -20,6 +20,10 @@ record BenchIndex(Map<Pair, List<BenchResult>> results) {
         return new BenchIndex(results.stream().collect(Collectors.groupingBy(r -> new Pair(r.outer(), r.inner()))));
     }
 
+    List<BenchResult> all() {
+        return results.values().stream().flatMap(List::stream).toList();
+    }
+
     List<BenchResult> of(String outer, String inner) {
         return results.getOrDefault(new Pair(outer, inner), List.of());
     }

@@ -10,17 +10,26 @@ import java.util.List;
 import java.util.stream.Stream;
 
 import org.ferrule.fit.authority.Judgement;
+import org.ferrule.fit.check.BendCheck;
+import org.ferrule.fit.check.ChanceCheck;
 import org.ferrule.fit.check.EdgeCheck;
+import org.ferrule.fit.check.ExchangeCheck;
 import org.ferrule.fit.check.Finding;
 import org.ferrule.fit.check.FitCheck;
+import org.ferrule.fit.check.FlowCheck;
+import org.ferrule.fit.check.LandingCheck;
 import org.ferrule.fit.check.LengthCheck;
+import org.ferrule.fit.check.OverlapCheck;
 import org.ferrule.fit.check.PassageCheck;
+import org.ferrule.fit.check.PortCheck;
+import org.ferrule.fit.check.ReachCheck;
 import org.ferrule.fit.device.BenchResult;
 import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.evidence.Evidence;
 import org.ferrule.fit.passage.FitAnswer;
 import org.ferrule.fit.passage.FitQuestion;
 import org.ferrule.fit.passage.PhaseAnswer;
+import org.ferrule.fit.passage.Terms;
 import org.ferrule.fit.verdict.Reason;
 import org.ferrule.fit.verdict.Verdict;
 
@@ -40,18 +49,41 @@ public final class FitSolver {
     private final BenchIndex bench;
 
     private FitSolver(List<FitCheck> checks, BenchIndex bench) {
-        this.checks = checks;
+        this.checks = List.copyOf(checks);
         this.bench = bench;
     }
 
     /** A solver with the checks that the kernel brings. */
     public static FitSolver standard(List<BenchResult> bench) {
-        return with(List.of(new PassageCheck(), new LengthCheck(), new EdgeCheck()), bench);
+        return with(List.of(new PassageCheck(), new LengthCheck(), new EdgeCheck(), new BendCheck(), new ReachCheck(),
+                new PortCheck(), new OverlapCheck(), new ExchangeCheck(), new LandingCheck(), new FlowCheck(),
+                new ChanceCheck()), bench);
     }
 
     /** A solver with these checks. */
     public static FitSolver with(List<FitCheck> checks, List<BenchResult> bench) {
-        return new FitSolver(List.copyOf(checks), BenchIndex.of(bench));
+        return new FitSolver(checks, BenchIndex.of(bench));
+    }
+
+    /** The solver for cells of a matrix: without the checks that find nothing there. */
+    public FitSolver forCells(Terms terms) {
+        return new FitSolver(checks.stream().filter(check -> check.inMatrix() && check.concerns(terms)).toList(),
+                bench);
+    }
+
+    /** Its checks, in the order in which they are run. */
+    public List<FitCheck> checks() {
+        return checks;
+    }
+
+    /** The bench results that it knows, in no particular order. */
+    public List<BenchResult> bench() {
+        return bench.all();
+    }
+
+    /** The same solver for single questions: its verdicts are the same, and it may take longer to show more. */
+    public FitSolver inDetail() {
+        return new FitSolver(checks.stream().map(FitCheck::inDetail).toList(), bench);
     }
 
     /** Answers a question. */

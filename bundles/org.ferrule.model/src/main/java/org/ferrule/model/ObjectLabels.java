@@ -4,6 +4,7 @@
  */
 package org.ferrule.model;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
@@ -111,6 +112,43 @@ public final class ObjectLabels extends ModelSwitch<String> {
     }
 
     @Override
+    public String caseFlowLimit(FlowLimit limit) {
+        return joined(": ", limit.isSetUse() ? limit.getUse().getLiteral() : type, number(limit.getLeast()));
+    }
+
+    @Override
+    public String caseAllowance(Allowance allowance) {
+        return joined(": ", allowance.isSetPurpose() ? allowance.getPurpose().getLiteral() : type,
+                allowance.getLength());
+    }
+
+    @Override
+    public String caseRatioBand(RatioBand band) {
+        return joined(": ", band.isSetUse() ? band.getUse().getLiteral() : type,
+                range(number(band.getLow()), number(band.getHigh())));
+    }
+
+    @Override
+    public String caseChanceLimit(ChanceLimit limit) {
+        return joined(" ", type, number(limit.getGreatest()));
+    }
+
+    @Override
+    public String caseOccupant(Occupant occupant) {
+        return joined(" over ", named(occupant.getDevice()), occupant.getWire());
+    }
+
+    @Override
+    public String caseThroughExtension(ThroughExtension through) {
+        return named(through.getExtension());
+    }
+
+    @Override
+    public String caseBend(Bend bend) {
+        return joined(" ", type, bend.getRadius());
+    }
+
+    @Override
     public String caseVesselPath(VesselPath path) {
         return named(path.getName());
     }
@@ -128,6 +166,10 @@ public final class ObjectLabels extends ModelSwitch<String> {
     @Override
     public String caseExtraKey(ExtraKey extra) {
         return extra.getKey();
+    }
+
+    private static String number(BigDecimal number) {
+        return number == null ? null : number.toPlainString();
     }
 
     private String named(String name) {

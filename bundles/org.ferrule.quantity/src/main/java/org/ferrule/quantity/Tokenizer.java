@@ -11,6 +11,8 @@ import org.ferrule.quantity.Token.Kind;
 /** Cuts the text of a quantity into tokens. Knows ASCII digits only, so that no locale can change a figure. */
 final class Tokenizer {
     private static final int MOST_DIGITS = 30;
+    /** What people type for the sign of a symmetric tolerance where the keyboard has none. */
+    private static final List<String> PLUS_MINUS = List.of("+/-", "+-");
     private static final String INCH_MARKS = "\"\u2033\u201d";
 
     private final String text;
@@ -58,7 +60,8 @@ final class Tokenizer {
         if (Character.isLetter(c)) {
             return word();
         }
-        return text.startsWith("+/-", at) ? take(Kind.PLUS_MINUS, 3) : sign(c);
+        return PLUS_MINUS.stream().filter(spelling -> text.startsWith(spelling, at)).findFirst()
+                .map(spelling -> take(Kind.PLUS_MINUS, spelling.length())).orElseGet(() -> sign(c));
     }
 
     private Token sign(char c) {

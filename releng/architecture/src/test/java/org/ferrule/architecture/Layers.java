@@ -27,7 +27,8 @@ import com.tngtech.archunit.lang.ArchRule;
 final class Layers {
 
     /** Plain Java, java.base alone. */
-    static final Set<String> KERNEL = Set.of("quantity", "geometry", "fit", "picture", "chart");
+    static final Set<String> KERNEL = Set.of("quantity", "geometry", "flow", "statistics", "mechanics", "balloon",
+            "calc", "fit", "picture", "chart");
 
     private static final String ROOT = "org.ferrule.";
     private static final Map<String, String> SEES = new HashMap<>();
@@ -35,7 +36,12 @@ final class Layers {
     static {
         SEES.put("quantity", "");
         SEES.put("geometry", "quantity");
-        SEES.put("fit", "quantity geometry");
+        SEES.put("flow", "quantity geometry");
+        SEES.put("statistics", "quantity");
+        SEES.put("mechanics", "");
+        SEES.put("balloon", "quantity statistics");
+        SEES.put("calc", "quantity geometry flow statistics mechanics balloon");
+        SEES.put("fit", "quantity geometry flow statistics");
         SEES.put("picture", "");
         SEES.put("chart", "quantity geometry fit picture");
         SEES.put("model", "quantity");
@@ -45,7 +51,7 @@ final class Layers {
         SEES.put("io.svg", "picture chart");
         SEES.put("io.csv", "quantity fit chart");
         SEES.put("engine", "quantity geometry fit picture chart model");
-        SEES.put("cli", "quantity geometry fit picture chart model io.json io.pdf io.svg io.csv engine");
+        SEES.put("cli", "quantity geometry statistics calc fit picture chart model io.json io.pdf io.svg io.csv engine");
         SEES.put("ui", "quantity geometry fit picture chart model model.edit io.json engine");
         SEES.put("ui.devices", SEES.get("ui") + " ui");
         SEES.put("ui.fit", SEES.get("ui") + " ui io.pdf io.svg io.csv");

@@ -54,7 +54,7 @@ class LibraryTest {
 
     @ParameterizedTest
     @CsvSource({
-        "org.apache.commons.numbers..,   fit",
+        "org.apache.commons.numbers..,   statistics",
         "com.fasterxml.jackson..,        io.json cli",
         "org.apache.pdfbox..,            io.pdf",
         "org.apache.commons.csv..,       io.csv",

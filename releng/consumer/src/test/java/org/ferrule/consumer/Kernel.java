@@ -14,13 +14,14 @@ import java.util.List;
 final class Kernel {
 
     /** The bundles of the kernel. */
-    static final List<String> BUNDLES = List.of("quantity", "geometry", "fit", "picture", "chart");
+    static final List<String> BUNDLES = List.of("quantity", "geometry", "flow", "statistics", "mechanics", "balloon",
+            "calc", "fit", "picture", "chart");
     private static final String NUMERICS = "commons-numbers-";
 
     private Kernel() {
     }
 
-    /** The jars of the kernel, and the numeric library of the fit solver. */
+    /** The jars of the kernel, and their numeric library. */
     static List<Path> jars() {
         return Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator)).map(Path::of)
                 .filter(Kernel::isOfKernel).toList();

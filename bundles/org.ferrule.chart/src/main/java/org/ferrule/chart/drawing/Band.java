@@ -56,7 +56,7 @@ record Band(String name, double from, double to, Optional<Taper> diameter, boole
     /** Without lumens there is no exit port, and so nothing beside the shaft. */
     private static Device withoutLumens(Device d) {
         return new Device(d.id(), d.name(), d.kind(), d.size(), d.effectiveLength(), d.takesWire(), d.sections(),
-                List.of(), d.deploys(), d.claims(), d.parts());
+                List.of(), d.deploys(), d.claims(), d.parts(), d.wireSource());
     }
 
     private static boolean isRigid(Device device, Stretch stretch) {

@@ -50,7 +50,13 @@ final class SideLabels {
 
     /** Words without a leader, beside the middle of a drawing. */
     void words(PictureBuilder g, String words, Box beside) {
-        List<String> lines = layout.wrap(Printable.line(words), style, zones.right() - x);
+        words(g, List.of(words), beside);
+    }
+
+    /** Sentences without leaders, each on lines of its own, beside the middle of a drawing. */
+    void words(PictureBuilder g, List<String> sentences, Box beside) {
+        List<String> lines = sentences.stream()
+                .flatMap(s -> layout.wrap(Printable.line(s), style, zones.right() - x).stream()).toList();
         g.lettering(style.in(Ink.TEXT)).lines(x, firstBaseline(beside.centre().yMm(), lines.size()), leading(), lines);
     }
 

@@ -6,7 +6,8 @@ package org.ferrule.chart.look;
 
 import java.util.Optional;
 
-import org.ferrule.fit.passage.FitAnswer;
+import org.ferrule.fit.matrix.FitCell;
+import org.ferrule.fit.matrix.PhaseVerdict;
 import org.ferrule.fit.passage.PhaseAnswer;
 import org.ferrule.fit.verdict.Authority;
 import org.ferrule.fit.verdict.Verdict;
@@ -56,11 +57,16 @@ public enum VerdictLook {
         return of(answer.verdict(), answer.authority());
     }
 
+    /** The look of a cell's verdict. */
+    public static VerdictLook of(PhaseVerdict verdict) {
+        return of(verdict.verdict(), verdict.authority());
+    }
+
     /** The look coming out, where the verdict is worse than going in. */
-    public static Optional<VerdictLook> worseOut(FitAnswer answer) {
-        Verdict in = answer.in().verdict();
-        Verdict out = answer.out().verdict();
-        return out != in && in.worse(out) == out ? Optional.of(of(answer.out())) : Optional.empty();
+    public static Optional<VerdictLook> worseOut(FitCell cell) {
+        Verdict in = cell.in().verdict();
+        Verdict out = cell.out().verdict();
+        return out != in && in.worse(out) == out ? Optional.of(of(cell.out())) : Optional.empty();
     }
 
     /** The look of a verdict that rests on an authority. */

@@ -5,17 +5,12 @@
 package org.ferrule.chart.page;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
-import org.ferrule.chart.words.AnswerWords;
 import org.ferrule.chart.words.Phrases;
 import org.ferrule.chart.words.Printable;
-import org.ferrule.fit.device.SourceRef;
-import org.ferrule.fit.passage.FitAnswer;
 import org.ferrule.picture.TextLayout;
 import org.ferrule.picture.TextStyle;
 
@@ -72,25 +67,11 @@ final class AboutText {
     private void addSources() {
         heading("page.about.sources");
         Set<String> sources = new TreeSet<>();
-        sources().forEach(source -> sources.add(source.toString()));
+        sheet.sources().forEach(source -> sources.add(source.toString()));
         if (sources.isEmpty()) {
             paragraph(phrases.get("page.about.none"));
         }
         sources.forEach(this::paragraph);
-    }
-
-    private Set<SourceRef> sources() {
-        Set<SourceRef> sources = new LinkedHashSet<>();
-        for (int row = 0; row < sheet.content().rows().size(); row++) {
-            for (int column = 0; column < sheet.content().columns().size(); column++) {
-                Optional<FitAnswer> answer = sheet.content().answers().at(row, column);
-                answer.ifPresent(a -> {
-                    sources.addAll(AnswerWords.sources(a.in()));
-                    sources.addAll(AnswerWords.sources(a.out()));
-                });
-            }
-        }
-        return sources;
     }
 
     private void heading(String key) {

@@ -6,6 +6,7 @@ package org.ferrule.chart.page;
 
 import java.util.Optional;
 
+import org.ferrule.fit.matrix.FitCell;
 import org.ferrule.fit.passage.FitAnswer;
 
 /** The answers of a chart by the places of their row and column, both from 0. */
@@ -14,4 +15,9 @@ public interface CellAnswers {
 
     /** The answer there; empty where the pair was not asked. */
     Optional<FitAnswer> at(int row, int column);
+
+    /** What the cell there shows, for those who need no reasons; empty where the pair was not asked. */
+    default Optional<FitCell> cell(int row, int column) {
+        return at(row, column).map(FitCell::of);
+    }
 }

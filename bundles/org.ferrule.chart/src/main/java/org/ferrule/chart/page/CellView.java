@@ -9,7 +9,7 @@ import java.util.Optional;
 
 import org.ferrule.chart.look.VerdictLook;
 import org.ferrule.chart.words.LengthWords;
-import org.ferrule.fit.passage.FitAnswer;
+import org.ferrule.fit.matrix.FitCell;
 import org.ferrule.quantity.Length;
 
 /**
@@ -26,12 +26,11 @@ record CellView(VerdictLook look, String number, String thousandths, Optional<Ve
         String words) {
     private static final char MINUS = '\u2212';
 
-    static CellView of(FitAnswer answer, ShownNumber shown, LengthWords lengths, List<Note> notes, String words) {
-        Optional<Length> clearance = shown.lane()
-                .flatMap(lane -> answer.in().clearance().map(three -> three.in(lane)));
-        return new CellView(VerdictLook.of(answer.in()),
+    static CellView of(FitCell cell, ShownNumber shown, LengthWords lengths, List<Note> notes, String words) {
+        Optional<Length> clearance = shown.of(cell);
+        return new CellView(VerdictLook.of(cell.in()),
                 clearance.map(c -> withMinus(lengths.clearanceMm(c))).orElse(""),
-                clearance.map(c -> withMinus(lengths.thousandths(c))).orElse(""), VerdictLook.worseOut(answer), notes,
+                clearance.map(c -> withMinus(lengths.thousandths(c))).orElse(""), VerdictLook.worseOut(cell), notes,
                 words);
     }
 

@@ -11,8 +11,8 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 import org.ferrule.chart.look.VerdictLook;
-import org.ferrule.fit.passage.FitAnswer;
-import org.ferrule.fit.passage.PhaseAnswer;
+import org.ferrule.fit.matrix.FitCell;
+import org.ferrule.fit.matrix.PhaseVerdict;
 
 /** How many cells of a chart have each look; every look is a key. */
 public record Counts(Map<VerdictLook, Integer> byLook) {
@@ -23,23 +23,23 @@ public record Counts(Map<VerdictLook, Integer> byLook) {
 
     /** Counts going in. */
     public static Counts in(ChartContent content) {
-        return count(content, FitAnswer::in);
+        return count(content, FitCell::in);
     }
 
     /** Counts coming out. */
     public static Counts out(ChartContent content) {
-        return count(content, FitAnswer::out);
+        return count(content, FitCell::out);
     }
 
-    private static Counts count(ChartContent content, Function<FitAnswer, PhaseAnswer> phase) {
+    private static Counts count(ChartContent content, Function<FitCell, PhaseVerdict> phase) {
         Map<VerdictLook, Integer> counts = new EnumMap<>(VerdictLook.class);
         for (VerdictLook look : VerdictLook.values()) {
             counts.put(look, 0);
         }
         for (int row = 0; row < content.rows().size(); row++) {
             for (int column = 0; column < content.columns().size(); column++) {
-                content.answers().at(row, column).map(phase)
-                        .ifPresent(answer -> counts.merge(VerdictLook.of(answer), 1, Integer::sum));
+                content.answers().cell(row, column).map(phase)
+                        .ifPresent(verdict -> counts.merge(VerdictLook.of(verdict), 1, Integer::sum));
             }
         }
         return new Counts(counts);

@@ -14,6 +14,7 @@ import org.ferrule.chart.look.VerdictLook;
 import org.ferrule.chart.words.PairNames;
 import org.ferrule.chart.words.Printable;
 import org.ferrule.chart.words.ReasonWords;
+import org.ferrule.fit.matrix.FitCell;
 import org.ferrule.fit.passage.FitAnswer;
 import org.ferrule.fit.passage.PhaseAnswer;
 import org.ferrule.fit.verdict.Reason;
@@ -57,7 +58,7 @@ record Note(Kind kind, String text) {
     static List<Note> of(FitAnswer answer, PairNames pair, ReasonWords words) {
         List<Note> notes = new ArrayList<>();
         add(notes, answer.in(), pair, words, true);
-        add(notes, answer.out(), pair, words, VerdictLook.worseOut(answer).isPresent());
+        add(notes, answer.out(), pair, words, VerdictLook.worseOut(FitCell.of(answer)).isPresent());
         return notes.stream().distinct().sorted((a, b) -> a.kind.compareTo(b.kind)).toList();
     }
 

@@ -5,8 +5,11 @@
 package org.ferrule.chart.page;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 import org.ferrule.chart.words.AnswerWords;
@@ -14,6 +17,9 @@ import org.ferrule.chart.words.PairNames;
 import org.ferrule.chart.words.Phrases;
 import org.ferrule.chart.words.Printable;
 import org.ferrule.chart.words.ReasonWords;
+import org.ferrule.fit.device.SourceRef;
+import org.ferrule.fit.matrix.FitCell;
+import org.ferrule.fit.passage.FitAnswer;
 
 /** All cells of a chart as they are shown, and the words and the style that they share. */
 final class Sheet {
@@ -21,37 +27,47 @@ final class Sheet {
     private final ReasonWords words;
     private final PageStyle style;
     private final List<List<Optional<CellView>>> cells;
+    private final Set<SourceRef> sources;
 
-    private Sheet(ChartContent content, ReasonWords words, PageStyle style, List<List<Optional<CellView>>> cells) {
-        this.content = content;
-        this.words = words;
+    private Sheet(Sheet other, PageStyle style) {
+        this.content = other.content;
+        this.words = other.words;
         this.style = style;
-        this.cells = cells;
+        this.cells = other.cells;
+        this.sources = other.sources;
     }
 
     Sheet(ChartContent content, ReasonWords words) {
-        this(content, words, new PageStyle(content.paper().scale()), cells(content, words));
+        this.content = content;
+        this.words = words;
+        this.style = new PageStyle(content.paper().scale());
+        this.cells = new ArrayList<>();
+        this.sources = new LinkedHashSet<>();
+        for (int row = 0; row < content.rows().size(); row++) {
+            cells.add(line(row));
+        }
     }
 
     /** The same cells, everything set larger. */
     Sheet enlarged(double factor) {
-        return new Sheet(content, words, new PageStyle(style.scale() * factor), cells);
+        return new Sheet(this, new PageStyle(style.scale() * factor));
     }
 
-    private static List<List<Optional<CellView>>> cells(ChartContent content, ReasonWords words) {
-        List<List<Optional<CellView>>> cells = new ArrayList<>();
-        AnswerWords answers = new AnswerWords(words);
-        for (int row = 0; row < content.rows().size(); row++) {
-            List<Optional<CellView>> line = new ArrayList<>();
-            for (int column = 0; column < content.columns().size(); column++) {
-                PairNames pair = pair(content.rows().get(row), content.columns().get(column));
-                line.add(content.answers().at(row, column)
-                        .map(answer -> CellView.of(answer, content.number(), words.lengths(),
-                                Note.of(answer, pair, words), Printable.line(answers.summary(answer.in())))));
-            }
-            cells.add(List.copyOf(line));
+    private List<Optional<CellView>> line(int row) {
+        List<Optional<CellView>> line = new ArrayList<>();
+        for (int column = 0; column < content.columns().size(); column++) {
+            PairNames pair = pair(content.rows().get(row), content.columns().get(column));
+            line.add(content.answers().at(row, column).map(answer -> view(answer, pair)));
         }
-        return List.copyOf(cells);
+        return List.copyOf(line);
+    }
+
+    /** An answer is worked out when it is asked for: all that is needed of it is taken at once. */
+    private CellView view(FitAnswer answer, PairNames pair) {
+        sources.addAll(AnswerWords.sources(answer.in()));
+        sources.addAll(AnswerWords.sources(answer.out()));
+        return CellView.of(FitCell.of(answer), content.number(), words.lengths(), Note.of(answer, pair, words),
+                Printable.line(new AnswerWords(words).summary(answer.in())));
     }
 
     static PairNames pair(Head row, Head column) {
@@ -78,6 +94,11 @@ final class Sheet {
     /** What the cell shows; empty where the pair was not asked. */
     Optional<CellView> cell(int row, int column) {
         return cells.get(row).get(column);
+    }
+
+    /** The sources that the answers of all cells rest on, each once. */
+    Set<SourceRef> sources() {
+        return Collections.unmodifiableSet(sources);
     }
 
     /** What all cells show. */

@@ -5,26 +5,29 @@
 package org.ferrule.chart.page;
 
 import java.util.Optional;
+import java.util.function.Function;
 
-import org.ferrule.fit.verdict.Lane;
+import org.ferrule.fit.matrix.FitCell;
+import org.ferrule.fit.matrix.FitCell.LimitingPlace;
+import org.ferrule.quantity.Length;
 
 /** Which clearance the cells of a chart show. */
 public enum ShownNumber {
     /** In the worst case. */
-    WORST(Lane.WORST),
+    WORST(LimitingPlace::worst),
     /** Nominal. */
-    NOMINAL(Lane.NOMINAL),
+    NOMINAL(LimitingPlace::nominal),
     /** None. */
-    NONE(null);
+    NONE(place -> null);
 
-    private final Lane lane;
+    private final Function<LimitingPlace, Length> number;
 
-    ShownNumber(Lane lane) {
-        this.lane = lane;
+    ShownNumber(Function<LimitingPlace, Length> number) {
+        this.number = number;
     }
 
-    /** The lane whose clearance is shown; empty for none. */
-    public Optional<Lane> lane() {
-        return Optional.ofNullable(lane);
+    /** The clearance that is shown of a cell; empty for none. */
+    public Optional<Length> of(FitCell cell) {
+        return cell.limiting().map(number);
     }
 }

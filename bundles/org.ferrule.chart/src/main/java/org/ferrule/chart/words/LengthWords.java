@@ -103,6 +103,11 @@ public final class LengthWords {
         return along(value.abs(), RoundingMode.HALF_EVEN);
     }
 
+    /** A distance that there is room for, rounded down. */
+    public String room(Length value) {
+        return along(value, RoundingMode.FLOOR);
+    }
+
     /** A distance that is lacking, rounded up. */
     public String shortfall(Length value) {
         return along(value, RoundingMode.CEILING);

@@ -19,6 +19,7 @@ import org.ferrule.fit.verdict.Reason.CountArgument;
 import org.ferrule.fit.verdict.Reason.DiameterArgument;
 import org.ferrule.fit.verdict.Reason.DistanceArgument;
 import org.ferrule.fit.verdict.Reason.NameArgument;
+import org.ferrule.fit.verdict.Reason.ShareArgument;
 import org.ferrule.fit.verdict.Reason.SourceArgument;
 import org.ferrule.fit.verdict.ReasonCode;
 import org.ferrule.quantity.Length;
@@ -131,11 +132,13 @@ public final class ReasonWords {
             return diameter(diameter.value(), place.role());
         }
         if (argument instanceof DistanceArgument distance) {
-            return place.role() == Role.SHORTFALL ? lengths.shortfall(distance.value())
-                    : lengths.length(distance.value());
+            return distance(distance.value(), place.role());
         }
         if (argument instanceof ClearanceArgument clearance) {
             return clearance(reason, clearance.value(), place);
+        }
+        if (argument instanceof ShareArgument share) {
+            return share(share.value(), place.role());
         }
         return argument instanceof SourceArgument source ? source(source.value())
                 : samples(((CountArgument) argument).value());
@@ -163,6 +166,22 @@ public final class ReasonWords {
 
     private static boolean isOfLumen(Reason reason) {
         return reason.arguments().contains(Reason.name(FigureClass.INNER_DIAMETER.word()));
+    }
+
+    private static String share(double value, Role role) {
+        return switch (role) {
+            case ATBEST -> ShareWords.atMost(value);
+            case ATWORST -> ShareWords.atLeast(value);
+            default -> ShareWords.plain(value);
+        };
+    }
+
+    private String distance(Length value, Role role) {
+        return switch (role) {
+            case SHORTFALL -> lengths.shortfall(value);
+            case ROOM -> lengths.room(value);
+            default -> lengths.length(value);
+        };
     }
 
     private String diameter(Length value, Role role) {

@@ -12,6 +12,7 @@ import org.ferrule.fit.verdict.Reason.CountArgument;
 import org.ferrule.fit.verdict.Reason.DiameterArgument;
 import org.ferrule.fit.verdict.Reason.DistanceArgument;
 import org.ferrule.fit.verdict.Reason.NameArgument;
+import org.ferrule.fit.verdict.Reason.ShareArgument;
 import org.ferrule.fit.verdict.Reason.SourceArgument;
 
 /** How an argument of a reason is written, and of which kind it must be. */
@@ -20,7 +21,9 @@ enum Role {
     BORE(NameArgument.class), NAME(NameArgument.class), TEXT(NameArgument.class),
     DEVICE(DiameterArgument.class), LUMEN(DiameterArgument.class), PLAIN(DiameterArgument.class),
     CLEARANCE(ClearanceArgument.class), OVERLAP(ClearanceArgument.class), REQUIRED(ClearanceArgument.class),
-    LENGTH(DistanceArgument.class), SHORTFALL(DistanceArgument.class), SAMPLES(CountArgument.class),
+    LENGTH(DistanceArgument.class), ROOM(DistanceArgument.class), SHORTFALL(DistanceArgument.class),
+    SAMPLES(CountArgument.class),
+    SHARE(ShareArgument.class), ATBEST(ShareArgument.class), ATWORST(ShareArgument.class),
     SOURCE(SourceArgument.class);
 
     private final Class<? extends Argument> kind;

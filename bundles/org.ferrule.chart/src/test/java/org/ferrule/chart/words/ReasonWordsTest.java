@@ -64,6 +64,13 @@ class ReasonWordsTest {
         "LESS_THAN_REQUIRED | In the worst case 0.03 mm is left where 0.05 mm is asked for: balloon in the "
                 + "working lumen",
         "TOO_SHORT | Too short by 5.6 cm: 135.0 cm can be inserted, 140.5 cm is needed",
+        "RIGID_STOPS_IN_BEND | Stops in the bend of radius 2.0 cm: the burr is rigid over 1.0 cm, the longest that "
+                + "passes is 9.7 mm",
+        "VESSEL_MUST_STRAIGHTEN | The vessel must straighten from a radius of 1.0 cm to one of 2.2 cm for the stent, "
+                + "rigid over 1.8 cm",
+        "FLOW_MAY_BE_LOW | Flow for contrast: where the devices lie worst, 13 % of the empty lumen’s flow is left, "
+                + "30 % is asked for (Sheet 12, rev. B, p. 4)",
+        "CHANCE_TOO_HIGH | The chance of an overlap is up to 0.37 %, 0.1 % is allowed (Sheet 12, rev. B, p. 4)",
         "MISSING_FIGURE | Lutra balloon: no outer diameter is stated for the window",
         "CLAIM_SAYS_NO | Lutra balloon asks for a lumen of 0.070 in min; this lumen is labelled 1.78 mm "
                 + "(Sheet 12, rev. B, p. 4)",

@@ -10,6 +10,7 @@ import static org.ferrule.fit.verdict.Reason.count;
 import static org.ferrule.fit.verdict.Reason.diameter;
 import static org.ferrule.fit.verdict.Reason.distance;
 import static org.ferrule.fit.verdict.Reason.name;
+import static org.ferrule.fit.verdict.Reason.share;
 import static org.ferrule.fit.verdict.Reason.source;
 
 import java.util.Arrays;
@@ -41,7 +42,32 @@ final class SampleReasons {
             case UNREADABLE_FIGURE -> Reason.of(code, name("b2"), name("1,02 mm"), name("shaft"));
             case UNCOVERED_STRETCH -> Reason.of(code, name("b2"), distance(mm(4)), distance(mm(190)));
             case TOO_SHORT -> Reason.of(code, distance(mm(55.01)), distance(mm(1350)), distance(mm(1405.01)));
-            case LENGTH_NOT_STATED, OWN_WIRE_NOT_STATED -> Reason.of(code, name("b2"));
+            case SHORT_WITH_VALVE -> Reason.of(code, distance(mm(30)), distance(mm(80)), source(SHEET));
+            case PORT_OUTSIDE -> Reason.of(code, name("b2"), distance(mm(12)), distance(mm(250)), distance(mm(262)));
+            case RIGID_STOPS_IN_BEND, RIGID_PASSES_BEND -> Reason.of(code, name("burr"), distance(mm(10)),
+                    distance(mm(9.7598)), distance(mm(20)));
+            case RIGID_TIGHT_IN_BEND -> Reason.of(code, clearance(mm(0.0312)), clearance(mm(0.05)), name("burr"),
+                    distance(mm(10)), distance(mm(20)));
+            case FLOW_TOO_LOW, FLOW_MAY_BE_LOW -> Reason.of(code, name("contrast"), share(0.1349), share(0.3),
+                    source(SHEET));
+            case LARGER_THAN_VESSEL -> Reason.of(code, name("Halden sheath"), diameter(mm(2.5)), diameter(mm(2.2)));
+            case CHANCE_TOO_HIGH -> Reason.of(code, share(0.003645), share(0.001), source(SHEET));
+            case CHANCE_OF_OVERLAP -> Reason.of(code, share(0.003645), name("balloon"), name("working"));
+            case LITTLE_OVERLAP -> Reason.of(code, name("Halden extension"), distance(mm(40)), distance(mm(50)),
+                    source(SHEET));
+            case COLLAR_BEYOND_TIP -> Reason.of(code, name("Halden extension"), distance(mm(40)));
+            case TUBE_NOT_STATED, EXCHANGE_BY_EXTENSION -> Reason.of(code, name("Halden extension"));
+            case VESSEL_MUST_STRAIGHTEN -> Reason.of(code, name("stent"), distance(mm(18)), distance(mm(10)),
+                    distance(mm(21.021)));
+            case VESSEL_MUST_BE_WIDE -> Reason.of(code, name("stent"), distance(mm(18)), distance(mm(10)),
+                    diameter(mm(3.1)));
+            case BEND_SHORTER_THAN_PART -> Reason.of(code, distance(mm(8)), distance(mm(18)));
+            case BEND_NARROWER_THAN_LUMEN -> Reason.of(code, distance(mm(1.5)), diameter(mm(1.778)));
+            case EXCHANGE_WIRE_SHORT -> Reason.of(code, name("Lutra wire"), distance(mm(780)), distance(mm(1900)),
+                    distance(mm(2680)), source(SHEET));
+            case LANDING_OF_PLANE, LANDING_OF_MARKER -> Reason.of(code, name("b2"), distance(mm(20)),
+                    distance(mm(80)));
+            case LENGTH_NOT_STATED, PORT_NOT_STATED, OWN_WIRE_NOT_STATED -> Reason.of(code, name("b2"));
             case LIES_BESIDE -> Reason.of(code, name("m26"), name("shaft"), diameter(mm(0.867)),
                     diameter(mm(1.733)));
             case COLLAR_OUTSIDE, REACH_FROM_EXTENSION -> Reason.of(code, name("x6"), distance(mm(40)));

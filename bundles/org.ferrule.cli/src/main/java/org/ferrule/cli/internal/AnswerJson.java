@@ -4,7 +4,6 @@
  */
 package org.ferrule.cli.internal;
 
-import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.LinkedHashSet;
 import java.util.Set;
@@ -13,15 +12,12 @@ import org.ferrule.chart.words.AnswerWords;
 import org.ferrule.chart.words.PairNames;
 import org.ferrule.chart.words.ReasonWords;
 import org.ferrule.fit.device.SourceRef;
-import org.ferrule.fit.figure.Figure;
 import org.ferrule.fit.passage.FitAnswer;
 import org.ferrule.fit.passage.FitQuestion;
 import org.ferrule.fit.passage.Limiting;
 import org.ferrule.fit.passage.PhaseAnswer;
 import org.ferrule.fit.verdict.Clearance;
 import org.ferrule.fit.verdict.Reason;
-import org.ferrule.quantity.Length;
-import org.ferrule.quantity.LengthUnit;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -29,7 +25,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 
 /** An answer as JSON: lengths in millimetres, clearances rounded downward at a nanometre. */
 public final class AnswerJson {
-    private static final int DECIMALS = 6;
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
     private final ReasonWords words;
 
@@ -45,6 +40,7 @@ public final class AnswerJson {
         node.put("lumen", question.lumen().name());
         node.put("inner", question.inner().device().id());
         node.put("direction", question.direction().word());
+        node.set("conditions", ConditionsJson.of(question.conditions()));
         node.put("rules", question.rules().title());
         addPhase(node, answer.in(), pair);
         node.set("sources", sources(answer));
@@ -60,31 +56,28 @@ public final class AnswerJson {
         node.put("geometry", answer.geometry().word());
         node.set("clearanceMm", answer.clearance().map(AnswerJson::clearance).orElse(null));
         node.set("limiting", answer.limiting().map(AnswerJson::limiting).orElse(null));
-        node.put("reachMm", answer.reach().map(r -> mm(r, RoundingMode.FLOOR)).orElse(null));
+        node.put("reachMm", answer.reach().map(r -> Millimetres.of(r, RoundingMode.FLOOR)).orElse(null));
         ArrayNode reasons = node.putArray("reasons");
         answer.reasons().forEach(r -> reasons.add(reason(r, pair)));
+        ArrayNode evidence = node.putArray("evidence");
+        answer.evidence().forEach(e -> evidence.add(EvidenceJson.of(e)));
     }
 
     private static ObjectNode clearance(Clearance clearance) {
-        return NODES.objectNode().put("worst", mm(clearance.worst(), RoundingMode.FLOOR))
-                .put("nominal", mm(clearance.nominal(), RoundingMode.FLOOR))
-                .put("best", mm(clearance.best(), RoundingMode.FLOOR));
+        return NODES.objectNode().put("worst", Millimetres.of(clearance.worst(), RoundingMode.FLOOR))
+                .put("nominal", Millimetres.of(clearance.nominal(), RoundingMode.FLOOR))
+                .put("best", Millimetres.of(clearance.best(), RoundingMode.FLOOR));
     }
 
     private static ObjectNode limiting(Limiting limiting) {
         ObjectNode node = NODES.objectNode();
         node.put("lumenSection", limiting.lumenSection());
-        node.put("lumenStationMm", mm(limiting.lumenStation(), RoundingMode.HALF_EVEN));
-        node.set("lumenDiameterMm", figure(limiting.lumenDiameter(), RoundingMode.FLOOR));
+        node.put("lumenStationMm", Millimetres.of(limiting.lumenStation()));
+        node.set("lumenDiameterMm", Millimetres.of(limiting.lumenDiameter(), RoundingMode.FLOOR));
         node.put("deviceSection", limiting.deviceSection());
-        node.put("deviceStationMm", mm(limiting.deviceStation(), RoundingMode.HALF_EVEN));
-        node.set("deviceDiameterMm", figure(limiting.deviceDiameter(), RoundingMode.CEILING));
+        node.put("deviceStationMm", Millimetres.of(limiting.deviceStation()));
+        node.set("deviceDiameterMm", Millimetres.of(limiting.deviceDiameter(), RoundingMode.CEILING));
         return node;
-    }
-
-    private static ObjectNode figure(Figure figure, RoundingMode rounding) {
-        return NODES.objectNode().put("low", mm(figure.low(), rounding)).put("centre", mm(figure.centre(), rounding))
-                .put("high", mm(figure.high(), rounding));
     }
 
     private ObjectNode reason(Reason reason, PairNames pair) {
@@ -102,10 +95,5 @@ public final class AnswerJson {
         ArrayNode node = NODES.arrayNode();
         sources.forEach(s -> node.add(s.toString()));
         return node;
-    }
-
-    private static BigDecimal mm(Length length, RoundingMode rounding) {
-        BigDecimal value = length.in(LengthUnit.MILLIMETRE, DECIMALS, rounding).stripTrailingZeros();
-        return value.scale() < 0 ? value.setScale(0) : value;
     }
 }

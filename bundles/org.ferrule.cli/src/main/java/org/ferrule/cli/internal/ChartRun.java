@@ -24,6 +24,8 @@ import org.ferrule.engine.chart.SolvedChart;
 import org.ferrule.engine.content.ChartContents;
 import org.ferrule.engine.extension.Extensions;
 import org.ferrule.fit.rules.RuleSetException;
+import org.ferrule.io.csv.CsvChartExporter;
+import org.ferrule.io.csv.CsvLayout;
 import org.ferrule.io.json.AtomicFiles;
 
 /** Reads, solves and exports one chart. */
@@ -68,9 +70,15 @@ public final class ChartRun {
 
     /** Writes the chart in the format that the file's name asks for, and returns the files written. */
     public List<Path> export(Path output) {
+        return export(output, CsvLayout.PAIRS);
+    }
+
+    /** Writes the chart in the format that the file's name asks for, comma-separated values in that layout. */
+    public List<Path> export(Path output, CsvLayout layout) {
         String name = output.getFileName().toString();
         int dot = name.lastIndexOf('.');
-        ChartExporter exporter = exporter(dot < 0 ? "" : name.substring(dot + 1), output);
+        ChartExporter known = exporter(dot < 0 ? "" : name.substring(dot + 1), output);
+        ChartExporter exporter = known instanceof CsvChartExporter ? new CsvChartExporter(layout) : known;
         try {
             Path folder = output.toAbsolutePath().getParent();
             Files.createDirectories(folder);

@@ -18,14 +18,15 @@ import org.ferrule.fit.device.Device;
 import org.ferrule.fit.figure.FigureReader;
 import org.ferrule.fit.matrix.MatrixLine;
 import org.ferrule.fit.matrix.MatrixQuestion;
+import org.ferrule.fit.passage.Conditions;
 import org.ferrule.fit.passage.Direction;
 import org.ferrule.fit.passage.OwnWire;
 import org.ferrule.fit.passage.ReadDevice;
 import org.ferrule.fit.rules.RuleSet;
 import org.ferrule.model.Axis;
-import org.ferrule.model.Conditions;
 import org.ferrule.model.FitChart;
 import org.ferrule.model.ModelFactory;
+import org.ferrule.quantity.Length;
 
 /**
  * Makes a chart ready to be solved, again and again while it or its libraries are edited: what has not changed keeps
@@ -33,8 +34,8 @@ import org.ferrule.model.ModelFactory;
  */
 public final class ChartAssembler {
     private final List<FitCheck> checks;
-    private final ReadDevices outerDevices = new ReadDevices();
-    private final ReadDevices innerDevices = new ReadDevices();
+    private final ReadDevices devices = new ReadDevices();
+    private final UnknownDevices unknown = new UnknownDevices();
     private FitSolver solver;
     private List<BenchResult> solverBench;
 
@@ -52,16 +53,25 @@ public final class ChartAssembler {
         List<CataloguedDevice> inner = selection.inner(axis(chart.getInner()));
         Optional<Device> wire = wire(chart, catalogue, problems);
         Optional<OwnWire> ownWire = ownWire(chart, wire, rules);
-        MatrixQuestion question = new MatrixQuestion(lines(outer, rules), columns(inner, rules, ownWire), direction,
-                ChartReach.of(chart, problems), rules, solver(catalogue.bench()));
+        Optional<Length> reach = ChartReach.of(chart, problems);
+        devices.begin(rules);
+        Conditions conditions = new ConditionReader(catalogue, rules, devices, unknown, problems).read(chart, reach);
+        if (direction == Direction.OVER_WIRE_TAIL && !conditions.alone()) {
+            problems.add(new ChartProblem("direction",
+                    "what else lies in a lumen is asked tip first only, so nothing is asked over the tail of a wire"));
+            inner = List.of();
+            conditions = Conditions.NONE;
+        }
+        MatrixQuestion question = new MatrixQuestion(lines(outer), columns(inner, ownWire), direction, reach,
+                conditions, rules, solver(catalogue.bench()));
+        devices.end();
         return new AssembledChart(question, outer, groups(chart.getOuter(), outer.stream().map(AxisEntry::device)
                 .toList()), inner, groups(chart.getInner(), inner), wire, problems);
     }
 
     private static Direction direction(FitChart chart) {
-        Conditions conditions = chart.getConditions();
-        boolean overWire = conditions != null
-                && conditions.getDirection() == org.ferrule.model.Direction.OVER_WIRE_TAIL;
+        boolean overWire = chart.getConditions() != null
+                && chart.getConditions().getDirection() == org.ferrule.model.Direction.OVER_WIRE_TAIL;
         return overWire ? Direction.OVER_WIRE_TAIL : Direction.TIP_FIRST;
     }
 
@@ -77,7 +87,7 @@ public final class ChartAssembler {
         try {
             return Optional.of(catalogue.device(chart.getConditions().getWire()).device());
         } catch (ReferenceException e) {
-            problems.add(new ChartProblem("conditions", e.getMessage()));
+            problems.add(new ChartProblem("wire", e.getMessage()));
             return Optional.empty();
         }
     }
@@ -92,19 +102,13 @@ public final class ChartAssembler {
         return chart.getConditions() != null && chart.getConditions().getWire() != null;
     }
 
-    private List<MatrixLine> lines(List<AxisEntry> outer, RuleSet rules) {
-        outerDevices.begin(rules, Optional.empty());
-        List<MatrixLine> lines = outer.stream()
-                .map(e -> new MatrixLine(outerDevices.read(e.device().device()), e.lumen())).toList();
-        outerDevices.end();
-        return lines;
+    private List<MatrixLine> lines(List<AxisEntry> outer) {
+        return outer.stream()
+                .map(e -> new MatrixLine(devices.read(e.device().device(), Optional.empty()), e.lumen())).toList();
     }
 
-    private List<ReadDevice> columns(List<CataloguedDevice> inner, RuleSet rules, Optional<OwnWire> wire) {
-        innerDevices.begin(rules, wire);
-        List<ReadDevice> columns = inner.stream().map(d -> innerDevices.read(d.device())).toList();
-        innerDevices.end();
-        return columns;
+    private List<ReadDevice> columns(List<CataloguedDevice> inner, Optional<OwnWire> wire) {
+        return inner.stream().map(d -> devices.read(d.device(), wire)).toList();
     }
 
     private FitSolver solver(List<BenchResult> bench) {

@@ -9,7 +9,8 @@ import java.util.Objects;
 /**
  * Something in a chart that cannot be answered as it is written.
  *
- * @param place the chart's key that it stands under: "outer", "inner", "conditions", "rules", "libraries"
+ * @param place the key that it stands under, of the chart ("outer", "inner", "path", "lesion", "rules", "libraries") or
+ *              of its conditions ("direction", "wire", "reach", "inside", "through", "bends")
  * @param message for people
  */
 public record ChartProblem(String place, String message) {

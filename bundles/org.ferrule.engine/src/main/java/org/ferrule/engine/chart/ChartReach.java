@@ -20,7 +20,7 @@ final class ChartReach {
     static Optional<Length> of(FitChart chart, List<ChartProblem> problems) {
         Dimension stated = chart.getConditions() == null ? null : chart.getConditions().getReach();
         if (stated != null) {
-            return readable(stated, "the reach", problems);
+            return readable(stated, "reach", "the reach", problems);
         }
         return chart.getPath() == null || chart.getLesion() == null ? Optional.empty()
                 : toLesion(chart.getLesion(), problems);
@@ -31,14 +31,15 @@ final class ChartReach {
             problems.add(new ChartProblem("lesion", "the lesion has no place or no length, so the reach is not known"));
             return Optional.empty();
         }
-        Optional<Length> at = readable(lesion.getAt(), "the place of the lesion", problems);
-        Optional<Length> length = readable(lesion.getLength(), "the length of the lesion", problems);
+        Optional<Length> at = readable(lesion.getAt(), "lesion", "the place of the lesion", problems);
+        Optional<Length> length = readable(lesion.getLength(), "lesion", "the length of the lesion", problems);
         return at.flatMap(a -> length.map(a::plus));
     }
 
-    private static Optional<Length> readable(Dimension printed, String what, List<ChartProblem> problems) {
+    private static Optional<Length> readable(Dimension printed, String place, String what,
+            List<ChartProblem> problems) {
         if (!printed.readable()) {
-            problems.add(new ChartProblem("conditions", what + " cannot be read: \"" + printed.text() + "\""));
+            problems.add(new ChartProblem(place, what + " cannot be read: \"" + printed.text() + "\""));
             return Optional.empty();
         }
         return Optional.of(printed.label());

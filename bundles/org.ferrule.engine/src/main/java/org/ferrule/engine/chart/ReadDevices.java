@@ -4,6 +4,7 @@
  */
 package org.ferrule.engine.chart;
 
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -13,27 +14,26 @@ import org.ferrule.fit.passage.OwnWire;
 import org.ferrule.fit.passage.ReadDevice;
 import org.ferrule.fit.rules.RuleSet;
 
-/** Keeps what was read of unchanged devices from one assembly to the next. */
+/** Keeps what was read of unchanged devices from one assembly to the next, for each wire that they run over. */
 final class ReadDevices {
-    private Map<Device, ReadDevice> former = new IdentityHashMap<>();
-    private Map<Device, ReadDevice> current = new IdentityHashMap<>();
+    private Map<Device, Map<Optional<OwnWire>, ReadDevice>> former = new IdentityHashMap<>();
+    private Map<Device, Map<Optional<OwnWire>, ReadDevice>> current = new IdentityHashMap<>();
     private RuleSet rules;
-    private Optional<OwnWire> wire = Optional.empty();
 
-    /** Begins an assembly; other rules or another wire make everything stale. */
-    void begin(RuleSet nextRules, Optional<OwnWire> nextWire) {
-        if (!nextRules.equals(rules) || !nextWire.equals(wire)) {
+    /** Begins an assembly; other rules make everything stale. */
+    void begin(RuleSet nextRules) {
+        if (!nextRules.equals(rules)) {
             former.clear();
         }
         rules = nextRules;
-        wire = nextWire;
         current = new IdentityHashMap<>();
     }
 
-    ReadDevice read(Device device) {
-        return current.computeIfAbsent(device, d -> {
-            ReadDevice known = former.get(d);
-            return known != null ? known : fresh(d);
+    /** The device over a wire; without one, over the largest that it is stated to take. */
+    ReadDevice read(Device device, Optional<OwnWire> wire) {
+        return current.computeIfAbsent(device, d -> new HashMap<>(1)).computeIfAbsent(wire, w -> {
+            ReadDevice known = former.getOrDefault(device, Map.of()).get(w);
+            return known != null ? known : fresh(device, w);
         });
     }
 
@@ -42,7 +42,7 @@ final class ReadDevices {
         former = current;
     }
 
-    private ReadDevice fresh(Device device) {
+    private ReadDevice fresh(Device device, Optional<OwnWire> wire) {
         return wire.map(w -> ReadDevice.over(device, rules, w)).orElseGet(() -> ReadDevice.of(device, rules));
     }
 }

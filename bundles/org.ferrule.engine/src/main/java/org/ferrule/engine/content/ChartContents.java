@@ -8,7 +8,6 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 import org.ferrule.chart.page.Basis;
 import org.ferrule.chart.page.ChartContent;
@@ -46,8 +45,7 @@ public final class ChartContents {
         UnitPreferences units = units(paper);
         return new ChartContent(imprint(chart, today), basis(chart, assembled, rules, libraries),
                 rows(assembled), columns(assembled),
-                (row, column) -> Optional.of(solved.matrix().answer(row, column)), chart.getFootnotes(), units,
-                shown(paper), format(paper));
+                new MatrixAnswers(solved.matrix()), chart.getFootnotes(), units, shown(paper), format(paper));
     }
 
     private static Imprint imprint(FitChart chart, LocalDate today) {

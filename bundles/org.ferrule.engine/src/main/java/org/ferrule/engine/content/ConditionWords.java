@@ -6,52 +6,137 @@ package org.ferrule.engine.content;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 import org.ferrule.chart.words.LengthWords;
+import org.ferrule.chart.words.Phrases;
 import org.ferrule.chart.words.UnitPreferences;
 import org.ferrule.engine.chart.AssembledChart;
+import org.ferrule.fit.device.Device;
+import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.fit.matrix.MatrixQuestion;
+import org.ferrule.fit.passage.Bend;
+import org.ferrule.fit.passage.Bend.Where;
+import org.ferrule.fit.passage.Conditions;
 import org.ferrule.fit.passage.Direction;
+import org.ferrule.fit.passage.Occupant;
+import org.ferrule.fit.passage.ReadDevice;
+import org.ferrule.fit.passage.Through;
 import org.ferrule.model.FitChart;
 import org.ferrule.quantity.Length;
+import org.ferrule.quantity.LengthFormat;
 import org.ferrule.quantity.LengthUnit;
 
-/** The conditions of a chart in words. */
-final class ConditionWords {
+/** The conditions of a question in words, each of them: who reads the answers must know under what they hold. */
+public final class ConditionWords {
     private final LengthWords words = new LengthWords(UnitPreferences.in(LengthUnit.MILLIMETRE));
+    private final Phrases phrases = Phrases.english();
     private final List<String> lines = new ArrayList<>();
 
+    private ConditionWords() {
+    }
+
+    /** What else holds while a device passes, one condition each; nothing where it passes alone, straight and unused. */
+    public static List<String> of(Conditions conditions) {
+        ConditionWords words = new ConditionWords();
+        words.add(conditions);
+        return words.lines;
+    }
+
     static List<String> of(FitChart chart, AssembledChart assembled) {
-        ConditionWords conditions = new ConditionWords();
+        ConditionWords words = new ConditionWords();
         if (assembled.question().direction() == Direction.OVER_WIRE_TAIL) {
-            conditions.overWire(assembled.question());
+            words.overWire(assembled.question());
         } else {
-            conditions.tipFirst(chart, assembled);
+            words.tipFirst(chart, assembled);
         }
-        return conditions.lines;
+        words.add(assembled.question().conditions());
+        return words.lines;
     }
 
     private void overWire(MatrixQuestion question) {
-        lines.add("loaded over the tail of the wire in place");
-        Length ahead = question.reach().orElseGet(question.rules()::wireAheadOrFail);
-        lines.add(words.length(ahead) + " of wire stays beyond the tip");
+        say("overWire");
+        say("wireAhead", words.length(question.reach().orElseGet(question.rules()::wireAheadOrFail)));
     }
 
     private void tipFirst(FitChart chart, AssembledChart assembled) {
-        lines.add("tip first, one device at a time");
-        lines.add(
-                assembled.question().reach().map(r -> "to " + words.length(r) + " beyond the outer tip" + lesion(chart))
-                        .orElse("all the way in, hub to hub"));
-        lines.add(assembled.wire().map(w -> "over the wire \"" + w.name() + "\"")
-                .orElse("each over the wire that its papers name"));
+        say(assembled.question().conditions().alone() ? "tipFirst.alone" : "tipFirst");
+        boolean protrudes = assembled.question().conditions().through()
+                .filter(t -> t.protrusion().compareTo(Length.ZERO) > 0).isPresent();
+        assembled.question().reach().ifPresentOrElse(
+                r -> say(protrudes ? "reach.extension" : "reach", words.length(r), lesion(chart)),
+                () -> say("hubToHub"));
+        assembled.wire().ifPresentOrElse(w -> say("wire", w.name()), () -> say("ownWire"));
     }
 
-    private static String lesion(FitChart chart) {
+    private String lesion(FitChart chart) {
         boolean stated = chart.getConditions() != null && chart.getConditions().getReach() != null;
         if (stated || chart.getLesion() == null) {
             return "";
         }
         String name = ChartContents.text(chart.getLesion().getName());
-        return name.isEmpty() ? " (far end of the lesion)" : " (far end of \"" + name + "\")";
+        return name.isEmpty() ? phrase("lesion.unnamed") : phrase("lesion", name);
+    }
+
+    private void add(Conditions conditions) {
+        conditions.inside().forEach(this::addOccupant);
+        conditions.through().ifPresent(this::addThrough);
+        for (Where where : Where.values()) {
+            addBends(where, conditions.bends().stream().filter(b -> b.where() == where).toList());
+        }
+        if (conditions.afterInflation()) {
+            say("afterInflation");
+        }
+    }
+
+    private void addOccupant(Occupant occupant) {
+        say("inside", name(occupant.device().device()), tip(occupant.tipAhead()), wire(occupant.device()),
+                occupant.used() ? phrase("inside.used") : "");
+    }
+
+    private void addThrough(Through through) {
+        say("through", name(through.extension().device()), tip(through.protrusion()));
+    }
+
+    private void addBends(Where where, List<Bend> bends) {
+        if (!bends.isEmpty()) {
+            say(where == Where.LUMEN ? "bend.lumen" : "bend.vessel",
+                    bends.stream().map(this::bend).collect(Collectors.joining(", ")));
+        }
+    }
+
+    private String bend(Bend bend) {
+        return bend.angleDegrees().map(a -> phrase("bend.angle", exactly(bend.radius()), a.toPlainString()))
+                .orElseGet(() -> exactly(bend.radius()));
+    }
+
+    private String tip(Length ahead) {
+        if (ahead.equals(Length.ZERO)) {
+            return phrase("tip.level");
+        }
+        return phrase(ahead.isNegative() ? "tip.inside" : "tip.beyond", exactly(ahead.abs()));
+    }
+
+    /** A wire runs over nothing, and of a device that is not known there is nothing to say. */
+    private String wire(ReadDevice device) {
+        boolean overWire = device.device().kind() != DeviceKind.GUIDEWIRE && device.device().wireLumen().isPresent();
+        return overWire ? device.wire().label().map(l -> phrase("inside.wire", words.plain(l)))
+                .orElseGet(() -> phrase("inside.noWire")) : "";
+    }
+
+    private static String name(Device device) {
+        return device.name().isEmpty() ? device.id() : device.name();
+    }
+
+    private static String exactly(Length length) {
+        return LengthFormat.faithful(LengthUnit.MILLIMETRE).format(length);
+    }
+
+    private void say(String key, String... values) {
+        lines.add(phrase(key, values));
+    }
+
+    private String phrase(String key, String... values) {
+        return phrases.fill("condition." + key, values);
     }
 }

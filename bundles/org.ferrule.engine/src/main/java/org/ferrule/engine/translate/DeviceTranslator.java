@@ -11,10 +11,13 @@ import org.ferrule.fit.device.Claim;
 import org.ferrule.fit.device.Device;
 import org.ferrule.fit.device.Lumen;
 import org.ferrule.fit.device.ShaftSection;
+import org.ferrule.fit.device.SourceRef;
 import org.ferrule.model.ClaimType;
 import org.ferrule.model.DeviceLibrary;
 import org.ferrule.model.DeviceParts;
 import org.ferrule.model.DeviceResolution;
+import org.ferrule.model.ModelPackage.Literals;
+import org.ferrule.model.ResolvedDevice;
 import org.ferrule.quantity.Dimension;
 import org.ferrule.quantity.Length;
 
@@ -32,7 +35,8 @@ public final class DeviceTranslator {
 
     /** The record of a device, with everything that it inherits from its line. */
     public Device translate(org.ferrule.model.Device device) {
-        DeviceParts parts = DeviceResolution.resolve(device).device();
+        ResolvedDevice resolved = DeviceResolution.resolve(device);
+        DeviceParts parts = resolved.device();
         Optional<Dimension> effectiveLength = Optional.ofNullable(parts.getEffectiveLength());
         List<ShaftSection> sections = new SectionTranslator(parts, sources).translate();
         Length wholeLength = wholeLength(effectiveLength, sections);
@@ -42,7 +46,18 @@ public final class DeviceTranslator {
         return new Device(text(parts.getId()), name(parts), Words.kind(parts.getKind()), text(parts.getSize()),
                 effectiveLength, Optional.ofNullable(parts.getTakesWire()), sections, lumens,
                 parts.getStent() != null, parts.getClaims().stream().filter(DeviceTranslator::isUsable)
-                        .map(this::claim).toList());
+                        .map(this::claim).toList(),
+                PartsTranslator.translate(parts), wireSource(resolved));
+    }
+
+    /** What a device inherits speaks by the source of its line, even where the device names another. */
+    private SourceRef wireSource(ResolvedDevice resolved) {
+        DeviceParts device = resolved.device();
+        if (device.getTakesWire() == null) {
+            return SourceRef.NONE;
+        }
+        boolean inherited = resolved.isInherited(device, Literals.DEVICE_PARTS__TAKES_WIRE);
+        return sources.of(inherited ? resolved.line().orElseThrow() : device);
     }
 
     private static String name(DeviceParts parts) {
@@ -61,7 +76,8 @@ public final class DeviceTranslator {
 
     private Claim claim(org.ferrule.model.Claim claim) {
         return new Claim(type(claim.getType()), Optional.ofNullable(claim.getValue()), Words.kinds(claim.getKinds()),
-                claim.getSizes(), claim.getDevices(), Optional.ofNullable(claim.getWire()), false,
+                claim.getSizes(), claim.getDevices(), Optional.ofNullable(claim.getWire()),
+                !claim.isAlone(),
                 Words.phases(claim.getCovers()), sources.of(claim));
     }
 

@@ -46,7 +46,8 @@ public final class RuleTranslator {
                 rules.getSpans().stream().map(this::span).toList(),
                 rules.getClearances().stream().map(this::clearance).toList(),
                 rules.getAfterUse().stream().map(this::afterUse).toList(),
-                Optional.ofNullable(rules.getWireAhead()).map(d -> length("wireAhead", d)), sampling());
+                Optional.ofNullable(rules.getWireAhead()).map(d -> length("wireAhead", d)), sampling(),
+                new LimitsTranslator(sources).translate(rules));
     }
 
     private Optional<Sampling> sampling() {
@@ -61,7 +62,7 @@ public final class RuleTranslator {
         String word = span.getFigure().getLiteral();
         return new Span(FigureClass.ofWord(word), Words.kinds(span.getKinds()),
                 length("\"below\" of the span of " + word, span.getBelow()),
-                length("\"above\" of the span of " + word, span.getAbove()), sources.of(span));
+                length("\"above\" of the span of " + word, span.getAbove()), span.isRunsLow(), sources.of(span));
     }
 
     private ClearanceRule clearance(org.ferrule.model.ClearanceRule rule) {
@@ -82,7 +83,7 @@ public final class RuleTranslator {
         return value;
     }
 
-    private static Length length(String name, Dimension value) {
+    static Length length(String name, Dimension value) {
         if (value == null || !value.readable()) {
             throw new IllegalArgumentException(name + (value == null ? " is missing"
                     : " cannot be read: \"" + value.text() + "\""));

@@ -6,7 +6,6 @@ package org.ferrule.engine.live;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayDeque;
@@ -56,9 +55,10 @@ class LiveChartTest {
         runAll();
         FitMatrix after = recorder.last().matrix();
         assertTrue(after.changes().stream().allMatch(c -> innerId(after, c).equals("b2")));
-        assertEquals(4, after.changes().size());
-        assertEquals(Verdict.BLOCKED, after.changes().get(0).after().in().geometry());
-        assertSame(before.answer(0, 0), after.answer(0, 0));
+        assertEquals(4, after.changes().count());
+        CellChange first = after.changes().toList().get(0);
+        assertEquals(Verdict.BLOCKED, after.answer(first.outerIndex(), first.innerIndex()).in().geometry());
+        assertEquals(before.cell(0, 0), after.cell(0, 0));
     }
 
     @Test
@@ -103,7 +103,7 @@ class LiveChartTest {
         rules.get().getClearances().get(0).setRequired(Dimension.parse("5 mm"));
         runAll();
         assertEquals(0, recorder.last().matrix().answer(0, 1).in().geometry() == Verdict.FITS ? 1 : 0);
-        assertEquals(24, recorder.last().matrix().changes().size());
+        assertEquals(24, recorder.last().matrix().changes().count());
     }
 
     @Test

@@ -7,13 +7,10 @@ package org.ferrule.fit.authority;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 import org.ferrule.fit.device.Claim;
 import org.ferrule.fit.device.Device;
-import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.fit.device.Phase;
-import org.ferrule.fit.device.SourceRef;
 import org.ferrule.fit.passage.Direction;
 import org.ferrule.fit.passage.FitQuestion;
 import org.ferrule.fit.verdict.Reason;
@@ -49,16 +46,8 @@ final class ClaimReader {
         Device inner = question.inner().device();
         inner.claims().forEach(claim -> read(claim, inner, outer, Claim.Type.MINIMUM_LUMEN));
         outer.claims().forEach(claim -> read(claim, outer, inner, Claim.Type.LARGEST_DEVICE));
-        takenWire(outer).ifPresent(claim -> read(claim, outer, inner, Claim.Type.LARGEST_DEVICE));
-    }
-
-    /** "Takes a 0.014 in wire" is a claim of the outer device about the wire inside it. */
-    private Optional<Claim> takenWire(Device outer) {
-        boolean aboutWire = question.inner().device().kind() == DeviceKind.GUIDEWIRE
-                && outer.wireLumen().filter(surrounding.lumen()::equals).isPresent();
-        return aboutWire ? outer.takesWire().map(size -> new Claim(Claim.Type.LARGEST_DEVICE, Optional.of(size),
-                Set.of(DeviceKind.GUIDEWIRE), List.of(), List.of(), Optional.empty(), false, Set.of(Phase.IN),
-                SourceRef.NONE)) : Optional.empty();
+        TakenWire.claim(outer, surrounding.lumen())
+                .ifPresent(claim -> read(claim, outer, inner, Claim.Type.LARGEST_DEVICE));
     }
 
     /** Reads a claim; of those that compare diameters only the type counts that fits the claimant's place. */

@@ -4,18 +4,20 @@
  */
 package org.ferrule.fit.authority;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.BinaryOperator;
 import java.util.stream.Stream;
 
 import org.ferrule.fit.device.Contour;
 import org.ferrule.fit.device.Lumen;
+import org.ferrule.fit.device.ShaftSection;
 import org.ferrule.fit.passage.FitQuestion;
 import org.ferrule.quantity.Dimension;
 import org.ferrule.quantity.Length;
 
 /** The single figure of a label that a claim is compared with. */
-final class Labels {
+public final class Labels {
     private Labels() {
     }
 
@@ -25,18 +27,24 @@ final class Labels {
      * @param extreme of those that can be read
      * @param complete whether all that are needed can be read; if not, the true extreme may lie beyond
      */
-    record Label(Length extreme, boolean complete) {
+    public record Label(Length extreme, boolean complete) {
     }
 
     /** The smallest printed inner diameter of the lumen; absent when none can be read. */
-    static Optional<Label> ofLumen(Lumen lumen) {
+    public static Optional<Label> ofLumen(Lumen lumen) {
         return read(lumen.sections().stream().flatMap(s -> Stream.of(s.proximal(), s.distal())), Length::min);
     }
 
     /** The largest printed outer diameter of what enters the lumen; absent when none can be read. */
     static Optional<Label> ofWhatEnters(FitQuestion question) {
-        return read(question.inner().device().sections().stream().filter(s -> question.enters(s.from(), s.to()))
-                .flatMap(s -> Stream.of(printed(s.distal()), printed(s.proximal()))), Length::max);
+        return ofSections(question.inner().device().sections().stream()
+                .filter(s -> question.enters(s.from(), s.to())).toList());
+    }
+
+    /** The largest printed outer diameter of sections of a shaft; absent when none can be read. */
+    public static Optional<Label> ofSections(List<ShaftSection> sections) {
+        return read(sections.stream().flatMap(s -> Stream.of(printed(s.distal()), printed(s.proximal()))),
+                Length::max);
     }
 
     private static Optional<Dimension> printed(Contour contour) {

@@ -28,6 +28,9 @@ import org.ferrule.quantity.Length;
 public record Finding(Verdict verdict, Optional<Clearance> clearance, Optional<Limiting> limiting,
         Optional<Length> reach, List<Reason> reasons, List<Evidence> evidence) {
 
+    /** What a check finds that has nothing to say. */
+    public static final Finding SILENT = of(Verdict.FITS, List.of());
+
     public Finding {
         Objects.requireNonNull(verdict, "verdict");
         reasons = List.copyOf(reasons);
@@ -38,6 +41,11 @@ public record Finding(Verdict verdict, Optional<Clearance> clearance, Optional<L
     public Finding(Verdict verdict, Optional<Clearance> clearance, Optional<Limiting> limiting,
             Optional<Length> reach, List<Reason> reasons) {
         this(verdict, clearance, limiting, reach, reasons, List.of());
+    }
+
+    /** A finding without a place that has something to show. */
+    static Finding shown(Verdict verdict, List<Reason> reasons, Evidence... evidence) {
+        return new Finding(verdict, Optional.empty(), Optional.empty(), Optional.empty(), reasons, List.of(evidence));
     }
 
     /** A finding without a place. */

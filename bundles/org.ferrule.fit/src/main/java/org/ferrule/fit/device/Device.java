@@ -4,6 +4,7 @@
  */
 package org.ferrule.fit.device;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -25,10 +26,11 @@ import org.ferrule.quantity.Length;
  * @param deploys whether it carries something that can be stripped off at an edge (a crimped stent)
  * @param claims what its papers say of partners
  * @param parts what gives it its abilities
+ * @param wireSource where {@code takesWire} was read; {@link SourceRef#NONE} when nobody says
  */
 public record Device(String id, String name, DeviceKind kind, String size, Optional<Dimension> effectiveLength,
         Optional<Dimension> takesWire, List<ShaftSection> sections, List<Lumen> lumens, boolean deploys,
-        List<Claim> claims, Parts parts) {
+        List<Claim> claims, Parts parts, SourceRef wireSource) {
 
     public Device {
         Objects.requireNonNull(id, "id");
@@ -41,6 +43,15 @@ public record Device(String id, String name, DeviceKind kind, String size, Optio
         lumens = List.copyOf(lumens);
         claims = List.copyOf(claims);
         Objects.requireNonNull(parts, "parts");
+        Objects.requireNonNull(wireSource, "wireSource");
+    }
+
+    /** A device of which nobody says where the wire that it takes was read. */
+    public Device(String id, String name, DeviceKind kind, String size, Optional<Dimension> effectiveLength,
+            Optional<Dimension> takesWire, List<ShaftSection> sections, List<Lumen> lumens, boolean deploys,
+            List<Claim> claims, Parts parts) {
+        this(id, name, kind, size, effectiveLength, takesWire, sections, lumens, deploys, claims, parts,
+                SourceRef.NONE);
     }
 
     /** A device without parts that matter. */
@@ -69,6 +80,12 @@ public record Device(String id, String name, DeviceKind kind, String size, Optio
     /** The lumen that other devices are advanced through, when it has one: the working lumen, else the wire lumen. */
     public Optional<Lumen> mainLumen() {
         return firstLumen(Lumen.Use.WORKING).or(() -> firstLumen(Lumen.Use.WIRE));
+    }
+
+    /** The wire lumen that leaves its shaft at a side port, the most distal one where there are several. */
+    public Optional<Lumen> sidePort() {
+        return lumens.stream().filter(l -> l.use() == Lumen.Use.WIRE && l.opening() == Lumen.Opening.SIDE_PORT)
+                .min(Comparator.comparing(Lumen::proximalAt));
     }
 
     /** Its effective length where that is stated. */

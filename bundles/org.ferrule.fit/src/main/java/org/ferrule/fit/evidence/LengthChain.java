@@ -4,6 +4,7 @@
  */
 package org.ferrule.fit.evidence;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 
@@ -52,6 +53,12 @@ public record LengthChain(Question question, List<Link> links, Length margin) im
         EFFECTIVE_LENGTH, LUMEN_LENGTH, HUB_AND_VALVE, REACH_ASKED, PORT_STATION, TUBE_LENGTH, PROTRUSION,
         LEAST_OVERLAP,
         WIRE_LENGTH, WIRE_IN_BODY, GRIP, LANDING_ROOM, TIP_TO_PLANE
+    }
+
+    /** A chain with the sum of its links. */
+    public static LengthChain of(Question question, Link... links) {
+        Length sum = Arrays.stream(links).map(Link::length).reduce(Length.ZERO, Length::plus);
+        return new LengthChain(question, List.of(links), sum);
     }
 
     public LengthChain {

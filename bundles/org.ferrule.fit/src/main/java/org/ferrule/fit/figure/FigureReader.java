@@ -15,6 +15,7 @@ import org.ferrule.fit.rules.Span;
 import org.ferrule.quantity.Dimension;
 import org.ferrule.quantity.Length;
 import org.ferrule.quantity.Sample;
+import org.ferrule.statistics.ToleranceFactor;
 
 /**
  * Turns printed dimensions into intervals under a rule set. "max" is the upper end, "min" the lower, an unmarked or

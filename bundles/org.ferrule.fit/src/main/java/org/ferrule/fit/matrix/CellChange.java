@@ -4,19 +4,23 @@
  */
 package org.ferrule.fit.matrix;
 
+import java.util.Objects;
 import java.util.Optional;
 
-import org.ferrule.fit.passage.FitAnswer;
-
 /**
- * A cell whose answer is not what it was.
+ * A cell that is not what it was.
  *
  * @param outerIndex its line in the new matrix
  * @param innerIndex its column in the new matrix
- * @param before the former answer; absent when the pair is new
- * @param after the new answer
+ * @param before the former cell; absent when the pair is new
+ * @param after the new cell
  */
-public record CellChange(int outerIndex, int innerIndex, Optional<FitAnswer> before, FitAnswer after) {
+public record CellChange(int outerIndex, int innerIndex, Optional<FitCell> before, FitCell after) {
+
+    public CellChange {
+        Objects.requireNonNull(before, "before");
+        Objects.requireNonNull(after, "after");
+    }
 
     /** Whether the verdict going in or coming out is another one. */
     public boolean changesVerdict() {

@@ -14,6 +14,7 @@ import org.ferrule.fit.passage.Direction;
 import org.ferrule.fit.passage.FitAnswer;
 import org.ferrule.fit.passage.FitQuestion;
 import org.ferrule.fit.passage.ReadDevice;
+import org.ferrule.fit.passage.Terms;
 import org.ferrule.fit.rules.RuleSet;
 import org.ferrule.quantity.Length;
 
@@ -52,6 +53,11 @@ public record MatrixQuestion(List<MatrixLine> outer, List<ReadDevice> inner, Dir
         MatrixLine line = outer.get(outerIndex);
         return new FitQuestion(line.device(), line.lumen(), inner.get(innerIndex), direction, reach,
                 conditions, rules);
+    }
+
+    /** What all its questions have in common. */
+    public Terms terms() {
+        return new Terms(direction, reach, conditions, rules);
     }
 
     FitAnswer answer(int outerIndex, int innerIndex) {

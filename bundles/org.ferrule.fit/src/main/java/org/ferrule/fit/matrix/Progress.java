@@ -20,9 +20,9 @@ public interface Progress {
         }
     };
 
-    /** Tells how much is done. */
+    /** Tells how much is done; called by one thread at a time, not always the same one, with rising numbers. */
     void worked(int done, int total);
 
-    /** Whether the work should end without a result. */
+    /** Whether the work should end without a result; may be asked by several threads at once. */
     boolean isCancelled();
 }

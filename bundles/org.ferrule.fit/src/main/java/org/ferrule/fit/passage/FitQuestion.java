@@ -70,7 +70,7 @@ public record FitQuestion(ReadDevice outer, Lumen lumen, ReadDevice inner, Direc
     }
 
     /** The travel that surely happens, where {@link #travel()} is not known: that of the sections described. */
-    Length leastTravel() {
+    public Length leastTravel() {
         return travel().or(() -> inner.device().insertableLength().map(this::travelOfAll)).orElse(lumen.length());
     }
 

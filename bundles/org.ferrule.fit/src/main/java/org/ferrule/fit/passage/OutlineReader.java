@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
+import org.ferrule.fit.device.Contour;
 import org.ferrule.fit.device.Device;
 import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.fit.device.Lumen;
@@ -85,6 +86,23 @@ final class OutlineReader {
             stretches.add(uncovered(device, covered, end));
         }
         return Stretch.upTo(end, stretches, RoundingMode.CEILING);
+    }
+
+    /**
+     * Each section that cannot bend, alone and without a wire beside it, from the distal tip. Only of a round one the
+     * diameter is proved to be what a bend has to take.
+     */
+    List<Stretch> rigid(Phase phase) {
+        List<Stretch> stretches = inOrder().stream().filter(ShaftSection::rigid)
+                .map(section -> rigid(section, phase)).toList();
+        return device.statedLength().map(end -> Stretch.upTo(end, stretches, RoundingMode.CEILING)).orElse(stretches);
+    }
+
+    private Stretch rigid(ShaftSection section, Phase phase) {
+        Stretch alone = contours.read(section, phase, Optional.empty());
+        boolean round = section.distal(phase) instanceof Contour.Round
+                && section.proximal(phase) instanceof Contour.Round;
+        return round ? alone : alone.notProved();
     }
 
     private List<ShaftSection> inOrder() {

@@ -23,22 +23,24 @@ import org.ferrule.quantity.Length;
  *
  * @param diameter of the wire; absent when it is not known
  * @param label its size as printed, for claims; absent when it is not known
+ * @param device the wire itself; absent when only a size is known
  */
-public record OwnWire(Optional<Figure> diameter, Optional<Length> label) {
+public record OwnWire(Optional<Figure> diameter, Optional<Length> label, Optional<Device> device) {
 
     /** Nobody says which wire it is. */
-    public static final OwnWire NOT_STATED = new OwnWire(Optional.empty(), Optional.empty());
+    public static final OwnWire NOT_STATED = new OwnWire(Optional.empty(), Optional.empty(), Optional.empty());
 
     public OwnWire {
         Objects.requireNonNull(diameter, "diameter");
         Objects.requireNonNull(label, "label");
+        Objects.requireNonNull(device, "device");
     }
 
     /** The largest wire that a device is stated to take. */
     public static OwnWire statedFor(Device device, FigureReader reader) {
         return device.takesWire().filter(Dimension::readable).map(size -> new OwnWire(
                 Optional.of(reader.read(size, FigureClass.WIRE_DIAMETER, DeviceKind.GUIDEWIRE).figure()),
-                Optional.of(size.label()))).orElse(NOT_STATED);
+                Optional.of(size.label()), Optional.empty())).orElse(NOT_STATED);
     }
 
     /** A wire of the library; its thickest section counts along its whole length, which errs on the safe side. */
@@ -48,14 +50,14 @@ public record OwnWire(Optional<Figure> diameter, Optional<Length> label) {
         for (Contour contour : contours(wire)) {
             Optional<Dimension> printed = printed(contour);
             if (printed.isEmpty()) {
-                return NOT_STATED;
+                return new OwnWire(Optional.empty(), Optional.empty(), Optional.of(wire));
             }
             Figure figure = reader.read(printed.get(), FigureClass.WIRE_DIAMETER, wire.kind()).figure();
             thickest = Optional.of(thickest.map(figure::max).orElse(figure));
             Length here = printed.get().label();
             label = Optional.of(label.map(here::max).orElse(here));
         }
-        return new OwnWire(thickest, label);
+        return new OwnWire(thickest, label, Optional.of(wire));
     }
 
     private static List<Contour> contours(Device wire) {

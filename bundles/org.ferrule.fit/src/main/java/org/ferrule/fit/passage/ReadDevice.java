@@ -24,6 +24,8 @@ public final class ReadDevice {
     private final List<Stretch> outlineOut;
     private final List<Stretch> shaftIn;
     private final List<Stretch> shaftOut;
+    private final List<Stretch> rigidIn;
+    private final List<Stretch> rigidOut;
     private final Map<String, List<Stretch>> bores;
 
     private ReadDevice(Device device, OwnWire wire, OutlineReader outlines, OutlineReader shafts,
@@ -34,6 +36,8 @@ public final class ReadDevice {
         this.outlineOut = outlines.read(Phase.OUT);
         this.shaftIn = outlines.hasExitPort() ? shafts.read(Phase.IN) : outlineIn;
         this.shaftOut = outlines.hasExitPort() ? shafts.read(Phase.OUT) : outlineOut;
+        this.rigidIn = outlines.rigid(Phase.IN);
+        this.rigidOut = outlines.rigid(Phase.OUT);
         Map<String, List<Stretch>> read = new HashMap<>();
         for (Lumen lumen : device.lumens()) {
             read.put(lumen.name(), boreReader.read(lumen));
@@ -70,6 +74,11 @@ public final class ReadDevice {
     /** The outline of its shaft from the distal tip, without the wire that may lie beside it. */
     List<Stretch> shaft(Phase phase) {
         return phase == Phase.IN ? shaftIn : shaftOut;
+    }
+
+    /** Its sections that cannot bend, each alone and without a wire beside it, from the distal tip. */
+    public List<Stretch> rigid(Phase phase) {
+        return phase == Phase.IN ? rigidIn : rigidOut;
     }
 
     /** The inner diameter of one of its lumens, from the proximal entry. */

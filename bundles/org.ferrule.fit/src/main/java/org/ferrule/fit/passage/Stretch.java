@@ -76,6 +76,10 @@ public record Stretch(String name, Length from, Length to, Optional<Taper> diame
                 .map(s -> s.between(s.from, s.to.min(end), rounding)).toList();
     }
 
+    Stretch notProved() {
+        return new Stretch(name, from, to, diameter, false, notes, source);
+    }
+
     Stretch noting(Reason note) {
         List<Reason> more = new ArrayList<>(notes);
         more.add(note);
@@ -92,7 +96,8 @@ public record Stretch(String name, Length from, Length to, Optional<Taper> diame
                 source, shape);
     }
 
-    static List<Stretch> reversed(List<Stretch> stretches, Length whole) {
+    /** The same stretches, counted from the other end of a whole; in the same order. */
+    public static List<Stretch> reversed(List<Stretch> stretches, Length whole) {
         return stretches.stream().map(s -> s.reversed(whole)).toList();
     }
 }

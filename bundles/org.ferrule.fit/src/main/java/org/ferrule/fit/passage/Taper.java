@@ -36,6 +36,16 @@ public record Taper(Figure start, Figure end) {
         return start.centreAssumed() || end.centreAssumed();
     }
 
+    /** The smaller of both figures, end by end. */
+    public Figure smallest() {
+        return start.min(end);
+    }
+
+    /** The larger of both figures, end by end. */
+    public Figure largest() {
+        return start.max(end);
+    }
+
     /** The lower end of the figure where that is smallest. */
     Length narrowest() {
         return start.low().min(end.low());

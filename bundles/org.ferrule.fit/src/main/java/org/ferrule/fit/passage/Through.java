@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
+import org.ferrule.fit.device.Device;
 import org.ferrule.fit.device.Lumen;
 import org.ferrule.fit.device.Phase;
 import org.ferrule.quantity.Length;
@@ -43,13 +44,19 @@ public record Through(ReadDevice extension, Lumen lumen, Length protrusion) {
         return Transit.of(outer, tube, tipAt(outerLength)).firstOverlap();
     }
 
+    /** What a section of its lumen is called on the way. */
+    public String nameOf(String section) {
+        Device device = extension.device();
+        return (device.name().isEmpty() ? device.id() : device.name()) + " " + section;
+    }
+
     /** Where its tip lies, from the proximal entry of a lumen of that length around it. */
     Length tipAt(Length outerLength) {
         return outerLength.plus(protrusion);
     }
 
     /** Where its lumen begins, from the proximal entry of a lumen of that length around it. */
-    Length collarAt(Length outerLength) {
+    public Length collarAt(Length outerLength) {
         return tipAt(outerLength).minus(lumen.proximalAt());
     }
 

@@ -80,13 +80,9 @@ final class Way {
             tube.add(Stretch.unknown("", Length.ZERO, through.opensAt(outerLength), why, SourceRef.NONE));
         }
         for (Stretch bore : through.extension().bore(through.lumen())) {
-            tube.add(bore.movedBy(collar, nameOf(extension) + " " + bore.name()));
+            tube.add(bore.movedBy(collar, through.nameOf(bore.name())));
         }
         return part(tube, Length.ZERO, through.opensAt(outerLength));
-    }
-
-    private static String nameOf(Device device) {
-        return device.name().isEmpty() ? device.id() : device.name();
     }
 
     private List<Neighbour> occupant(Occupant occupant) {

@@ -71,10 +71,15 @@ public record RuleSet(String title, String revision, List<Span> spans, List<Clea
      * @throws RuleSetException naming both kinds when there is none
      */
     public ClearanceRule clearance(DeviceKind outer, DeviceKind inner) {
-        return clearances.stream().filter(r -> r.speaksOf(outer, inner))
-                .reduce((a, b) -> b.specificity() >= a.specificity() ? b : a)
+        return findClearance(outer, inner)
                 .orElseThrow(() -> new RuleSetException("the rule set \"" + title + "\" has no clearance for a "
                         + inner.word() + " in a " + outer.word()));
+    }
+
+    /** The rule for the clearance that must be left, where there is one. */
+    public Optional<ClearanceRule> findClearance(DeviceKind outer, DeviceKind inner) {
+        return clearances.stream().filter(r -> r.speaksOf(outer, inner))
+                .reduce((a, b) -> b.specificity() >= a.specificity() ? b : a);
     }
 
     /**

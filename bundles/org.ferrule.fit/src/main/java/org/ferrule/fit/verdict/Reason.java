@@ -42,6 +42,10 @@ public record Reason(ReasonCode code, List<Argument> arguments) {
     public record CountArgument(int value) implements Argument {
     }
 
+    /** A share or a chance, between 0 and 1. */
+    public record ShareArgument(double value) implements Argument {
+    }
+
     /** A source. */
     public record SourceArgument(SourceRef value) implements Argument {
     }
@@ -74,6 +78,10 @@ public record Reason(ReasonCode code, List<Argument> arguments) {
 
     public static Argument count(int value) {
         return new CountArgument(value);
+    }
+
+    public static Argument share(double value) {
+        return new ShareArgument(value);
     }
 
     public static Argument source(SourceRef value) {

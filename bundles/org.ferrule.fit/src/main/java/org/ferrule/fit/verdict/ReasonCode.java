@@ -29,6 +29,22 @@ public enum ReasonCode {
     TOO_SHORT(DECIDES, 3),
     /** Device id: its insertable length is not stated. */
     LENGTH_NOT_STATED(DECIDES, 1),
+    /** Short by (length) when hub and valve are allowed for, what they take, source. */
+    SHORT_WITH_VALVE(DECIDES, 3),
+    /** Device id, its side port comes out of the outer tip by (length), port station, reach asked for. */
+    PORT_OUTSIDE(DECIDES, 4),
+    /** Device id: it has a side port, and nobody states where. */
+    PORT_NOT_STATED(DECIDES, 1),
+    /** Device section, its rigid length, longest that passes, radius of the bend. */
+    RIGID_STOPS_IN_BEND(DECIDES, 4),
+    /** Worst clearance in the bend, required clearance, device section, its rigid length, radius of the bend. */
+    RIGID_TIGHT_IN_BEND(DECIDES, 5),
+    /** Extension's name, length of its tube that stays in the guide, least length, source. */
+    LITTLE_OVERLAP(DECIDES, 4),
+    /** Extension's name: its collar comes out of the guide's tip by (length). */
+    COLLAR_BEYOND_TIP(DECIDES, 2),
+    /** Extension's name: how long its tube is, is not stated. */
+    TUBE_NOT_STATED(DECIDES, 1),
     /** Who claims, label compared, value claimed, source. */
     CLAIM_SAYS_YES(DECIDES, 4),
     /** Who claims, label compared, value claimed, source. */
@@ -63,6 +79,34 @@ public enum ReasonCode {
     EXTENSION_TOO_THICK(CAUTION, 3),
     /** Extension id, how far its tip lies beyond the outer tip: the reach counts from there. */
     REACH_FROM_EXTENSION(NOTE, 2),
+    /** Device's name, its largest outer diameter, smallest diameter of the vessel in which it lies. */
+    LARGER_THAN_VESSEL(CAUTION, 3),
+    /** What flow is for, share of the empty lumen's flow at best, least share, source. */
+    FLOW_TOO_LOW(CAUTION, 4),
+    /** What flow is for, share of the empty lumen's flow where the devices lie worst, least share, source. */
+    FLOW_MAY_BE_LOW(CAUTION, 4),
+    /** Greatest chance of an overlap by the standard deviations stated, greatest chance allowed, source. */
+    CHANCE_TOO_HIGH(CAUTION, 3),
+    /** Device section, its rigid length, radius of the vessel's bend, radius to which it must straighten. */
+    VESSEL_MUST_STRAIGHTEN(CAUTION, 4),
+    /** Device section, its rigid length, radius of the vessel's bend, diameter that it would need there. */
+    VESSEL_MUST_BE_WIDE(CAUTION, 4),
+    /** Wire's name: too short by (length) to exchange over it, its length, length needed, source of the grip. */
+    EXCHANGE_WIRE_SHORT(CAUTION, 5),
+    /** Wire's name: an extension can be attached to it. */
+    EXCHANGE_BY_EXTENSION(NOTE, 1),
+    /** Device section, its rigid length, longest that passes in the worst case, radius of the bend. */
+    RIGID_PASSES_BEND(NOTE, 4),
+    /** Greatest chance of an overlap by the standard deviations stated, device section, lumen section. */
+    CHANCE_OF_OVERLAP(NOTE, 3),
+    /** Length of the bend, rigid length: the bend is shorter, so what is said of it errs on the safe side. */
+    BEND_SHORTER_THAN_PART(NOTE, 2),
+    /** Radius of the bend, diameter of the lumen: the radius counts as the lumen's diameter. */
+    BEND_NARROWER_THAN_LUMEN(NOTE, 2),
+    /** Device id, imaging plane behind the tip, how far the plane comes beyond the outer tip. */
+    LANDING_OF_PLANE(NOTE, 3),
+    /** Device id, distal edge of the first marker behind the tip, how far it comes beyond the outer tip. */
+    LANDING_OF_MARKER(NOTE, 3),
     /** Device section, low, centre, high profile after use: assumed from the rule set, source. */
     AFTER_USE_ASSUMED(NOTE, 5),
     /** Device id, the figure as printed, where, low end, high end, source of the span. */

@@ -59,7 +59,7 @@ public abstract class FitCheckContract {
 
     @Test
     void neverFitsWithoutAFigureThatItNeeds() {
-        questionsThatLackAFigure().map(q -> q.under(TestRules.usual()).question()).forEach(question -> {
+        questionsThatLackAFigure().map(q -> q.under(TestRules.full()).question()).forEach(question -> {
             for (Phase phase : Phase.values()) {
                 assertNotEquals(Verdict.FITS, check().check(question, phase).verdict());
             }

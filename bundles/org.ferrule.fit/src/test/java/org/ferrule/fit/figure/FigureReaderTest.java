@@ -19,6 +19,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.ferrule.fit.rules.RuleSetException;
 import org.ferrule.fit.sample.TestRules;
 import org.ferrule.quantity.Dimension;
+import org.ferrule.statistics.ToleranceFactor;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

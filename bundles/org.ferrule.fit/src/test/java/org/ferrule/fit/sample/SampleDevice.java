@@ -17,6 +17,7 @@ import org.ferrule.fit.device.Device;
 import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.fit.device.Lumen;
 import org.ferrule.fit.device.LumenSection;
+import org.ferrule.fit.device.Parts;
 import org.ferrule.fit.device.ShaftSection;
 import org.ferrule.fit.device.ShaftSection.AfterUse;
 import org.ferrule.fit.device.SourceRef;
@@ -33,6 +34,7 @@ public final class SampleDevice {
     private Optional<Dimension> effectiveLength = Optional.empty();
     private Optional<Dimension> takesWire = Optional.empty();
     private boolean deploys;
+    private Parts parts = Parts.NONE;
 
     private SampleDevice(String id, DeviceKind kind) {
         this.id = id;
@@ -133,6 +135,19 @@ public final class SampleDevice {
         return this;
     }
 
+    /** The section that was added last cannot bend. */
+    public SampleDevice rigid() {
+        ShaftSection s = sections.remove(sections.size() - 1);
+        sections.add(new ShaftSection(s.name(), s.from(), s.to(), s.distal(), s.proximal(), s.distalAfter(),
+                s.proximalAfter(), s.afterUse(), s.crossingProfile(), true, s.source()));
+        return this;
+    }
+
+    public SampleDevice parts(Parts what) {
+        parts = what;
+        return this;
+    }
+
     /** A working lumen called "lumen" from the hub to the tip, of one inner diameter. */
     public SampleDevice working(String wholeLength, String innerDiameter) {
         return lumen("lumen", Lumen.Use.WORKING, Lumen.Opening.HUB, "0 mm", wholeLength).bore("0 mm", wholeLength,
@@ -170,6 +185,6 @@ public final class SampleDevice {
     }
 
     public Device device() {
-        return new Device(id, id, kind, size, effectiveLength, takesWire, sections, lumens, deploys, claims);
+        return new Device(id, id, kind, size, effectiveLength, takesWire, sections, lumens, deploys, claims, parts);
     }
 }

@@ -14,6 +14,7 @@ import org.ferrule.fit.device.Device;
 import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.fit.device.Lumen;
 import org.ferrule.fit.figure.FigureReader;
+import org.ferrule.fit.passage.Bend;
 import org.ferrule.fit.passage.Conditions;
 import org.ferrule.fit.passage.Direction;
 import org.ferrule.fit.passage.FitAnswer;
@@ -36,6 +37,7 @@ public final class SampleQuestion {
     private Optional<String> lumen = Optional.empty();
     private Optional<Length> reach = Optional.empty();
     private Optional<Device> wire = Optional.empty();
+    private final List<Bend> bends = new ArrayList<>();
     private final List<Still> inside = new ArrayList<>();
     private Optional<Still> through = Optional.empty();
     private boolean afterInflation;
@@ -97,6 +99,23 @@ public final class SampleQuestion {
         return this;
     }
 
+    /** The inner device runs over that wire. */
+    public SampleQuestion over(SampleDevice guidewire) {
+        wire = Optional.of(guidewire.device());
+        return this;
+    }
+
+    /** On the way there is a bent lumen of that radius. */
+    public SampleQuestion bentLumen(String radius) {
+        return bend(new Bend(Bend.Where.LUMEN, Texts.length(radius), Optional.empty()));
+    }
+
+    /** On the way there is a bend. */
+    public SampleQuestion bend(Bend bend) {
+        bends.add(bend);
+        return this;
+    }
+
     /** Beside a device that lies in the lumen, its tip that far beyond the lumen's distal opening. */
     public SampleQuestion beside(SampleDevice occupant, String tipAhead) {
         inside.add(new Still(occupant.device(), tipAhead, false));
@@ -136,7 +155,7 @@ public final class SampleQuestion {
 
     private Conditions conditions() {
         return new Conditions(inside.stream().map(still -> still.occupant(rules)).toList(),
-                through.map(still -> still.through(rules)), List.of(), afterInflation);
+                through.map(still -> still.through(rules)), bends, afterInflation);
     }
 
     private Lumen asked() {

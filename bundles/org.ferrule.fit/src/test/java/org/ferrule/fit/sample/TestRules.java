@@ -15,6 +15,7 @@ import org.ferrule.fit.device.SourceRef;
 import org.ferrule.fit.rules.AfterUseRule;
 import org.ferrule.fit.rules.ClearanceRule;
 import org.ferrule.fit.rules.FigureClass;
+import org.ferrule.fit.rules.Limits;
 import org.ferrule.fit.rules.RuleSet;
 import org.ferrule.fit.rules.Sampling;
 import org.ferrule.fit.rules.Span;
@@ -29,6 +30,10 @@ public final class TestRules {
     private final List<AfterUseRule> growth = new ArrayList<>();
     private Optional<Length> wireAhead = Optional.empty();
     private Optional<Sampling> sampling = Optional.empty();
+
+    private final List<Limits.FlowLimit> flow = new ArrayList<>();
+    private final List<Limits.Allowance> allowances = new ArrayList<>();
+    private final List<Limits.ChanceLimit> chances = new ArrayList<>();
 
     private TestRules() {
     }
@@ -47,6 +52,13 @@ public final class TestRules {
     public static TestRules usual() {
         return exact().spans("0.01 mm", "0.01 mm").span(FigureClass.CROSSING_PROFILE, "0.02 mm", "0.1 mm")
                 .growth("1.1", "1.2", "1.3").sampling("0.95", "0.99");
+    }
+
+    /** The usual ones with every allowance and limit: 80 mm for hub and valve, 100 mm of overlap and of grip. */
+    public static TestRules full() {
+        return usual().allow(Limits.Purpose.HUB_AND_VALVE, "80 mm").allow(Limits.Purpose.EXTENSION_OVERLAP, "100 mm")
+                .allow(Limits.Purpose.GRIP, "100 mm").leastFlow(Limits.FlowUse.CONTRAST, "0.3")
+                .leastFlow(Limits.FlowUse.PRESSURE, "0.2").greatestChance("0.001");
     }
 
     public TestRules spans(String below, String above) {
@@ -86,7 +98,23 @@ public final class TestRules {
         return this;
     }
 
+    public TestRules allow(Limits.Purpose purpose, String length) {
+        allowances.add(new Limits.Allowance(purpose, Texts.length(length), HOUSE));
+        return this;
+    }
+
+    public TestRules leastFlow(Limits.FlowUse use, String share) {
+        flow.add(new Limits.FlowLimit(use, new BigDecimal(share), HOUSE));
+        return this;
+    }
+
+    public TestRules greatestChance(String chance) {
+        chances.add(new Limits.ChanceLimit(new BigDecimal(chance), HOUSE));
+        return this;
+    }
+
     public RuleSet rules() {
-        return new RuleSet("rules of the test", "1", spans, clearances, growth, wireAhead, sampling);
+        return new RuleSet("rules of the test", "1", spans, clearances, growth, wireAhead, sampling,
+                new Limits(flow, allowances, List.of(), chances));
     }
 }

@@ -20,6 +20,7 @@ import org.ferrule.chart.page.ChartContent;
 import org.ferrule.chart.page.Edition;
 import org.ferrule.chart.page.Head;
 import org.ferrule.chart.words.ReasonWords;
+import org.ferrule.fit.matrix.FitCell;
 import org.ferrule.fit.passage.FitAnswer;
 import org.ferrule.fit.passage.Limiting;
 import org.ferrule.fit.verdict.Lane;
@@ -120,9 +121,7 @@ public final class CsvWriter {
             List.of(head.id(), head.title(), head.size(), head.lumen(), head.figure())
                     .forEach(text -> values.add(CellText.text(text)));
             for (int column = 0; column < chart.columns().size(); column++) {
-                Head inner = chart.columns().get(column);
-                values.add(chart.answers().at(row, column)
-                        .map(answer -> matrixCell(new Pair(head, inner, answer, words), chart)).orElse(""));
+                values.add(chart.answers().cell(row, column).map(cell -> matrixCell(cell, chart)).orElse(""));
             }
             values.addAll(closing);
             printer.printRecord(values);
@@ -130,12 +129,11 @@ public final class CsvWriter {
     }
 
     /** Verdict, the clearance that the chart shows, and the verdict coming out where it is worse. */
-    private static String matrixCell(Pair pair, ChartContent chart) {
-        StringBuilder cell = new StringBuilder(pair.verdict(FitAnswer::in));
-        chart.number().lane().flatMap(pair::clearance)
-                .ifPresent(c -> cell.append(' ').append(CellText.clearance(Optional.of(c))));
-        VerdictLook.worseOut(pair.answer()).ifPresent(out -> cell.append("; out ").append(out.word()));
-        return cell.toString();
+    private static String matrixCell(FitCell cell, ChartContent chart) {
+        StringBuilder text = new StringBuilder(VerdictLook.of(cell.in()).word());
+        chart.number().of(cell).ifPresent(c -> text.append(' ').append(CellText.clearance(Optional.of(c))));
+        VerdictLook.worseOut(cell).ifPresent(out -> text.append("; out ").append(out.word()));
+        return text.toString();
     }
 
     private List<String> closing(ChartContent chart) {

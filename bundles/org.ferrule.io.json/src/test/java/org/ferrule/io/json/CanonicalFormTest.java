@@ -12,6 +12,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 
+import org.ferrule.model.Claim;
 import org.ferrule.model.Device;
 import org.ferrule.model.DeviceLibrary;
 import org.ferrule.model.Document;
@@ -33,6 +34,126 @@ class CanonicalFormTest {
         ReadResult result = Samples.library(Samples.LIBRARY);
         assertEquals(Samples.LIBRARY, Samples.written(result));
         assertTrue(result.canonical());
+    }
+
+    /** Absent, a claim speaks of the device alone, and nobody says whether a wire can be extended. */
+    @Test
+    void keepsANoThatSaysMoreThanNothing() {
+        String text = HEADER + """
+                ,
+                  "devices": [
+                    {
+                      "id": "w",
+                      "wire": {
+                        "extendable": false
+                      },
+                      "claims": [
+                        {
+                          "type": "compatible",
+                          "alone": false
+                        },
+                        {
+                          "type": "compatible",
+                          "alone": true
+                        },
+                        {
+                          "type": "compatible"
+                        }
+                      ]
+                    }
+                  ]
+                }
+                """;
+        ReadResult result = Samples.library(text);
+        assertEquals(text, Samples.written(result));
+        assertEquals(List.of(false, true, true), ((DeviceLibrary) result.document().orElseThrow()).getDevices().get(0)
+                .getClaims().stream().map(Claim::isAlone).toList());
+    }
+
+    @Test
+    void writesConditionsAsTheyWereRead() {
+        String text = """
+                {
+                  "format": "ferrule.chart",
+                  "version": 1,
+                  "conditions": {
+                    "direction": "tip first",
+                    "wire": "w-14",
+                    "reach": "12 cm",
+                    "inside": [
+                      {
+                        "device": "b.devices.json!b-1",
+                        "wire": "w-14",
+                        "tipAhead": "-3.0 cm",
+                        "used": true
+                      },
+                      {
+                        "device": "b-2",
+                        "tipAhead": "+.5 in"
+                      }
+                    ],
+                    "through": {
+                      "extension": "e-6#main",
+                      "protrusion": "8 cm"
+                    },
+                    "bends": [
+                      {
+                        "where": "vessel",
+                        "radius": "15 mm",
+                        "angleDegrees": 60.50
+                      }
+                    ],
+                    "afterInflation": true
+                  }
+                }
+                """;
+        assertEquals(text, Samples.written(Samples.read(text, "x.chart.json")));
+    }
+
+    @Test
+    void writesLimitsAsTheyWereRead() {
+        String text = """
+                {
+                  "format": "ferrule.rules",
+                  "version": 1,
+                  "spans": [
+                    {
+                      "figure": "crossing profile",
+                      "below": "0 mm",
+                      "above": "0.1 mm",
+                      "runsLow": true
+                    }
+                  ],
+                  "flowLimits": [
+                    {
+                      "use": "pressure",
+                      "least": 0.20,
+                      "source": "s"
+                    }
+                  ],
+                  "allowances": [
+                    {
+                      "purpose": "hub and valve",
+                      "length": "8 cm"
+                    }
+                  ],
+                  "ratioBands": [
+                    {
+                      "use": "burr to vessel",
+                      "low": 0.4,
+                      "high": 0.60,
+                      "meaning": "usual"
+                    }
+                  ],
+                  "chanceLimits": [
+                    {
+                      "greatest": 0.010
+                    }
+                  ],
+                  "confidence": 0.95
+                }
+                """;
+        assertEquals(text, Samples.written(Samples.read(text, "x.rules.json")));
     }
 
     @Test

@@ -70,7 +70,14 @@ class SchemaTest {
                 "bench":[{"outer":"a","inner":"b","result":"passed","samples":0}]}
             RULES   | {"format":"ferrule.rules","version":1,"confidence":1}
             RULES   | {"format":"ferrule.rules","version":1,"spans":[{"figure":"outer diameter"}]}
+            RULES   | {"format":"ferrule.rules","version":1,"flowLimits":[{"use":"contrast","least":1.5}]}
+            RULES   | {"format":"ferrule.rules","version":1,"allowances":[{"purpose":"nothing","length":"8 cm"}]}
+            RULES   | {"format":"ferrule.rules","version":1,"ratioBands":[{"use":"burr to vessel","low":0.4}]}
             CHART   | {"format":"ferrule.chart","version":1}
+            CHART   | {"format":"ferrule.chart","version":1,"libraries":["a.devices.json"],"rules":"r.rules.json", \
+                "outer":{},"inner":{},"conditions":{"inside":[{"tipAhead":"3 cm"}]}}
+            CHART   | {"format":"ferrule.chart","version":1,"libraries":["a.devices.json"],"rules":"r.rules.json", \
+                "outer":{},"inner":{},"conditions":{"bends":[{"radius":"20 mm","angleDegrees":0}]}}
             CHART   | {"format":"ferrule.chart","version":1,"libraries":[],"rules":"r.rules.json","outer":{},"inner":{}}
             """)
     void refusesBrokenDocuments(DocumentKind kind, String json) throws IOException {

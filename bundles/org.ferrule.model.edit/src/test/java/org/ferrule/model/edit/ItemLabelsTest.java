@@ -44,6 +44,16 @@ class ItemLabelsTest {
             ClearanceRule | inner=snare; inner=coil; required=0.1 mm | snare, coil in any device: 0.1 mm
             ComplianceRow | pressure=8 atm; diameter=2.5 mm          | 8 atm: 2.5 mm
             ExtraKey      | key=shade                                | shade
+            FlowLimit     | use=contrast; least=0.20                 | contrast: 0.20
+            FlowLimit     |                                          | Limit of flow
+            Allowance     | purpose=hub and valve; length=8 cm       | hub and valve: 8 cm
+            RatioBand     | use=burr to vessel; high=0.6             | burr to vessel: ? to 0.6
+            ChanceLimit   | greatest=0.01                            | Limit of chance 0.01
+            Occupant      | device=a-6; wire=w-14                    | a-6 over w-14
+            Occupant      |                                          | Occupant
+            ThroughExtension | extension=e-6#main                    | e-6#main
+            ThroughExtension |                                       | Through a guide extension
+            Bend          | radius=20 mm                             | Bend 20 mm
             Cutter        | type=burr                                | Cutter
             """)
     void tellsObjectsApart(String type, String notation, String label) {

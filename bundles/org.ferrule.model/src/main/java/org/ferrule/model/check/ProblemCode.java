@@ -41,6 +41,8 @@ public enum ProblemCode {
     OPENING_BEYOND_LENGTH(Severity.ERROR),
     /** A lumen whose sections are longer than there is room for. */
     LUMEN_TOO_LONG(Severity.ERROR),
+    /** A shaft proximal to the collar of an extension that fills the lumen around it like a plug. */
+    PLUG_BEHIND_COLLAR(Severity.WARNING),
     /** A lumen that is not narrower than the shaft around it. */
     LUMEN_TOO_WIDE(Severity.ERROR),
     /** A cross-section that is given in more than one way. */
@@ -59,6 +61,14 @@ public enum ProblemCode {
     COMPETING_RULES(Severity.ERROR),
     /** Factors of growth that are out of order. */
     FACTORS_OUT_OF_ORDER(Severity.ERROR),
+    /** A band that ends before it begins. */
+    BAND_OUT_OF_ORDER(Severity.ERROR),
+    /** A band without ends, in which everything lies. */
+    BAND_WITHOUT_ENDS(Severity.WARNING),
+    /** A figure that must be more than zero and is not. */
+    NOT_MORE_THAN_ZERO(Severity.ERROR),
+    /** Conditions that cannot hold together. */
+    CONDITIONS_EXCLUDE(Severity.ERROR),
     /** A lesion beyond the end of its path. */
     LESION_BEYOND_PATH(Severity.WARNING);
 

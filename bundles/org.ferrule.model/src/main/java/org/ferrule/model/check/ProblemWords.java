@@ -40,6 +40,8 @@ final class ProblemWords {
             case BEYOND_EFFECTIVE_LENGTH -> "ends at {0}, beyond the effective length of {1}";
             case OPENING_BEYOND_LENGTH -> "the lumen opens at {0}, beyond the effective length of {1}";
             case LUMEN_TOO_LONG -> "the section reaches {0} into a lumen that is {1} long";
+            case PLUG_BEHIND_COLLAR ->
+                "begins at {0}, proximal to the collar at {1}, and would lie beside what passes with its whole {2}";
             case LUMEN_TOO_WIDE ->
                 "an inner diameter of {0} is not less than the outer diameter of {1} of \"{2}\" around it";
             case SEVERAL_CROSS_SECTIONS -> "od, oval and discs exclude each other; {0} are given";
@@ -50,6 +52,10 @@ final class ProblemWords {
             case MISSING_SPAN -> "there is no span for the {0} of {1}";
             case COMPETING_RULES -> "another rule is for exactly the same kinds";
             case FACTORS_OUT_OF_ORDER -> "the factors {0}, {1} and {2} are not in rising order";
+            case BAND_OUT_OF_ORDER -> "the band begins at {0} and ends at {1}, which is less";
+            case BAND_WITHOUT_ENDS -> "the band has neither a lower nor an upper end";
+            case NOT_MORE_THAN_ZERO -> "{0} is not more than zero";
+            case CONDITIONS_EXCLUDE -> "\"{0}\" and \"{1}\" exclude each other";
             case LESION_BEYOND_PATH -> "the lesion ends at {0}, beyond the end of its path at {1}";
         };
     }

@@ -20,9 +20,10 @@ public final class Validation {
     public Validation() {
         this(List.of(new RequiredCheck(), new IdCheck(), new NameCheck(), new ReferenceCheck(), new SectionNameCheck(),
                 new PathCheck(), new SourceCheck(), new DateCheck(), new FigureCheck(), new RangeCheck(),
-                new ShaftCheck(), new OpeningCheck(), new LumenCheck(), new WallCheck(), new CrossSectionCheck(),
+                new ShaftCheck(), new OpeningCheck(), new LumenCheck(), new WallCheck(), new CollarCheck(),
+                new CrossSectionCheck(),
                 new BalloonCheck(), new StentCheck(), new ClearanceCheck(), new SpanCheck(), new GrowthCheck(),
-                new LesionCheck()));
+                new RatioBandCheck(), new LesionCheck(), new ConditionCheck()));
     }
 
     /** Creates a validation with other rules. */

@@ -137,6 +137,20 @@ class ValidationTest {
                 + "; sections.0.from=0 mm; sections.0.to=100 cm; sections.0." + shaft);
     }
 
+    /** The collar is a part of the tube; proximal to it lies the push rod. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', nullValues = "-", textBlock = """
+            24 cm | -
+            25 cm | PLUG_BEHIND_COLLAR sections.1.from
+            """)
+    void warnsOfAPlugBehindTheCollar(String collarFrom, String expected) {
+        assertDeviceProblems(expected, "sections.0.from=0 mm; sections.0.to=" + collarFrom + "; sections.0.od=1.7 mm;"
+                + "sections.1.from=" + collarFrom + "; sections.1.to=26 cm; sections.1.od=1.72 mm;"
+                + "sections.2.from=26 cm; sections.2.to=100 cm; sections.2.oval.width=1 mm;"
+                + "sections.2.oval.height=0.4 mm; lumens.0.opens=collar; lumens.0.proximalAt=25 cm;"
+                + "lumens.0.sections.0.id=1.42 mm");
+    }
+
     @Test
     void comparesALumenOnlyWithTheShaftAroundIt() {
         String shaft = "sections.0.from=0 mm; sections.0.to=30 cm; sections.0.od=1.2 mm; "
@@ -207,6 +221,25 @@ class ValidationTest {
                 afterUse.0.source=s | FACTORS_OUT_OF_ORDER afterUse.0.growthCentre
             afterUse.0.growthLow=0; afterUse.0.growthCentre=1.1; afterUse.0.growthHigh=1.3; \
                 afterUse.0.source=s | OUT_OF_RANGE afterUse.0.growthLow
+            flowLimits.0.use=contrast; flowLimits.0.least=0.2; flowLimits.0.source=s | -
+            flowLimits.0.use=contrast; flowLimits.0.least=0.2 | MISSING_SOURCE flowLimits.0
+            flowLimits.0.source=s                           | \
+                MISSING_VALUE flowLimits.0.use, MISSING_VALUE flowLimits.0.least
+            flowLimits.0.use=contrast; flowLimits.0.least=1.01; flowLimits.0.source=s | OUT_OF_RANGE flowLimits.0.least
+            flowLimits.0.use=pressure; flowLimits.0.least=-0.1; flowLimits.0.source=s | OUT_OF_RANGE flowLimits.0.least
+            allowances.0.purpose=grip; allowances.0.length=10 cm; allowances.0.source=s | -
+            allowances.0.purpose=grip; allowances.0.length=-10 cm; allowances.0.source=s | \
+                UNREADABLE_FIGURE allowances.0.length
+            ratioBands.0.use=burr to vessel; ratioBands.0.low=0.4; ratioBands.0.high=0.6; \
+                ratioBands.0.meaning=usual; ratioBands.0.source=s | -
+            ratioBands.0.use=burr to vessel; ratioBands.0.low=0.7; ratioBands.0.high=0.6; \
+                ratioBands.0.meaning=usual; ratioBands.0.source=s | BAND_OUT_OF_ORDER ratioBands.0.high
+            ratioBands.0.use=burr to vessel; ratioBands.0.meaning=usual; ratioBands.0.source=s | \
+                BAND_WITHOUT_ENDS ratioBands.0
+            ratioBands.0.use=burr to vessel; ratioBands.0.low=0; ratioBands.0.meaning=usual; \
+                ratioBands.0.source=s | OUT_OF_RANGE ratioBands.0.low
+            chanceLimits.0.greatest=0.01; chanceLimits.0.source=s | -
+            chanceLimits.0.greatest=2; chanceLimits.0.source=s | OUT_OF_RANGE chanceLimits.0.greatest
             """)
     void checksRuleSets(String notation, String expected) {
         RuleSet rules = (RuleSet) DocumentKind.RULES.create();
@@ -226,6 +259,27 @@ class ValidationTest {
             path.segments.0.name=?; lesion.at=20 mm; lesion.length=31 mm | -
             path.segments.0.bendAngleDegrees=361                    | OUT_OF_RANGE path.segments.0.bendAngleDegrees
             path.segments.0.bendAngleDegrees=-1                     | OUT_OF_RANGE path.segments.0.bendAngleDegrees
+            conditions.inside.0.device=b-1; conditions.inside.0.tipAhead=-3 cm; conditions.inside.0.used=true | -
+            conditions.inside.0.wire=w-1                            | MISSING_VALUE conditions.inside.0.device
+            conditions.inside.0.device=b-1; conditions.inside.0.tipAhead=3 | \
+                UNREADABLE_FIGURE conditions.inside.0.tipAhead
+            conditions.through.extension=e-1#main; conditions.through.protrusion=8 cm | -
+            conditions.through.protrusion=8 cm                      | MISSING_VALUE conditions.through.extension
+            conditions.through.extension=e-1; conditions.through.protrusion=far | \
+                UNREADABLE_FIGURE conditions.through.protrusion
+            conditions.through.extension=e-1; conditions.direction=over wire tail | \
+                CONDITIONS_EXCLUDE conditions.through
+            conditions.inside.0.device=b-1; conditions.direction=over wire tail | \
+                CONDITIONS_EXCLUDE conditions.inside
+            conditions.bends.0.radius=20 mm; conditions.bends.0.angleDegrees=90 | -
+            conditions.bends.0.where=vessel                         | MISSING_VALUE conditions.bends.0.radius
+            conditions.bends.0.radius=0 mm                          | \
+                DOUBTFUL_FIGURE conditions.bends.0.radius, NOT_MORE_THAN_ZERO conditions.bends.0.radius
+            conditions.bends.0.radius=-5 mm                         | UNREADABLE_FIGURE conditions.bends.0.radius
+            conditions.bends.0.radius=20 mm; conditions.bends.0.angleDegrees=0 | \
+                OUT_OF_RANGE conditions.bends.0.angleDegrees
+            conditions.bends.0.radius=20 mm; conditions.bends.0.angleDegrees=361 | \
+                OUT_OF_RANGE conditions.bends.0.angleDegrees
             """)
     void checksCharts(String notation, String expected) {
         FitChart chart = (FitChart) DocumentKind.CHART.create();

@@ -15,7 +15,6 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
-import org.ferrule.chart.drawing.CrossSectionDrawing;
 import org.ferrule.chart.drawing.LongitudinalDrawing;
 import org.ferrule.chart.words.ReasonWords;
 import org.ferrule.fit.device.Phase;
@@ -24,7 +23,7 @@ import org.ferrule.ui.picture.PictureCanvas;
 
 /**
  * Explains an answer: verdicts going in and coming out, reasons in words, the device in the lumen along its length, and
- * across at the place that decides. Lies down or stands up with the room that it has.
+ * across at the place that decides, or what else the checks have to show. Lies down or stands up with the room that it has.
  */
 public final class AnswerPanel {
 
@@ -37,7 +36,7 @@ public final class AnswerPanel {
     private final SashForm parts;
     private final AnswerText text;
     private final PictureCanvas along;
-    private final PictureCanvas across;
+    private final ShownPictures pictures;
     private AskedPair pair;
 
     /** Creates the panel. */
@@ -51,7 +50,7 @@ public final class AnswerPanel {
         GridDataFactory.fillDefaults().grab(true, true).span(2, 1).hint(120, 80).applyTo(parts);
         text = new AnswerText(parts);
         along = new PictureCanvas(parts);
-        across = new PictureCanvas(parts);
+        pictures = new ShownPictures(parts);
         parts.setWeights(WEIGHTS);
         parts.addListener(SWT.Resize, event -> turn());
     }
@@ -94,7 +93,7 @@ public final class AnswerPanel {
         phases.clear();
         text.clear();
         along.clear(why);
-        across.clear("");
+        pictures.clear();
     }
 
     private void explain() {
@@ -107,8 +106,7 @@ public final class AnswerPanel {
         text.show(shown, phase);
         LongitudinalDrawing lengthwise = new LongitudinalDrawing(ReasonWords.english(ShownUnits.now()));
         along.draw((width, height) -> lengthwise.ofPair(shown.question(), answer, phase, width, height));
-        CrossSectionDrawing crosswise = new CrossSectionDrawing(ReasonWords.english(ShownUnits.now()));
-        across.draw((width, height) -> crosswise.ofPair(shown.question(), answer, phase, width, height));
+        pictures.show(shown, answer, phase);
     }
 
     /** Puts the cursor into the panel. */

@@ -9,7 +9,7 @@ import java.util.EnumSet;
 import java.util.Set;
 
 import org.ferrule.chart.look.SideMark;
-import org.ferrule.fit.passage.FitAnswer;
+import org.ferrule.fit.matrix.FitCell;
 
 /** The marks beside a verdict. */
 public final class CellMarks {
@@ -17,16 +17,16 @@ public final class CellMarks {
     private CellMarks() {
     }
 
-    /** Returns the marks of an answer. */
-    public static Set<SideMark> of(FitAnswer answer) {
+    /** Returns the marks of a cell. */
+    public static Set<SideMark> of(FitCell cell) {
         Set<SideMark> marks = EnumSet.noneOf(SideMark.class);
-        if (answer.out().verdict().compareTo(answer.in().verdict()) > 0) {
+        if (cell.out().verdict().compareTo(cell.in().verdict()) > 0) {
             marks.add(SideMark.WORSE_OUT);
         }
-        if (answer.in().hasConflict() || answer.out().hasConflict()) {
+        if (cell.hasConflict()) {
             marks.add(SideMark.CONFLICT);
         }
-        if (answer.in().hasCaution() || answer.out().hasCaution()) {
+        if (cell.hasCaution()) {
             marks.add(SideMark.CAUTION);
         }
         return marks;

@@ -5,12 +5,11 @@
 
 package org.ferrule.ui.fit.matrix;
 
-import java.util.HashSet;
-import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 import org.eclipse.swt.widgets.Display;
-import org.ferrule.fit.matrix.CellChange;
+import org.ferrule.fit.matrix.CellChanges;
 
 /** What cells show for a while: that they have just changed, or that they wait for another answer. */
 final class CellStates {
@@ -18,6 +17,8 @@ final class CellStates {
     /** Answers that come sooner would only make the matrix flicker. */
     private static final int STALE_AFTER_MS = 250;
     private static final int CHANGED_FOR_MS = 2000;
+    /** Where more cells change than that, it is the whole matrix that has changed. */
+    private static final int MOST_SHOWN = 100_000;
 
     /** A cell of the chart, by indexes. */
     record Place(int outer, int inner) {
@@ -64,18 +65,18 @@ final class CellStates {
     }
 
     /** The answer is there; tells whether all cells have to be painted anew for it. */
-    boolean arrived(List<CellChange> changes) {
+    boolean arrived(CellChanges changes) {
         display.timerExec(-1, becomeStale);
-        boolean was = stale;
+        boolean all = stale || changes.count() > MOST_SHOWN;
         stale = false;
-        Set<Place> next = new HashSet<>();
-        changes.forEach(change -> next.add(new Place(change.outerIndex(), change.innerIndex())));
-        if (!next.isEmpty()) {
+        if (!changes.isEmpty()) {
             settle();
-            changed = next;
+            changed = changes.count() > MOST_SHOWN ? Set.of()
+                    : changes.stream().map(change -> new Place(change.outerIndex(), change.innerIndex()))
+                            .collect(Collectors.toSet());
             display.timerExec(CHANGED_FOR_MS, settle);
         }
-        return was;
+        return all;
     }
 
     private void becomeStale() {

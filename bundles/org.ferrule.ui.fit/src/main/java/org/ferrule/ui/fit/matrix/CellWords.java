@@ -6,7 +6,7 @@
 package org.ferrule.ui.fit.matrix;
 
 import org.ferrule.chart.look.VerdictLook;
-import org.ferrule.fit.passage.PhaseAnswer;
+import org.ferrule.fit.matrix.FitCell;
 import org.ferrule.quantity.LengthFormat;
 import org.ferrule.quantity.LengthUnit;
 import org.ferrule.ui.Services;
@@ -27,17 +27,17 @@ final class CellWords {
         format = LengthFormat.clearance(unit, preferences.decimals(unit));
     }
 
-    String verdict(PhaseAnswer answer) {
-        return VerdictLook.of(answer).word();
+    String verdict(FitCell cell) {
+        return VerdictLook.of(cell.in()).word();
     }
 
     /** The worst clearance with its unit; empty where there is none. */
-    String clearance(PhaseAnswer answer) {
-        return answer.clearance().map(c -> format.format(c.worst())).orElse("");
+    String clearance(FitCell cell) {
+        return cell.limiting().map(place -> format.format(place.worst())).orElse("");
     }
 
     /** The number of the worst clearance alone. */
-    String number(PhaseAnswer answer) {
-        return answer.clearance().map(c -> format.number(c.worst())).orElse("");
+    String number(FitCell cell) {
+        return cell.limiting().map(place -> format.number(place.worst())).orElse("");
     }
 }

@@ -15,6 +15,9 @@ import org.ferrule.fit.matrix.FitMatrix;
 /** How many cells have each look; counted once, and kept up to date by what changes. */
 final class LookCounts {
 
+    /** More changes than that take longer to follow than all cells to count. */
+    private static final int FEW = 10_000;
+
     private final Map<VerdictLook, Integer> counts = new EnumMap<>(VerdictLook.class);
 
     int of(VerdictLook look) {
@@ -23,18 +26,20 @@ final class LookCounts {
 
     void count(FitMatrix matrix) {
         counts.clear();
-        for (int outer = 0; outer < matrix.question().outer().size(); outer++) {
-            for (int inner = 0; inner < matrix.question().inner().size(); inner++) {
-                add(VerdictLook.of(matrix.answer(outer, inner).in()), 1);
-            }
-        }
+        matrix.verdicts().forEach((verdict, count) -> add(VerdictLook.of(verdict), count));
     }
 
     void follow(FitMatrix matrix) {
-        for (CellChange change : matrix.changes()) {
-            change.before().ifPresent(before -> add(VerdictLook.of(before.in()), -1));
-            add(VerdictLook.of(change.after().in()), 1);
+        if (matrix.changes().count() > FEW) {
+            count(matrix);
+        } else {
+            matrix.changes().stream().forEach(this::follow);
         }
+    }
+
+    private void follow(CellChange change) {
+        change.before().ifPresent(before -> add(VerdictLook.of(before.in()), -1));
+        add(VerdictLook.of(change.after().in()), 1);
     }
 
     private void add(VerdictLook look, int count) {

@@ -16,8 +16,7 @@ import java.util.stream.IntStream;
 
 import org.ferrule.chart.look.VerdictLook;
 import org.ferrule.engine.chart.SolvedChart;
-import org.ferrule.fit.passage.FitAnswer;
-import org.ferrule.fit.passage.PhaseAnswer;
+import org.ferrule.fit.matrix.FitCell;
 import org.ferrule.ui.fit.answer.AskedPair;
 
 /** What the matrix shows: the answers of a chart, filtered and sorted. */
@@ -46,19 +45,17 @@ public final class MatrixContent {
         return Optional.ofNullable(solved);
     }
 
-    /** Returns the answer that is shown at a position. */
-    public FitAnswer answer(int row, int column) {
-        return answerAt(axis(Side.OUTER).index(row), axis(Side.INNER).index(column));
+    /** Returns the cell that is shown at a position. */
+    public FitCell cell(int row, int column) {
+        return solved.matrix().cell(axis(Side.OUTER).index(row), axis(Side.INNER).index(column));
     }
 
-    private FitAnswer answerAt(int outer, int inner) {
-        return solved.matrix().answer(outer, inner);
-    }
-
-    /** Returns the question with the answer that is shown at a position. */
+    /** Returns the question that is asked at a position with its whole answer, which is worked out now. */
     public AskedPair pair(int row, int column) {
-        return new AskedPair(solved.matrix().question().question(axis(Side.OUTER).index(row),
-                axis(Side.INNER).index(column)), answer(row, column));
+        int outer = axis(Side.OUTER).index(row);
+        int inner = axis(Side.INNER).index(column);
+        return new AskedPair(solved.matrix().question().question(outer, inner),
+                solved.matrix().answer(outer, inner));
     }
 
     /**
@@ -135,7 +132,7 @@ public final class MatrixContent {
     }
 
     private boolean isWanted(int outer, int inner) {
-        return wanted.contains(VerdictLook.of(answerAt(outer, inner).in()));
+        return wanted.contains(VerdictLook.of(solved.matrix().in(outer, inner)));
     }
 
     private int[] sorted(Side side, int[] indexes) {
@@ -144,11 +141,11 @@ public final class MatrixContent {
         if (line.isEmpty()) {
             return indexes;
         }
-        Comparator<Integer> order = Comparator.comparing(i -> in(side, i, line.getAsInt()), sort.order());
+        Comparator<Integer> order = Comparator.comparing(i -> cellOf(side, i, line.getAsInt()), sort.order());
         return MatrixAxis.sorted(indexes, order);
     }
 
-    private PhaseAnswer in(Side side, int index, int other) {
-        return (side == Side.OUTER ? answerAt(index, other) : answerAt(other, index)).in();
+    private FitCell cellOf(Side side, int index, int other) {
+        return side == Side.OUTER ? solved.matrix().cell(index, other) : solved.matrix().cell(other, index);
     }
 }

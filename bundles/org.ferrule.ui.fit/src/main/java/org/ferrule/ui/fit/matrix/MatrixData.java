@@ -21,7 +21,7 @@ final class MatrixData {
 
     static IDataProvider answers(MatrixContent content) {
         return provider(content.axis(Side.INNER), content.axis(Side.OUTER),
-                (column, row) -> content.answer(row, column));
+                (column, row) -> content.cell(row, column));
     }
 
     static IDataProvider heads(MatrixContent content, Side side) {

@@ -7,7 +7,7 @@ package org.ferrule.ui.fit.matrix;
 
 import java.util.Comparator;
 
-import org.ferrule.fit.passage.PhaseAnswer;
+import org.ferrule.fit.matrix.FitCell;
 import org.ferrule.quantity.Length;
 
 /**
@@ -22,14 +22,14 @@ public record MatrixSort(Side by, String key, boolean bestFirst) {
     private static final Length NO_CLEARANCE = new Length(Long.MIN_VALUE);
 
     /** Fitting ones first, those with more clearance first among them. */
-    static final Comparator<PhaseAnswer> BEST_FIRST = Comparator.comparing(PhaseAnswer::verdict)
+    static final Comparator<FitCell> BEST_FIRST = Comparator.comparing((FitCell cell) -> cell.in().verdict())
             .thenComparing(MatrixSort::worstClearance, Comparator.reverseOrder());
 
-    private static Length worstClearance(PhaseAnswer answer) {
-        return answer.clearance().map(c -> c.worst()).orElse(NO_CLEARANCE);
+    private static Length worstClearance(FitCell cell) {
+        return cell.limiting().map(place -> place.worst()).orElse(NO_CLEARANCE);
     }
 
-    Comparator<PhaseAnswer> order() {
+    Comparator<FitCell> order() {
         return bestFirst ? BEST_FIRST : BEST_FIRST.reversed();
     }
 }

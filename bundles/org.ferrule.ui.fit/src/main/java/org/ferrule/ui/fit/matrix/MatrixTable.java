@@ -5,7 +5,6 @@
 
 package org.ferrule.ui.fit.matrix;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -18,6 +17,7 @@ import org.eclipse.nebula.widgets.nattable.selection.event.ISelectionEvent;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
 import org.ferrule.engine.chart.SolvedChart;
+import org.ferrule.fit.matrix.CellChanges;
 import org.ferrule.ui.fit.answer.AskedPair;
 
 /** The matrix as a table: heads that stay, cells that scroll, a selected pair that stays selected. */
@@ -119,10 +119,10 @@ public final class MatrixTable {
     /** Shows other answers. */
     public void show(SolvedChart solved, boolean onlyChanges) {
         boolean others = content.show(solved, onlyChanges);
-        boolean wasStale = states.arrived(onlyChanges ? solved.matrix().changes() : List.of());
+        boolean allAnew = states.arrived(onlyChanges ? solved.matrix().changes() : CellChanges.NONE);
         if (others || !onlyChanges) {
             refresh();
-        } else if (wasStale) {
+        } else if (allAnew) {
             table.redraw();
         } else {
             repaintChanged();

@@ -10,7 +10,7 @@ import java.util.StringJoiner;
 import java.util.stream.IntStream;
 
 import org.eclipse.nebula.widgets.nattable.selection.SelectionLayer;
-import org.ferrule.fit.passage.PhaseAnswer;
+import org.ferrule.fit.matrix.FitCell;
 
 /** Writes cells as text with tabs between, headed by the names of the devices. */
 final class MatrixText {
@@ -57,8 +57,8 @@ final class MatrixText {
     }
 
     private String cell(int row, int column) {
-        PhaseAnswer answer = content.answer(row, column).in();
-        return (words.verdict(answer) + " " + words.clearance(answer)).trim();
+        FitCell cell = content.cell(row, column);
+        return (words.verdict(cell) + " " + words.clearance(cell)).trim();
     }
 
     private static String plain(String text) {

@@ -19,7 +19,7 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.ferrule.chart.look.Scheme;
 import org.ferrule.chart.look.SideMark;
 import org.ferrule.chart.look.VerdictLook;
-import org.ferrule.fit.passage.FitAnswer;
+import org.ferrule.fit.matrix.FitCell;
 import org.ferrule.ui.look.Colours;
 import org.ferrule.ui.picture.PicturePainting;
 
@@ -48,21 +48,21 @@ final class VerdictCells extends AbstractCellPainter {
 
     @Override
     public void paintCell(ILayerCell cell, GC gc, Rectangle bounds, IConfigRegistry registry) {
-        if (cell.getDataValue() instanceof FitAnswer answer) {
-            VerdictLook look = VerdictLook.of(answer.in());
+        if (cell.getDataValue() instanceof FitCell shown) {
+            VerdictLook look = VerdictLook.of(shown.in());
             boolean faint = !content.wants(look);
             Scheme scheme = Colours.dark() ? Scheme.DARK : Scheme.LIGHT;
-            gc.drawImage(tiles.tile(new CellTiles.Look(look, marks(answer), faint, scheme, bounds.width,
+            gc.drawImage(tiles.tile(new CellTiles.Look(look, marks(shown), faint, scheme, bounds.width,
                     bounds.height)), bounds.x, bounds.y);
             if (!faint) {
-                write(gc, answer, bounds, PicturePainting.color(look.tone(scheme).ink()));
+                write(gc, shown, bounds, PicturePainting.color(look.tone(scheme).ink()));
             }
             frame(gc, cell, bounds, PicturePainting.color(look.tone(scheme).ink()));
         }
     }
 
-    private Set<SideMark> marks(FitAnswer answer) {
-        Set<SideMark> marks = CellMarks.of(answer);
+    private Set<SideMark> marks(FitCell shown) {
+        Set<SideMark> marks = CellMarks.of(shown);
         if (states.showsStale()) {
             marks = EnumSet.copyOf(marks);
             marks.add(SideMark.STALE);
@@ -70,19 +70,19 @@ final class VerdictCells extends AbstractCellPainter {
         return marks;
     }
 
-    private void write(GC gc, FitAnswer answer, Rectangle bounds, Color ink) {
+    private void write(GC gc, FitCell shown, Rectangle bounds, Color ink) {
         gc.setForeground(ink);
         int x = bounds.x + measures.glyph() + 2 * CellMeasures.PADDING;
         int y = bounds.y + CellMeasures.EDGE;
         if (saysWords) {
             gc.setFont(measures.bold());
-            gc.drawText(words.verdict(answer.in()), x, y, SWT.DRAW_TRANSPARENT);
+            gc.drawText(words.verdict(shown), x, y, SWT.DRAW_TRANSPARENT);
             gc.setFont(measures.font());
-            gc.drawText(words.clearance(answer.in()), bounds.x + CellMeasures.PADDING, y + measures.line(),
+            gc.drawText(words.clearance(shown), bounds.x + CellMeasures.PADDING, y + measures.line(),
                     SWT.DRAW_TRANSPARENT);
         } else {
             gc.setFont(measures.font());
-            gc.drawText(words.number(answer.in()), x, y, SWT.DRAW_TRANSPARENT);
+            gc.drawText(words.number(shown), x, y, SWT.DRAW_TRANSPARENT);
         }
     }
 

@@ -15,8 +15,9 @@ import org.eclipse.emf.ecore.EObject;
 import org.ferrule.chart.words.PairNames;
 import org.ferrule.chart.words.ReasonWords;
 import org.ferrule.engine.chart.SolvedChart;
+import org.ferrule.fit.figure.Figure;
+import org.ferrule.fit.matrix.FitCell;
 import org.ferrule.fit.passage.FitAnswer;
-import org.ferrule.fit.passage.Limiting;
 import org.ferrule.fit.passage.PhaseAnswer;
 import org.ferrule.fit.verdict.Authority;
 import org.ferrule.fit.verdict.Reason;
@@ -43,6 +44,7 @@ final class AnswerProblems {
     private final ReasonWords words = ReasonWords.english(ShownUnits.now());
     private final List<FoundProblem> found = new ArrayList<>();
     private final Map<String, Assumed> assumed = new TreeMap<>();
+    private final LimitingFigures.Finder limitingFigures;
     private final DocumentRecord record;
     private final EObject place;
     private final SolvedChart solved;
@@ -58,6 +60,7 @@ final class AnswerProblems {
         this.record = record;
         this.place = chart.getOuter() == null ? chart : chart.getOuter();
         this.solved = solved;
+        this.limitingFigures = new LimitingFigures.Finder(solved.matrix());
         this.outer = MatrixLines.of(solved.chart(), Side.OUTER);
         this.inner = MatrixLines.of(solved.chart(), Side.INNER);
     }
@@ -78,10 +81,12 @@ final class AnswerProblems {
     private void look(int row) {
         List<Integer> tight = new ArrayList<>();
         for (int column = 0; column < inner.size(); column++) {
-            FitAnswer answer = solved.matrix().answer(row, column);
-            lookForConflict(row, column, answer);
-            noteAssumed(row, column, answer.in());
-            if (answer.in().verdict() == Verdict.TIGHT) {
+            FitCell cell = solved.matrix().cell(row, column);
+            if (cell.hasConflict() && ++conflicts <= MOST_CONFLICTS) {
+                addConflict(row, column);
+            }
+            noteAssumed(row, column, cell);
+            if (cell.in().verdict() == Verdict.TIGHT) {
                 tight.add(column);
             }
         }
@@ -97,16 +102,15 @@ final class AnswerProblems {
         return columns.size() > NAMED ? first + " and " + (columns.size() - NAMED) + " more" : first;
     }
 
-    private void lookForConflict(int row, int column, FitAnswer answer) {
+    private void addConflict(int row, int column) {
+        FitAnswer answer = solved.matrix().answer(row, column);
         PhaseAnswer phase = answer.in().hasConflict() ? answer.in() : answer.out();
-        if (phase.hasConflict() && ++conflicts <= MOST_CONFLICTS) {
-            PairNames names = PairNames.of(solved.chart().outer().get(row).device().device(),
-                    solved.chart().inner().get(column).device());
-            String reasons = phase.reasons().stream().filter(AnswerProblems::isConflict)
-                    .map(reason -> words.say(reason, names)).collect(Collectors.joining("; "));
-            add(Severity.WARNING, code("conflict", row, column).text(), inner.get(column).head().title() + " in "
-                    + outer.get(row).head().title() + ": " + reasons);
-        }
+        PairNames names = PairNames.of(solved.chart().outer().get(row).device().device(),
+                solved.chart().inner().get(column).device());
+        String reasons = phase.reasons().stream().filter(AnswerProblems::isConflict)
+                .map(reason -> words.say(reason, names)).collect(Collectors.joining("; "));
+        add(Severity.WARNING, code("conflict", row, column).text(), inner.get(column).head().title() + " in "
+                + outer.get(row).head().title() + ": " + reasons);
     }
 
     private static boolean isConflict(Reason reason) {
@@ -114,19 +118,18 @@ final class AnswerProblems {
     }
 
     /** A figure decides where geometry does, at the place that limits. */
-    private void noteAssumed(int row, int column, PhaseAnswer answer) {
-        if (answer.authority() == Authority.GEOMETRY && answer.verdict() != Verdict.UNKNOWN
-                && answer.limiting().isPresent()) {
-            Limiting limiting = answer.limiting().get();
-            PairCode cell = code("assumed", row, column);
-            if (limiting.lumenDiameter().centreAssumed()) {
-                note(words.lengths().lumen(limiting.lumenDiameter().centre()) + " in the lumen \""
-                        + limiting.lumenSection() + "\" of " + outer.get(row).head().title(), cell);
-            }
-            if (limiting.deviceDiameter().centreAssumed()) {
-                note(words.lengths().device(limiting.deviceDiameter().centre()) + " of the section \""
-                        + limiting.deviceSection() + "\" of " + inner.get(column).head().title(), cell);
-            }
+    private void noteAssumed(int row, int column, FitCell cell) {
+        if (cell.in().authority() == Authority.GEOMETRY && cell.in().verdict() != Verdict.UNKNOWN
+                && cell.limiting().isPresent()) {
+            LimitingFigures figures = limitingFigures.of(row, column, cell.limiting().get());
+            PairCode code = code("assumed", row, column);
+            figures.lumen().filter(Figure::centreAssumed)
+                    .ifPresent(figure -> note(words.lengths().lumen(figure.centre()) + " in the lumen \""
+                            + cell.limiting().get().lumenSection() + "\" of " + outer.get(row).head().title(), code));
+            figures.device().filter(Figure::centreAssumed)
+                    .ifPresent(figure -> note(words.lengths().device(figure.centre()) + " of the section \""
+                            + cell.limiting().get().deviceSection() + "\" of " + inner.get(column).head().title(),
+                            code));
         }
     }
 

@@ -19,11 +19,13 @@ import org.ferrule.model.ModelPackage;
  */
 record ChartPlace(EObject object, EStructuralFeature feature) {
 
-    /** The place that the engine names by the key of the chart. */
+    /** The place that the engine names by the key of the chart or of its conditions. */
     static ChartPlace of(FitChart chart, String key) {
         EStructuralFeature feature = chart.eClass().getEStructuralFeature(key);
         if (feature == null) {
-            return new ChartPlace(chart, null);
+            EStructuralFeature condition = ModelPackage.Literals.CONDITIONS.getEStructuralFeature(key);
+            boolean known = condition != null && chart.getConditions() != null;
+            return known ? new ChartPlace(chart.getConditions(), condition) : new ChartPlace(chart, null);
         }
         boolean part = feature.getEType() instanceof EClass && !feature.isMany();
         EObject object = part ? (EObject) chart.eGet(feature) : null;
@@ -33,7 +35,6 @@ record ChartPlace(EObject object, EStructuralFeature feature) {
     private static EStructuralFeature within(String key) {
         return switch (key) {
             case "outer", "inner" -> ModelPackage.Literals.AXIS__DEVICES;
-            case "conditions" -> ModelPackage.Literals.CONDITIONS__WIRE;
             default -> null;
         };
     }

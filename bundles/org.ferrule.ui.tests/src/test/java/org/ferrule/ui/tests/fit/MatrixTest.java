@@ -53,7 +53,7 @@ class MatrixTest {
     void paintsTheVerdictsInTheirInk() {
         new ScreenPicture().take("matrix");
         for (int column = 0; column < 4; column++) {
-            VerdictLook look = VerdictLook.of(content().answer(0, column).in());
+            VerdictLook look = VerdictLook.of(content().cell(0, column).in());
             Ink ink = look.tone(Colours.dark() ? Scheme.DARK : Scheme.LIGHT).ink();
             Rectangle cell = fixture.table().boundsOf(0, column).orElseThrow();
             RGB color = new RGB(ink.red(), ink.green(), ink.blue());
@@ -79,8 +79,8 @@ class MatrixTest {
         fixture.robot().clickPainted(fixture.table().control(), cell.x + 5, cell.y - 5);
         fixture.robot().settle();
         for (int row = 1; row < content().axis(Side.OUTER).size(); row++) {
-            Verdict above = content().answer(row - 1, 0).in().verdict();
-            assertTrue(above.compareTo(content().answer(row, 0).in().verdict()) <= 0,
+            Verdict above = content().cell(row - 1, 0).in().verdict();
+            assertTrue(above.compareTo(content().cell(row, 0).in().verdict()) <= 0,
                     "row " + row + " is out of order");
         }
     }
@@ -108,6 +108,6 @@ class MatrixTest {
         String[] lines = text.split("\n");
         assertEquals(2, lines.length, text);
         assertTrue(lines[0].startsWith("\t" + content().axis(Side.INNER).line(0).head().title()), text);
-        assertTrue(lines[1].contains("\t" + VerdictLook.of(content().answer(0, 0).in()).word()), text);
+        assertTrue(lines[1].contains("\t" + VerdictLook.of(content().cell(0, 0).in()).word()), text);
     }
 }

@@ -71,10 +71,10 @@ class DemoTest {
     }
 
     @Test
-    void holdsLibrariesRulesAndThreeCharts() throws CoreException {
+    void holdsLibrariesRulesAndCharts() throws CoreException {
         assertTrue(documents(".devices.json").size() > 1);
         assertEquals(1, documents(".rules.json").size());
-        assertEquals(3, documents(".chart.json").size());
+        assertEquals(10, documents(".chart.json").size());
     }
 
     @Test

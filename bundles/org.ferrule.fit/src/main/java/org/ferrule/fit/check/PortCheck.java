@@ -1,0 +1,58 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.fit.check;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+import org.ferrule.fit.device.DeviceKind;
+import org.ferrule.fit.device.Lumen;
+import org.ferrule.fit.device.Phase;
+import org.ferrule.fit.evidence.LengthChain;
+import org.ferrule.fit.evidence.LengthChain.Link;
+import org.ferrule.fit.evidence.LengthChain.Part;
+import org.ferrule.fit.passage.Direction;
+import org.ferrule.fit.passage.FitQuestion;
+import org.ferrule.fit.verdict.Reason;
+import org.ferrule.fit.verdict.ReasonCode;
+import org.ferrule.fit.verdict.Verdict;
+import org.ferrule.quantity.Length;
+
+/**
+ * Whether the side port of a rapid-exchange device stays inside the guide, or the extension, at the reach that is asked
+ * for (common practice): outside, its wire would run beside the shaft in the vessel. It can still be done, so it is
+ * tight and not blocked.
+ */
+public final class PortCheck implements FitCheck {
+    /** Those whose distal end lies where a second wire beside a shaft matters; a sheath ends far before. */
+    private static final Set<DeviceKind> AROUND = Set.of(DeviceKind.GUIDE_CATHETER, DeviceKind.GUIDE_EXTENSION,
+            DeviceKind.INNER_CATHETER);
+
+    @Override
+    public Finding check(FitQuestion question, Phase phase) {
+        boolean asked = question.direction() == Direction.TIP_FIRST && question.reach().isPresent()
+                && AROUND.contains(question.outer().device().kind());
+        Optional<Lumen> port = asked ? question.inner().device().sidePort() : Optional.empty();
+        return port.map(lumen -> found(question, lumen)).orElse(Finding.SILENT);
+    }
+
+    private static Finding found(FitQuestion question, Lumen port) {
+        String device = question.inner().device().id();
+        Length beyond = question.reach().orElseThrow();
+        if (beyond.compareTo(Length.ZERO) > 0 && port.length().equals(Length.ZERO)) {
+            return Finding.of(Verdict.UNKNOWN, List.of(Reason.of(ReasonCode.PORT_NOT_STATED, Reason.name(device))));
+        }
+        LengthChain chain = LengthChain.of(LengthChain.Question.PORT_INSIDE,
+                new Link(Part.PORT_STATION, device, port.proximalAt()),
+                new Link(Part.REACH_ASKED, "", beyond.negated()));
+        if (!chain.margin().isNegative()) {
+            return Finding.shown(Verdict.FITS, List.of(), chain);
+        }
+        return Finding.shown(Verdict.TIGHT, List.of(Reason.of(ReasonCode.PORT_OUTSIDE, Reason.name(device),
+                Reason.distance(chain.margin().negated()), Reason.distance(port.proximalAt()),
+                Reason.distance(beyond))), chain);
+    }
+}

@@ -1,0 +1,156 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.fit.quick;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+
+import org.ferrule.fit.device.Claim;
+import org.ferrule.fit.device.DeviceKind;
+import org.ferrule.fit.device.Phase;
+import org.ferrule.quantity.Dimension;
+
+/**
+ * The claims of a device about what lies around it, or about what lies in it: thresholds, and the partners that each
+ * speaks of, as {@code ClaimReader} hears them. What is said is a sum of bits.
+ */
+final class QuickClaims {
+    static final int YES_IN = 1;
+    static final int NO_IN = 2;
+    static final int YES_OUT = 4;
+    static final int NO_OUT = 8;
+
+    private static final int YES = YES_IN | YES_OUT;
+    private static final int NO = NO_IN | NO_OUT;
+    private static final long ALL_KINDS = -1;
+
+    private final One[] claims;
+    private final long kinds;
+
+    private QuickClaims(One[] claims) {
+        this.claims = claims;
+        this.kinds = Stream.of(claims).mapToLong(c -> c.devices.isEmpty() ? c.kinds : ALL_KINDS).reduce(0,
+                (a, b) -> a | b);
+    }
+
+    /**
+     * Claims.
+     *
+     * @param claims of one device
+     * @param comparison the type of claim that compares diameters and counts in the place of that device
+     */
+    static QuickClaims of(List<Claim> claims, Claim.Type comparison) {
+        return new QuickClaims(claims.stream().filter(c -> counts(c, comparison)).map(One::new).toArray(One[]::new));
+    }
+
+    private static boolean counts(Claim claim, Claim.Type comparison) {
+        return claim.type() == Claim.Type.COMPATIBLE || claim.type() == Claim.Type.NOT_COMPATIBLE
+                || claim.type() == comparison && claim.value().filter(Dimension::readable).isPresent();
+    }
+
+    /** The bit of a kind of devices. */
+    static long bit(DeviceKind kind) {
+        return 1L << kind.ordinal();
+    }
+
+    /** Whether any may speak of a device of that kind. */
+    boolean maySpeakOf(long kind) {
+        return (kinds & kind) != 0;
+    }
+
+    /**
+     * What they say of a partner.
+     *
+     * @param label what is compared
+     * @param wire label of the wire in the question; {@link QuickLabel#NONE} when it is not known
+     */
+    int say(Partner partner, QuickLabel label, int wire) {
+        int said = 0;
+        for (One claim : claims) {
+            if (claim.speaksOf(partner)) {
+                said |= claim.say(label, wire);
+            }
+        }
+        return said;
+    }
+
+    /**
+     * What a claim may speak of.
+     *
+     * @param kind the bit of its kind
+     * @param size its size designation
+     * @param id of the device
+     */
+    record Partner(long kind, String size, String id) {
+    }
+
+    /** One claim. */
+    private static final class One {
+        private final Claim.Type type;
+        private final long kinds;
+        private final List<String> sizes;
+        private final List<String> devices;
+        private final boolean anySize;
+        private final boolean namesDevices;
+        private final int value;
+        private final int mayYes;
+        private final int mayNo;
+        private final boolean hasWire;
+        private final int wire;
+
+        One(Claim claim) {
+            type = claim.type();
+            kinds = claim.kinds().isEmpty() ? ALL_KINDS
+                    : claim.kinds().stream().mapToLong(QuickClaims::bit).reduce(0, (a, b) -> a | b);
+            sizes = claim.sizes();
+            devices = claim.devices();
+            anySize = sizes.isEmpty();
+            namesDevices = !devices.isEmpty();
+            value = claim.value().filter(Dimension::readable).map(v -> QuickLabel.number(v.label())).orElse(0);
+            boolean wireUnreadable = claim.wire().filter(w -> !w.readable()).isPresent();
+            hasWire = claim.wire().filter(Dimension::readable).isPresent();
+            wire = claim.wire().filter(Dimension::readable).map(w -> QuickLabel.number(w.label())).orElse(0);
+            mayYes = claim.isScoped() && !wireUnreadable ? bits(claim.covers(), YES_IN, YES_OUT) : 0;
+            // coming out after use is no easier than going in
+            mayNo = bits(claim.covers(), NO_IN | NO_OUT, NO_OUT);
+        }
+
+        private static int bits(Set<Phase> covers, int in, int out) {
+            return (covers.contains(Phase.IN) ? in : 0) | (covers.contains(Phase.OUT) ? out : 0);
+        }
+
+        boolean speaksOf(Partner partner) {
+            if (namesDevices) {
+                return devices.contains(partner.id());
+            }
+            return (kinds & partner.kind()) != 0 && (anySize || sizes.contains(partner.size()));
+        }
+
+        int say(QuickLabel label, int askedWire) {
+            int said = switch (type) {
+                case COMPATIBLE -> mayYes;
+                case NOT_COMPATIBLE -> mayNo;
+                case MINIMUM_LUMEN -> compared(label.extreme() >= value, label);
+                case LARGEST_DEVICE -> compared(label.extreme() <= value, label);
+            };
+            return hasWire ? said & holdingFor(askedWire, wire) : said;
+        }
+
+        private int compared(boolean enough, QuickLabel label) {
+            if (label.extreme() == QuickLabel.NONE || enough && !label.complete()) {
+                return 0;
+            }
+            return enough ? mayYes : mayNo;
+        }
+
+        private static int holdingFor(int asked, int stated) {
+            if (asked == QuickLabel.NONE) {
+                return NO;
+            }
+            return (asked <= stated ? YES : 0) | (asked >= stated ? NO : 0);
+        }
+    }
+}

@@ -1,0 +1,72 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.fit.quick;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+import org.ferrule.fit.authority.Labels;
+import org.ferrule.fit.authority.TakenWire;
+import org.ferrule.fit.device.Claim;
+import org.ferrule.fit.device.Device;
+import org.ferrule.fit.device.Lumen;
+import org.ferrule.fit.passage.Direction;
+import org.ferrule.fit.passage.ReadDevice;
+import org.ferrule.fit.passage.Stretch;
+import org.ferrule.fit.passage.Terms;
+import org.ferrule.quantity.Length;
+
+/** A lumen of an outer device as plain numbers, ready for many questions under the same terms. Immutable. */
+public final class QuickOuter {
+    final QuickBore bore;
+    final int kind;
+    final long kindBit;
+    final QuickClaims.Partner partner;
+    final QuickClaims claims;
+    final QuickLabel label;
+    final boolean hasCollar;
+    final long length;
+    /** How long an inner device must be; 0 hub to hub. */
+    final long lengthNeeded;
+    /** How much of the inner device is to lie beyond the distal opening; 0 hub to hub. */
+    final long beyond;
+    /** Ids of devices about which there are bench results with this one. */
+    final Set<String> tried;
+
+    private QuickOuter(ReadDevice read, Lumen lumen, Terms terms, Set<String> tried) {
+        Device device = read.device();
+        List<Stretch> stretches = read.bore(lumen);
+        List<String> names = stretches.stream().map(Stretch::name).distinct().toList();
+        boolean tipFirst = terms.direction() == Direction.TIP_FIRST;
+        this.bore = new QuickBore(
+                FlatStretches.of(tipFirst ? stretches : Stretch.reversed(stretches, lumen.length()), names));
+        this.kind = device.kind().ordinal();
+        this.kindBit = QuickClaims.bit(device.kind());
+        this.partner = new QuickClaims.Partner(kindBit, device.size(), device.id());
+        List<Claim> all = new ArrayList<>(device.claims());
+        TakenWire.claim(device, lumen).ifPresent(all::add);
+        this.claims = QuickClaims.of(all, Claim.Type.LARGEST_DEVICE);
+        this.label = QuickLabel.of(Labels.ofLumen(lumen));
+        this.hasCollar = lumen.opening() == Lumen.Opening.COLLAR;
+        this.length = lumen.length().thirdNanometres();
+        boolean hubToHub = terms.reach().isEmpty() && tipFirst;
+        this.beyond = hubToHub ? 0 : lumen.distalAt().plus(ahead(terms)).thirdNanometres();
+        this.lengthNeeded = hubToHub ? 0 : length + beyond;
+        this.tried = tried;
+    }
+
+    private static Length ahead(Terms terms) {
+        return terms.reach().orElseGet(terms.rules()::wireAheadOrFail);
+    }
+
+    /** Makes a lumen ready; nothing when its numbers are too large. */
+    static Optional<QuickOuter> of(ReadDevice read, Lumen lumen, Terms terms, Set<String> tried) {
+        boolean holds = FlatStretches.holds(read.bore(lumen)) && FlatStretches.isNear(lumen.length())
+                && FlatStretches.isNear(lumen.distalAt());
+        return holds ? Optional.of(new QuickOuter(read, lumen, terms, tried)) : Optional.empty();
+    }
+}

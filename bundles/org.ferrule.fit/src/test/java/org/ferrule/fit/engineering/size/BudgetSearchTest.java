@@ -1,0 +1,107 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.fit.engineering.size;
+
+import static org.ferrule.fit.sample.SampleDevice.balloon;
+import static org.ferrule.fit.sample.SampleDevice.device;
+import static org.ferrule.fit.sample.SampleDevice.guide;
+import static org.ferrule.fit.sample.SampleDevice.rod;
+import static org.ferrule.fit.sample.SampleQuestion.passage;
+import static org.ferrule.fit.sample.Texts.length;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+
+import org.ferrule.fit.FitSolver;
+import org.ferrule.fit.device.DeviceKind;
+import org.ferrule.fit.device.Lumen;
+import org.ferrule.fit.sample.SampleDevice;
+import org.ferrule.fit.sample.SampleQuestion;
+import org.ferrule.fit.sample.TestRules;
+import org.ferrule.fit.verdict.Verdict;
+import org.ferrule.quantity.Length;
+import org.junit.jupiter.api.Test;
+
+class BudgetSearchTest {
+
+    private static Optional<ToleranceBudget> budget(SampleQuestion question) {
+        return BudgetSearch.of(question.question(), FitSolver.standard(List.of()));
+    }
+
+    private static SampleDevice rodOf(String diameter) {
+        return rod("rod", DeviceKind.MICROCATHETER, "135 cm", diameter);
+    }
+
+    /** Worst 1.768 - 1.74 = 0.028 mm; 0.04 are required; 0.01 and 0.03 mm of spread give 1/4 and 3/4 of 0.012 mm. */
+    @Test
+    void sharesWhatIsMissingInProportionToTheSpread() {
+        ToleranceBudget budget = budget(passage(rodOf("1.71 mm ±0.03"), guide("g", "1.778 mm ±0.01"))
+                .under(TestRules.exact().required("0.04 mm"))).orElseThrow();
+        assertEquals(length("0.012 mm"), budget.missing());
+        assertEquals(List.of(length("0.01 mm"), length("0.03 mm")),
+                budget.contributors().stream().map(Contributor::spread).toList());
+        assertEquals(List.of(length("0.003 mm"), length("0.009 mm")),
+                budget.contributors().stream().map(Contributor::shared).toList());
+        assertEquals(List.of(false, true), budget.contributors().stream().map(Contributor::isEnoughAlone).toList());
+        assertEquals(Optional.of(length("0.028 mm")), budget.requiredInstead());
+        assertEquals(Optional.of(Verdict.FITS), budget.afterSharing());
+        assertEquals(Length.ZERO, budget.missingWithoutSpread());
+    }
+
+    /** T1: 6.520 ± 0.010 less 6.500 ± 0.008 in leaves 0.002 in at worst; 0.0021 in asked for lack 0.0001 in. */
+    @Test
+    void thePublishedStackLacksATenthOfAMil() {
+        SampleDevice outer = device("outer", DeviceKind.OTHER).length("10 in")
+                .lumen("lumen", Lumen.Use.WORKING, Lumen.Opening.HUB, "0 in", "10 in")
+                .bore("0 in", "10 in", "6.520 in ±0.010");
+        SampleDevice inner = device("inner", DeviceKind.OTHER).length("1 in").section("stack", "0 in", "1 in",
+                "6.500 in ±0.008");
+        ToleranceBudget budget = budget(passage(inner, outer).under(TestRules.exact().required("0.0021 in")))
+                .orElseThrow();
+        assertEquals(length("0.0001 in"), budget.missing());
+        assertEquals(length("0.002 in"), budget.requiredInstead().orElseThrow());
+        assertTrue(budget.contributors().stream().allMatch(Contributor::isEnoughAlone));
+    }
+
+    @Test
+    void tellsAssumedFromStatedSpread() {
+        ToleranceBudget budget = budget(passage(rodOf("1.74 mm"), guide("g", "1.778 mm ±0.01"))
+                .under(TestRules.exact().spans("0.01 mm", "0.02 mm"))).orElseThrow();
+        assertEquals(List.of(false, true), budget.contributors().stream().map(Contributor::assumed).toList());
+    }
+
+    @Test
+    void theWireBesideTheShaftIsAContributorOfItsOwn() {
+        ToleranceBudget budget = budget(passage(balloon("b", "0.8 mm", "1.38 mm"), guide("g", "1.778 mm"))
+                .under(TestRules.exact().spans("0.01 mm", "0.01 mm"))).orElseThrow();
+        assertEquals(3, budget.contributors().size());
+        assertEquals(List.of(length("0.01 mm"), length("0.01 mm"), length("0.01 mm")),
+                budget.contributors().stream().map(Contributor::spread).toList());
+        assertEquals(Optional.of(Verdict.FITS), budget.afterSharing());
+    }
+
+    @Test
+    void saysWhatIsMissingEvenWithoutSpread() {
+        ToleranceBudget budget = budget(passage(rodOf("1.77 mm ±0.005"), guide("g", "1.778 mm ±0.002"))).orElseThrow();
+        assertEquals(length("0.017 mm"), budget.missingWithoutSpread());
+        assertEquals(Optional.empty(), budget.afterSharing());
+    }
+
+    @Test
+    void noRequiredClearanceSavesAWorstCaseThatOverlaps() {
+        ToleranceBudget budget = budget(passage(rodOf("1.75 mm ±0.05"), guide("g", "1.778 mm"))).orElseThrow();
+        assertFalse(budget.requiredInstead().isPresent());
+    }
+
+    @Test
+    void whatIsNotTightByGeometryHasNoBudget() {
+        assertEquals(Optional.empty(), budget(passage(rodOf("1 mm"), guide("g", "1.778 mm"))));
+        assertEquals(Optional.empty(), budget(passage(rodOf("2 mm"), guide("g", "1.778 mm"))));
+        assertEquals(Optional.empty(), budget(passage(rodOf("?"), guide("g", "1.778 mm"))));
+    }
+}

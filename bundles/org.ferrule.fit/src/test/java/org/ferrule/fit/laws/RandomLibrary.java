@@ -1,0 +1,94 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.fit.laws;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+
+import org.ferrule.fit.FitSolver;
+import org.ferrule.fit.device.Device;
+import org.ferrule.fit.matrix.MatrixLine;
+import org.ferrule.fit.matrix.MatrixQuestion;
+import org.ferrule.fit.passage.Direction;
+import org.ferrule.fit.passage.ReadDevice;
+import org.ferrule.fit.rules.RuleSet;
+import org.ferrule.fit.sample.TestRules;
+import org.ferrule.quantity.Length;
+
+/** Random devices that are edited, and the question that is asked of them. */
+final class RandomLibrary {
+    private static final int LEAST = 3;
+
+    private final Random random;
+    private final List<Device> outer = new ArrayList<>();
+    private final List<Device> inner = new ArrayList<>();
+    private final Map<Device, ReadDevice> read = new HashMap<>();
+    private final FitSolver solver;
+    private final Direction direction;
+    private RuleSet rules = TestRules.usual().rules();
+    private Optional<Length> reach;
+    private int made;
+
+    RandomLibrary(Random random) {
+        this.random = random;
+        this.direction = random.nextInt(3) == 0 ? Direction.OVER_WIRE_TAIL : Direction.TIP_FIRST;
+        this.reach = reach();
+        this.solver = FitSolver.standard(new RandomClaims(random).bench());
+        for (int i = 0; i <= LEAST; i++) {
+            outer.add(RandomDevice.outer("g" + made++, random));
+            inner.add(RandomDevice.inner("b" + made++, random));
+        }
+    }
+
+    private Optional<Length> reach() {
+        int steps = direction == Direction.TIP_FIRST ? random.nextInt(15) - 5 : random.nextInt(6);
+        return random.nextInt(3) == 0 ? Optional.empty() : Optional.of(new Length(5_000_000L * steps));
+    }
+
+    /** Changes one device, the order, the number of devices, or what is asked. */
+    void edit() {
+        int place = random.nextInt(LEAST);
+        switch (random.nextInt(9)) {
+            case 0 -> outer.set(place, RandomDevice.outer(outer.get(place).id(), random));
+            case 1 -> outer.add(place, RandomDevice.outer("g" + made++, random));
+            case 2 -> Collections.shuffle(outer, random);
+            case 3 -> inner.remove(place);
+            case 4 -> inner.add(place, RandomDevice.inner("b" + made++, random));
+            case 5 -> reach = reach();
+            case 6 -> changeRules();
+            case 7 -> inner.set(place, retitled(inner.get(place)));
+            default -> inner.set(place, RandomDevice.inner(inner.get(place).id(), random));
+        }
+        if (inner.size() < LEAST) {
+            inner.add(RandomDevice.inner("b" + made++, random));
+        }
+    }
+
+    private void changeRules() {
+        rules = TestRules.usual().required("0.0" + random.nextInt(5) + " mm").rules();
+        read.clear();
+    }
+
+    private static Device retitled(Device d) {
+        return new Device(d.id(), d.name() + "'", d.kind(), d.size(), d.effectiveLength(), d.takesWire(),
+                d.sections(), d.lumens(), d.deploys(), d.claims(), d.parts());
+    }
+
+    /** Unchanged devices stay the same objects, as the matrix expects. */
+    MatrixQuestion question() {
+        List<MatrixLine> lines = outer.stream()
+                .flatMap(d -> d.lumens().stream().map(lumen -> new MatrixLine(read(d), lumen))).toList();
+        return new MatrixQuestion(lines, inner.stream().map(this::read).toList(), direction, reach, rules, solver);
+    }
+
+    private ReadDevice read(Device device) {
+        return read.computeIfAbsent(device, d -> ReadDevice.of(d, rules));
+    }
+}
