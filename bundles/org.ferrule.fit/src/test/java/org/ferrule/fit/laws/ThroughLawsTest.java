@@ -7,6 +7,7 @@ package org.ferrule.fit.laws;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -22,6 +23,7 @@ import org.ferrule.fit.matrix.MatrixQuestion;
 import org.ferrule.fit.matrix.Progress;
 import org.ferrule.fit.passage.FitAnswer;
 import org.ferrule.fit.passage.FitQuestion;
+import org.ferrule.fit.passage.Limiting;
 import org.ferrule.fit.sample.SampleDevice;
 import org.ferrule.fit.sample.SampleQuestion;
 import org.ferrule.fit.verdict.Verdict;
@@ -44,12 +46,12 @@ class ThroughLawsTest {
 
         /** A tube no wider than the lumen around it, whose collar lies in it. */
         static Extension in(RandomPassage passage, Random random) {
-            int tube = 2 + random.nextInt(Math.max(1, passage.boreLength()));
+            int tube = 1 + random.nextInt(passage.boreLength());
             RandomFigure around = passage.bore().get(0).start();
             RandomFigure bore = RandomFigure.near(around.printed() * (int) RandomFigure.GRAIN / 3000
                     - random.nextInt(200), RandomFigure.anyForm(random), random);
             return new Extension(tube, bore, RandomFigure.near(50 + random.nextInt(300),
-                    RandomFigure.anyForm(random), random), tube - 1 - random.nextInt(tube));
+                    RandomFigure.anyForm(random), random), random.nextInt(tube));
         }
 
         Extension withBore(UnaryOperator<RandomFigure> change) {
@@ -110,6 +112,49 @@ class ThroughLawsTest {
                     passage.port(), passage.wire(), passage.direction(), -1, passage.rules()));
             assertNotBetter(untilTheCollar.answer(), answer(untilTheCollar, inside));
         });
+    }
+
+    @Test
+    void extensionIsALumenOfTwoPartsWithARodInTheFirst() {
+        Cases.check(CASES, random -> {
+            RandomShared drawn = RandomShared.any(random);
+            RandomShared shared = drawn.withPassage(withoutTapers(drawn.passage()));
+            Extension extension = Extension.in(shared.passage(), random);
+            FitAnswer through = answer(shared, extension);
+            FitAnswer one = asOneLumen(shared, extension).answer();
+            for (Phase phase : Phase.values()) {
+                assertEquals(one.in(phase).geometry(), through.in(phase).geometry());
+                assertEquals(one.in(phase).clearance(), through.in(phase).clearance());
+                assertEquals(one.in(phase).reach(), through.in(phase).reach());
+                assertEquals(one.in(phase).limiting().map(Limiting::lumenStation),
+                        through.in(phase).limiting().map(Limiting::lumenStation));
+            }
+        });
+    }
+
+    private static RandomPassage withoutTapers(RandomPassage passage) {
+        return withBore(passage, passage.bore().stream()
+                .map(s -> new RandomSection(s.from(), s.to(), s.start(), s.start(), s.use())).toList());
+    }
+
+    private static RandomPassage withBore(RandomPassage passage, List<RandomSection> bore) {
+        return new RandomPassage(passage.shaft(), bore, passage.port(), passage.wire(), passage.direction(),
+                passage.beyond(), passage.rules());
+    }
+
+    /** The lumen around it up to the collar, then the tube; the rod ends where the tube begins. */
+    private static RandomShared asOneLumen(RandomShared shared, Extension extension) {
+        int end = shared.passage().boreLength() + extension.protrusion();
+        int collar = end - extension.tube();
+        List<RandomSection> bore = new ArrayList<>(shared.passage().bore().stream().filter(s -> s.from() < collar)
+                .map(s -> new RandomSection(s.from(), Math.min(s.to(), collar), s.start(), s.start(), s.use()))
+                .toList());
+        bore.add(new RandomSection(collar, end, extension.bore(), extension.bore(), RandomSection.Use.PLAIN));
+        RandomSection rod = new RandomSection(0, 200, extension.rod(), extension.rod(), RandomSection.Use.PLAIN);
+        List<RandomOccupant> occupants = new ArrayList<>(shared.occupants().stream()
+                .map(o -> o.at(o.tipAhead() - extension.protrusion())).toList());
+        occupants.add(new RandomOccupant(List.of(rod), RandomPassage.NONE, extension.rod(), -extension.tube(), false));
+        return new RandomShared(withBore(shared.passage(), bore), occupants);
     }
 
     @Test
