@@ -97,6 +97,7 @@ record Variants(List<Replacement> ends, Optional<Replacement> centre) {
     }
 
     private static Replacement at(Length end, Device device, OwnWire stated, RuleSet rules) {
-        return Replacement.ofWire(device, new OwnWire(Optional.of(Figure.exactly(end)), stated.label(), stated.device()), rules);
+        return Replacement.ofWire(device,
+                new OwnWire(Optional.of(Figure.exactly(end)), stated.label(), stated.device()), rules);
     }
 }
