@@ -67,7 +67,7 @@ class RefusalTest {
             stack   ; contributor: 2 mm                                      ; contributor ; 2 mm    ; tolerance
             stack   ; contributor: 2 mm sd 0.1 n 5                           ; contributor ; 2 mm sd 0.1 n 5 ; tolerance
             inflate ; row: 6 atm 2.9 mm | pressure: 6 atm                    ; row        ; 6 atm 2.9 mm ; a pressure and a diameter
-            inflate ; row: 6 atm = 3 mm | row: 6 atm = 4 mm | pressure: 6 atm ; row       ; 6 atm = 3 mm ; row 1 (6 atm -> 3 mm), row 2
+            inflate ; row: 6 atm = 3 mm | row: 6 atm = 4 mm | pressure: 6 atm ; row       ; -        ; row 1 (6 atm -> 3 mm), row 2
             inflate ; row: 6 atm = 3 mm                                      ; diameter   ; -        ; either a pressure or a diameter
             inflate ; row: 6 atm = 3 mm | pressure: 6 atm | diameter: 3 mm   ; diameter   ; 3 mm     ; either a pressure or a diameter
             inflate ; row: 6 atm = 3 mm | pressure: 6                        ; pressure   ; 6        ; expected a unit
@@ -86,6 +86,8 @@ class RefusalTest {
             stiffness ; outer: 1 mm | modulus: much                          ; modulus    ; much     ; a number
             buckle  ; outer: 1 mm | modulus: 193 | lumen: 1 mm               ; lumen      ; 1 mm     ; above the outer diameter
             buckle  ; outer: 1 mm | modulus: 193 | lumen: 2 mm | angle: 91 deg ; angle    ; 91 deg   ; at most 90 deg
+            pack    ; device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm ; device ; - ; at most 16
+            flow    ; lumen: 9 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm ; device ; - ; at most 8
             flow    ; device: 1 mm                                           ; lumen      ; -        ; is missing
             """)
     void namesTheParameterAndTheText(String calculator, String arguments, String parameter, String text,

@@ -47,9 +47,8 @@ final class SensitivityCommand implements Callable<Integer> {
         }
         PrintWriter err = spec.commandLine().getErr();
         ChartRun run = ChartRun.of(chart, err);
-        List<Influence> ranked = Sensitivity
-                .of(run.solved().matrix(), new TerminalProgress(err, "looking into dimensions")).stream().limit(top)
-                .toList();
+        List<Influence> ranked = Sensitivity.of(run.solved().matrix(), run.solved().chart().wire(),
+                new TerminalProgress(err, "looking into dimensions")).stream().limit(top).toList();
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
             out.println(InfluenceTable.json(ranked).toPrettyString());

@@ -44,6 +44,9 @@ final class ValidateCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (output != null && !isMarkdown() && !isCsv()) {
+            throw new CommandLineException("no report is known for " + output + "; known are .md, .csv");
+        }
         String version = String.join(" ", new VersionProvider().getVersion());
         ValidationReport report = ValidationRun.of(version, Optional.ofNullable(rules), LocalDate.now());
         if (output != null) {
@@ -79,15 +82,19 @@ final class ValidateCommand implements Callable<Integer> {
     }
 
     private String text(ValidationReport report) throws IOException {
-        String name = output.getFileName().toString();
-        if (name.endsWith(".md")) {
+        if (isMarkdown()) {
             return ValidationMarkdown.of(report);
-        }
-        if (!name.endsWith(".csv")) {
-            throw new CommandLineException("no report is known for " + output + "; known are .md, .csv");
         }
         StringBuilder text = new StringBuilder();
         ValidationCsv.write(report, text);
         return text.toString();
+    }
+
+    private boolean isMarkdown() {
+        return output.getFileName().toString().endsWith(".md");
+    }
+
+    private boolean isCsv() {
+        return output.getFileName().toString().endsWith(".csv");
     }
 }

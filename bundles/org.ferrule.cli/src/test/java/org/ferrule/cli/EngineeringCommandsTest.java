@@ -156,7 +156,7 @@ class EngineeringCommandsTest {
     }
 
     @Test
-    void validateMeetsEveryPublishedValueAndWritesBothReports() throws IOException {
+    void validateWritesReportsAndEndsWithOneWhereAValueIsNotMet() throws IOException {
         Path markdown = folder.resolve("report.md");
         Run run = Run.of("validate", "--rules", small.rules(), "--out", markdown);
         assertEquals(1, run.exitCode(), "the small rules say nothing of wires and profiles");

@@ -52,10 +52,11 @@ public final class LumenFlow {
      * arrangements has found, the same each time, widened by 0.5 % of either end. The true extremes may lie further out
      * (with up to five devices longer searches found nothing outside; with more, some ends 1 % further out). Proved is
      * that the upper end is never above what the thickest device alone leaves on the wall. Two or three devices take
-     * some hundredths of a second, eight take seconds.
+     * about a tenth of a second, eight take seconds.
      * <p>
-     * Another or a thicker device never raises the upper end. It can raise the lower one: a device that could lie in the
-     * centre, where it hinders most, may have to leave it.
+     * Another or a thicker device does not raise the upper end (but for what the search misses, below 0.1 % with up to
+     * three). It can raise the lower one: a device that could lie in the centre, where it hinders most, may have to leave
+     * it.
      *
      * @param lumen the diameter of the lumen, above zero
      * @param devices diameters of up to eight devices; zero counts for nothing

@@ -37,6 +37,27 @@ class ExtremeTest {
         assertEquals(1, share(Extreme.most(Starts.from(row))) / share(wall), 1e-3);
     }
 
+    /** The thickest of three belongs between the others; a climb alone does not bring it past its neighbour. */
+    @Test
+    void neighboursChangePlaces() {
+        List<Circle> inOrder = onWall(0.2, 0.4, 0.3);
+        List<Circle> outOfOrder = onWall(0.4, 0.2, 0.3);
+        assertTrue(share(inOrder) > 1.01 * share(new Climb(1, 16, 1e-5, outOfOrder).top()));
+        assertEquals(1, share(Extreme.most(List.of(outOfOrder))) / share(inOrder), 1e-3);
+    }
+
+    /** A row of three along the wall in which neighbours touch each other, the middle one at the right. */
+    private static List<Circle> onWall(double above, double middle, double below) {
+        return List.of(beside(middle, above, 1), circle(1 - middle, 0, middle), beside(middle, below, -1));
+    }
+
+    /** Its centre is known to lie 1 - r from the lumen's and the sum of the radii from the middle one's. */
+    private static Circle beside(double middle, double radius, int side) {
+        double x = (Math.pow(1 - radius, 2) + Math.pow(1 - middle, 2) - Math.pow(middle + radius, 2)) / 2
+                / (1 - middle);
+        return circle(x, side * Math.sqrt(Math.pow(1 - radius, 2) - x * x), radius);
+    }
+
     private static double share(List<Circle> discs) {
         return new Multipoles(discs, 24).share();
     }
@@ -49,6 +70,23 @@ class ExtremeTest {
         assertEquals(known, starts.get(0));
         assertTrue(starts.size() > 15, starts.size() + " starts");
         starts.forEach(ExtremeTest::assertRoom);
+    }
+
+    /** Each of three discs comes to lie between the others. */
+    @Test
+    void rowsLieAlongTheWallInVariousOrders() {
+        List<Circle> known = onWall(0.2, 0.15, 0.1);
+        List<List<Circle>> rows = Starts.from(known).stream().skip(1)
+                .filter(start -> start.stream().allMatch(disc -> Math.abs(disc.excess()) < 1e-6)).toList();
+        assertTrue(rows.size() >= 30, rows.size() + " rows");
+        for (int i = 0; i < 3; i++) {
+            int middle = i;
+            assertTrue(rows.stream().anyMatch(row -> touchesBothOthers(row, middle)), "none with the middle " + i);
+        }
+    }
+
+    private static boolean touchesBothOthers(List<Circle> row, int middle) {
+        return row.stream().filter(disc -> Math.abs(disc.overlap(row.get(middle))) < 1e-6).count() == 2;
     }
 
     private static void assertRoom(List<Circle> discs) {

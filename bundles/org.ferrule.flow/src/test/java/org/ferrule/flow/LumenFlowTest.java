@@ -21,7 +21,7 @@ class LumenFlowTest {
     @Test
     void emptyLumenLetsAllThrough() {
         assertEquals(1, LumenFlow.at(LUMEN, List.of()));
-        assertEquals(1, LumenFlow.at(LUMEN, List.of(disc(0.5, 0, "0"), disc(0.5, 0, "0"))));
+        assertEquals(1, LumenFlow.at(LUMEN, Collections.nCopies(8, disc(0.5, 0, "0"))));
     }
 
     @Test

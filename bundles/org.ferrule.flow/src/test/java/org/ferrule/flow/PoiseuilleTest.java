@@ -13,11 +13,12 @@ import org.junit.jupiter.api.function.Executable;
 /** Flow in an empty tube; its check values stand in {@code shared/flow.csv}. */
 class PoiseuilleTest {
 
-    /** Half the diameter, sixteen times the pressure. */
+    /** Half the diameter needs sixteen times the pressure. */
     @Test
-    void pressureGoesWithTheFourthPowerOfTheDiameter() {
+    void pressureGoesWithTheLengthAndTheFourthPowerOfTheDiameter() {
         double wide = Poiseuille.pressureDropPa(0.008, 1, 4e-6, 2e-3);
         assertEquals(16 * wide, Poiseuille.pressureDropPa(0.008, 1, 4e-6, 1e-3), 1e-6);
+        assertEquals(2 * wide, Poiseuille.pressureDropPa(0.008, 2, 4e-6, 2e-3), 1e-6);
         assertEquals(0, Poiseuille.pressureDropPa(0.008, 1, 0, 1e-3));
     }
 

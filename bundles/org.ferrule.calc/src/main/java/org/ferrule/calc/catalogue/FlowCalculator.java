@@ -9,6 +9,7 @@ import static java.math.RoundingMode.FLOOR;
 
 import java.util.List;
 
+import org.ferrule.calc.input.ArgumentException;
 import org.ferrule.calc.input.Arguments;
 import org.ferrule.calc.input.Kinds;
 import org.ferrule.calc.input.Limits;
@@ -38,7 +39,7 @@ final class FlowCalculator extends WordedCalculator {
         Length around = arguments.get(lumen);
         List<Length> devices = arguments.all(device);
         if (devices.size() > LumenFlow.MOST_DEVICES) {
-            throw arguments.refuse(device, "at most " + LumenFlow.MOST_DEVICES + " devices");
+            throw ArgumentException.of(device.name(), "at most " + LumenFlow.MOST_DEVICES + " devices");
         }
         Length needed = needed(arguments);
         if (needed.compareTo(around) > 0) {
@@ -54,7 +55,7 @@ final class FlowCalculator extends WordedCalculator {
         try {
             return EnclosingCircle.discs(arguments.all(device)).upperDiameter();
         } catch (IllegalArgumentException tooMany) {
-            throw arguments.refuse(device, tooMany.getMessage());
+            throw ArgumentException.of(device.name(), tooMany.getMessage());
         }
     }
 }

@@ -15,6 +15,7 @@ import java.util.Optional;
 import org.ferrule.balloon.ComplianceTable;
 import org.ferrule.balloon.InVivoBand;
 import org.ferrule.balloon.Inflation;
+import org.ferrule.calc.input.ArgumentException;
 import org.ferrule.calc.input.Arguments;
 import org.ferrule.calc.input.Kinds;
 import org.ferrule.calc.input.Limits;
@@ -65,7 +66,7 @@ final class InflateCalculator extends WordedCalculator {
         try {
             return new ComplianceTable(arguments.all(row), arguments.find(rated));
         } catch (IllegalArgumentException outOfOrder) {
-            throw arguments.refuse(row, outOfOrder.getMessage());
+            throw ArgumentException.of(row.name(), outOfOrder.getMessage());
         }
     }
 

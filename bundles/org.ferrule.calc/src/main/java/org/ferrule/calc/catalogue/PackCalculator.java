@@ -10,6 +10,7 @@ import static java.math.RoundingMode.HALF_EVEN;
 
 import java.util.List;
 
+import org.ferrule.calc.input.ArgumentException;
 import org.ferrule.calc.input.Arguments;
 import org.ferrule.calc.input.Kinds;
 import org.ferrule.calc.input.Limits;
@@ -51,7 +52,7 @@ final class PackCalculator extends WordedCalculator {
         try {
             return EnclosingCircle.discs(arguments.all(device));
         } catch (IllegalArgumentException tooMany) {
-            throw arguments.refuse(device, tooMany.getMessage());
+            throw ArgumentException.of(device.name(), tooMany.getMessage());
         }
     }
 

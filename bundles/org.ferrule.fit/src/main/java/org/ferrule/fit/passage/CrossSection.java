@@ -60,7 +60,7 @@ public final class CrossSection {
 
     private Optional<SharedSection> placed(Limiting limiting, Packings packings) {
         List<Body> bodies = pieces.stream().map(p -> p.profile().body(Figure::centre)).toList();
-        Enclosure enclosure = packings.of(bodies);
+        Enclosure enclosure = packings.placed(bodies);
         if (enclosure.discs().isEmpty()) {
             return Optional.empty();
         }

@@ -4,10 +4,12 @@
  */
 package org.ferrule.fit.passage;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 
 import org.ferrule.fit.figure.Figure;
+import org.ferrule.geometry.Body;
 import org.ferrule.geometry.Enclosure;
 import org.ferrule.quantity.Length;
 
@@ -46,6 +48,8 @@ record Need(Figure figure, boolean proved) {
     }
 
     private static Enclosure enclosure(List<Profile> parts, Function<Figure, Length> lane, Packings packings) {
-        return packings.of(parts.stream().map(p -> p.body(lane)).toList());
+        List<Body> bodies = new ArrayList<>(parts.size());
+        parts.forEach(part -> bodies.add(part.body(lane)));
+        return packings.around(bodies);
     }
 }

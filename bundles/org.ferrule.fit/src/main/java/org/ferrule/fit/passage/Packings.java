@@ -34,8 +34,18 @@ public final class Packings {
 
     private final Map<List<Object>, Enclosure> solved = new ConcurrentHashMap<>();
 
+    /** The smallest circle round bodies; its discs are in any order. */
+    Enclosure around(List<Body> bodies) {
+        if (bodies.size() < 2) {
+            return SideBySide.enclosure(bodies);
+        }
+        List<Body> sorted = new ArrayList<>(bodies);
+        sorted.sort(BY_SIZE);
+        return solved(sorted);
+    }
+
     /** The smallest circle round bodies; its discs are those of the bodies, in the order given. */
-    Enclosure of(List<Body> bodies) {
+    Enclosure placed(List<Body> bodies) {
         int[] order = IntStream.range(0, bodies.size()).boxed().sorted(Comparator.comparing(bodies::get, BY_SIZE))
                 .mapToInt(i -> i).toArray();
         List<Body> sorted = IntStream.of(order).mapToObj(bodies::get).toList();
@@ -43,7 +53,8 @@ public final class Packings {
     }
 
     private Enclosure solved(List<Body> sorted) {
-        List<Object> key = sorted.stream().map(b -> b instanceof DiscSet set ? set.discs() : (Object) b).toList();
+        List<Object> key = new ArrayList<>(sorted.size());
+        sorted.forEach(body -> key.add(body instanceof DiscSet set ? set.discs() : body));
         Enclosure known = solved.get(key);
         if (known != null) {
             return known;

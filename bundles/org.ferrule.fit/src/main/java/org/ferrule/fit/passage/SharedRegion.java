@@ -74,7 +74,7 @@ final class SharedRegion {
         Optional<Contact> tightest = Optional.empty();
         for (Window strip : strips) {
             Optional<Length> least = tightest.map(c -> c.clearance().worst()).or(() -> known);
-            if (least.isEmpty() || leastWorst(strip).compareTo(least.get()) < 0) {
+            if (least.isEmpty() || strips.size() == 1 || leastWorst(strip).compareTo(least.get()) < 0) {
                 Contact here = tightest(strip);
                 boolean less = least.isEmpty() || here.clearance().worst().compareTo(least.get()) < 0;
                 tightest = less ? Optional.of(here) : tightest;

@@ -18,14 +18,14 @@ import org.ferrule.quantity.Length;
 
 /** The smallest circle round bodies. */
 final class SideBySide {
-    private static final int CLOSED_FORM = 3;
+    private static final int MOST_DISCS = 16;
 
     private SideBySide() {
     }
 
     /** The smallest circle; where there is no closed form, one that is large enough, without places. */
     static Enclosure enclosure(List<Body> sorted) {
-        if (sorted.stream().allMatch(FreeDisc.class::isInstance) && sorted.size() <= CLOSED_FORM) {
+        if (sorted.stream().allMatch(FreeDisc.class::isInstance) && sorted.size() <= MOST_DISCS) {
             return EnclosingCircle.discs(sorted.stream().map(b -> ((FreeDisc) b).diameter()).toList());
         }
         if (sorted.size() == 1) {
@@ -47,13 +47,13 @@ final class SideBySide {
 
     private static Enclosure bounds(List<Body> sorted) {
         List<Length> discs = new ArrayList<>(sorted.stream().map(b -> alone(b).upperDiameter()).toList());
-        List<Length> free = sorted.stream().filter(FreeDisc.class::isInstance).limit(CLOSED_FORM)
+        List<Length> free = sorted.stream().filter(FreeDisc.class::isInstance).limit(MOST_DISCS)
                 .map(b -> ((FreeDisc) b).diameter()).toList();
         Length lower = EnclosingCircle.discs(free).lowerDiameter();
         for (Body body : sorted) {
             lower = lower.max(alone(body).lowerDiameter());
         }
-        while (discs.size() > CLOSED_FORM) {
+        while (discs.size() > MOST_DISCS) {
             discs.sort(Comparator.reverseOrder());
             discs.add(discs.remove(discs.size() - 1).plus(discs.remove(discs.size() - 1)));
         }

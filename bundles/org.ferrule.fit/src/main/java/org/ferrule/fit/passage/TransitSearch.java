@@ -58,10 +58,11 @@ final class TransitSearch {
     }
 
     private void look(SharedRegion region, boolean isKnown) {
-        if (isKnown) {
+        Length least = region.leastWorst();
+        if (isKnown && (tightest == null || least.compareTo(tightest.clearance().worst()) < 0)) {
             region.tightest(Optional.ofNullable(tightest).map(c -> c.clearance().worst())).ifPresent(this::tighter);
         }
-        if (region.leastWorst().isNegative()) {
+        if (least.isNegative()) {
             region.overlaps(this::overlap);
         }
     }

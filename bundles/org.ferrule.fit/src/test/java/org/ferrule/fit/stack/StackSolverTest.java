@@ -24,6 +24,7 @@ import org.ferrule.fit.device.Lumen;
 import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.passage.FitQuestion;
 import org.ferrule.fit.sample.SampleDevice;
+import org.ferrule.fit.sample.SampleStack;
 import org.ferrule.fit.sample.TestRules;
 import org.ferrule.fit.verdict.Reason;
 import org.ferrule.fit.verdict.ReasonCode;

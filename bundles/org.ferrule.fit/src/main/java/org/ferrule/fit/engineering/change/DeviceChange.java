@@ -81,6 +81,6 @@ public final class DeviceChange {
     private static Device with(Device device, List<ShaftSection> sections, List<Lumen> lumens, List<Claim> claims,
             Optional<Dimension> takesWire) {
         return new Device(device.id(), device.name(), device.kind(), device.size(), device.effectiveLength(),
-                takesWire, sections, lumens, device.deploys(), claims, device.parts());
+                takesWire, sections, lumens, device.deploys(), claims, device.parts(), device.wireSource());
     }
 }

@@ -144,7 +144,7 @@ public sealed interface Place {
 
         @Override
         public SourceRef source() {
-            return SourceRef.NONE;
+            return device.wireSource();
         }
     }
 
@@ -171,7 +171,7 @@ public sealed interface Place {
 
         @Override
         public SourceRef source() {
-            return claim.map(Claim::source).orElse(SourceRef.NONE);
+            return claim.map(Claim::source).orElse(device.wireSource());
         }
     }
 }

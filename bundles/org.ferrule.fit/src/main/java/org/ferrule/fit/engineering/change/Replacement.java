@@ -4,9 +4,12 @@
  */
 package org.ferrule.fit.engineering.change;
 
+import java.util.Collection;
+import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 
 import org.ferrule.fit.device.Device;
@@ -23,23 +26,32 @@ import org.ferrule.fit.rules.RuleSet;
  * device is read once for a whole matrix. Not safe for use from several threads.
  */
 public final class Replacement {
-    private final Device device;
     private final UnaryOperator<ReadDevice> change;
     private final Map<ReadDevice, ReadDevice> read = new IdentityHashMap<>();
 
-    private Replacement(Device device, UnaryOperator<ReadDevice> change) {
-        this.device = device;
+    /** A change that gives back the same object where it does not touch a device. */
+    private Replacement(UnaryOperator<ReadDevice> change) {
         this.change = change;
     }
 
     /** Replaces a device by one with other papers, which runs over the same wire. */
     public static Replacement of(Device device, Device changed, RuleSet rules) {
-        return new Replacement(device, former -> ReadDevice.over(changed, rules, former.wire()));
+        return new Replacement(former -> former.device().equals(device)
+                ? ReadDevice.over(changed, rules, former.wire()) : former);
     }
 
     /** Lets a device run over another wire. */
     public static Replacement ofWire(Device device, OwnWire wire, RuleSet rules) {
-        return new Replacement(device, former -> ReadDevice.over(device, rules, wire));
+        return new Replacement(former -> former.device().equals(device) ? ReadDevice.over(device, rules, wire)
+                : former);
+    }
+
+    /** Lets these devices, and no others, run over another wire. */
+    public static Replacement ofWire(Collection<ReadDevice> devices, OwnWire wire, RuleSet rules) {
+        Set<ReadDevice> touched = Collections.newSetFromMap(new IdentityHashMap<>());
+        touched.addAll(devices);
+        return new Replacement(former -> touched.contains(former) ? ReadDevice.over(former.device(), rules, wire)
+                : former);
     }
 
     /** The question with the change. */
@@ -62,7 +74,7 @@ public final class Replacement {
     }
 
     private ReadDevice of(ReadDevice former) {
-        return read.computeIfAbsent(former, f -> f.device().equals(device) ? change.apply(f) : f);
+        return read.computeIfAbsent(former, change);
     }
 
     /** Whether the change touches a question. */

@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 
 import org.ferrule.fit.device.Claim;
 import org.ferrule.fit.device.Device;
+import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.fit.device.SourceRef;
 import org.ferrule.fit.engineering.change.LimitingPlaces;
 import org.ferrule.fit.engineering.change.Place;
@@ -32,7 +33,17 @@ final class Deciding {
             ReasonCode.CLAIM_NAMES_PARTNER, ReasonCode.CLAIM_EXCLUDES_PARTNER);
     private static final List<ReasonCode> MISSING = List.of(ReasonCode.MISSING_FIGURE, ReasonCode.UNREADABLE_FIGURE);
 
+    private final Optional<Device> wire;
     private final Map<Place, Integer> counts = new HashMap<>();
+
+    /**
+     * Counts.
+     *
+     * @param wire the wire that all inner devices run over; absent where each runs over the one it is stated to take
+     */
+    Deciding(Optional<Device> wire) {
+        this.wire = wire;
+    }
 
     /** How many cells each place decides; places that decide none are left out. */
     Map<Place, Integer> counts() {
@@ -49,11 +60,12 @@ final class Deciding {
         places.forEach(place -> counts.merge(place, 1, Integer::sum));
     }
 
-    private static void addLimiting(Set<Place> places, FitQuestion question, PhaseAnswer answer) {
+    private void addLimiting(Set<Place> places, FitQuestion question, PhaseAnswer answer) {
         answer.limiting().flatMap(l -> LimitingPlaces.shaft(question, l)).ifPresent(places::add);
         answer.limiting().flatMap(l -> LimitingPlaces.bore(question, l)).ifPresent(places::add);
         if (answer.limiting().isPresent()) {
-            LimitingPlaces.wire(question, answer).ifPresent(places::add);
+            LimitingPlaces.wire(question, answer).ifPresent(own -> places.add(wire.flatMap(Places::thickest)
+                    .orElse(own)));
         }
         if (answer.verdict() == Verdict.UNKNOWN) {
             answer.reasons().stream().filter(r -> MISSING.contains(r.code()))
@@ -72,19 +84,21 @@ final class Deciding {
         for (Reason reason : answer.reasons()) {
             if (CLAIMS.contains(reason.code())) {
                 SourceArgument source = (SourceArgument) reason.arguments().get(reason.arguments().size() - 1);
-                devices(question, name(reason, 0)).forEach(d -> addStatements(places, d, reason, source.value()));
+                devices(question, name(reason, 0)).forEach(d -> addStatements(places, d, reason, source.value(),
+                        question.inner().device().kind() == DeviceKind.GUIDEWIRE));
             }
         }
     }
 
-    private static void addStatements(Set<Place> places, Device device, Reason reason, SourceRef source) {
+    private static void addStatements(Set<Place> places, Device device, Reason reason, SourceRef source,
+            boolean aboutWire) {
         boolean named = reason.code() == ReasonCode.CLAIM_NAMES_PARTNER
                 || reason.code() == ReasonCode.CLAIM_EXCLUDES_PARTNER;
         device.claims().stream().filter(c -> c.source().equals(source))
                 .filter(c -> named ? isNamed(c, reason) : c.value().filter(v -> v.text().equals(name(reason, 2)))
                         .isPresent())
                 .forEach(c -> places.add(new Place.Statement(device, Optional.of(c))));
-        boolean takesWire = !named && source.isNone()
+        boolean takesWire = aboutWire && !named && source.equals(device.wireSource())
                 && device.takesWire().filter(w -> w.text().equals(name(reason, 2))).isPresent();
         if (takesWire) {
             places.add(new Place.Statement(device, Optional.empty()));

@@ -6,15 +6,19 @@ package org.ferrule.fit.engineering.sensitivity;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 import org.ferrule.fit.device.Device;
 import org.ferrule.fit.device.Lumen;
 import org.ferrule.fit.engineering.change.Place;
 import org.ferrule.fit.passage.ReadDevice;
+import org.ferrule.quantity.Dimension;
+import org.ferrule.quantity.Length;
 
 /** Everything in the papers of devices that a verdict may rest on. */
 final class Places {
@@ -49,5 +53,12 @@ final class Places {
             }
         }
         return places;
+    }
+
+    /** The thickest section of a wire, which counts along its whole length where it lies beside a shaft. */
+    static Optional<Place> thickest(Device wire) {
+        return IntStream.range(0, wire.sections().size()).mapToObj(i -> (Place) new Place.Shaft(wire, i))
+                .max(Comparator.comparing(p -> p.printed().stream().filter(Dimension::readable).map(Dimension::label)
+                        .max(Length::compareTo).orElse(Length.ZERO)));
     }
 }

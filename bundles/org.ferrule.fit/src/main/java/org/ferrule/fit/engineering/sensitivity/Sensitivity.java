@@ -9,9 +9,11 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 
+import org.ferrule.fit.device.Device;
 import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.engineering.change.Place;
 import org.ferrule.fit.engineering.change.Replacement;
@@ -34,10 +36,12 @@ public final class Sensitivity {
             .thenComparingInt(Influence::decides).reversed();
 
     private final MatrixQuestion question;
+    private final Optional<Device> wire;
     private final Verdict[][] verdicts;
 
-    private Sensitivity(FitMatrix matrix) {
+    private Sensitivity(FitMatrix matrix, Optional<Device> wire) {
         this.question = matrix.question();
+        this.wire = wire;
         this.verdicts = new Verdict[question.outer().size()][question.inner().size()];
     }
 
@@ -45,15 +49,16 @@ public final class Sensitivity {
      * Every place on which a verdict rests, the weightiest first: by the verdicts that change, then by those that it
      * decides.
      *
+     * @param wire the wire that all inner devices run over; absent where each runs over the one it is stated to take
      * @throws SolveCancelledException when the progress says so
      */
-    public static List<Influence> of(FitMatrix matrix, Progress progress) {
-        return new Sensitivity(matrix).ranked(matrix, progress);
+    public static List<Influence> of(FitMatrix matrix, Optional<Device> wire, Progress progress) {
+        return new Sensitivity(matrix, wire).ranked(matrix, progress);
     }
 
     private List<Influence> ranked(FitMatrix matrix, Progress progress) {
         Map<Place, Integer> decided = decided(matrix);
-        List<Place> places = Places.of(devices());
+        List<Place> places = places();
         List<Influence> found = new ArrayList<>();
         for (int i = 0; i < places.size(); i++) {
             if (progress.isCancelled()) {
@@ -69,6 +74,12 @@ public final class Sensitivity {
         return List.copyOf(found);
     }
 
+    private List<Place> places() {
+        Set<Place> places = new LinkedHashSet<>(Places.of(devices()));
+        wire.ifPresent(w -> places.addAll(Places.ofSections(w)));
+        return List.copyOf(places);
+    }
+
     private Set<ReadDevice> devices() {
         Set<ReadDevice> devices = new LinkedHashSet<>();
         question.outer().stream().map(MatrixLine::device).forEach(devices::add);
@@ -79,7 +90,7 @@ public final class Sensitivity {
     }
 
     private Map<Place, Integer> decided(FitMatrix matrix) {
-        Deciding deciding = new Deciding();
+        Deciding deciding = new Deciding(wire);
         for (int line = 0; line < verdicts.length; line++) {
             for (int column = 0; column < verdicts[line].length; column++) {
                 PhaseAnswer answer = matrix.answer(line, column).in(Phase.IN);
@@ -91,7 +102,9 @@ public final class Sensitivity {
     }
 
     private Influence influence(Place place, int decides) {
-        Variants variants = Variants.of(place, question);
+        boolean isWire = wire.filter(place.device()::equals).isPresent();
+        Variants variants = isWire ? Variants.ofNamedWire((Place.Shaft) place, question)
+                : Variants.of(place, question);
         Set<Integer> changed = new LinkedHashSet<>();
         variants.ends().forEach(variant -> changed.addAll(changedCells(variant)));
         OptionalInt settles = variants.centre().map(c -> OptionalInt.of(changedCells(c).size()))

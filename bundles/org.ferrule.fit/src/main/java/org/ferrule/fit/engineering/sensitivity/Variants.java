@@ -53,6 +53,20 @@ record Variants(List<Replacement> ends, Optional<Replacement> centre) {
     }
 
     private static Variants ofSection(Place place, RuleSet rules) {
+        return changed(place, rules, changed -> Replacement.of(place.device(), changed, rules));
+    }
+
+    /** A section of the wire that all inner devices run over; what is printed of it, and claims go by, stays. */
+    static Variants ofNamedWire(Place.Shaft place, MatrixQuestion question) {
+        FigureReader reader = new FigureReader(question.rules());
+        Optional<Length> label = OwnWire.ofDevice(place.device(), reader).label();
+        return place.isIncomplete() ? NONE : changed(place, question.rules(), changed -> Replacement.ofWire(
+                question.inner(),
+                new OwnWire(OwnWire.ofDevice(changed, reader).diameter(), label, Optional.of(changed)),
+                question.rules()));
+    }
+
+    private static Variants changed(Place place, RuleSet rules, Function<Device, Replacement> replacement) {
         FigureReader reader = new FigureReader(rules);
         FigureClass figures = place instanceof Place.Shaft shaft ? shaft.figureClass() : FigureClass.INNER_DIAMETER;
         Function<Dimension, ReadFigure> read = d -> reader.read(d, figures, place.device().kind());
@@ -61,8 +75,8 @@ record Variants(List<Replacement> ends, Optional<Replacement> centre) {
         if (!spread) {
             return NONE;
         }
-        Function<Function<Figure, Length>, Replacement> at = end -> Replacement.of(place.device(),
-                exactly(place, d -> Reprint.exactly(end.apply(read.apply(d).figure()))), rules);
+        Function<Function<Figure, Length>, Replacement> at = end -> replacement
+                .apply(exactly(place, d -> Reprint.exactly(end.apply(read.apply(d).figure()))));
         boolean assumed = all.stream().anyMatch(r -> r.assumedFrom().isPresent());
         return new Variants(List.of(at.apply(Figure::low), at.apply(Figure::high)),
                 assumed ? Optional.of(at.apply(Figure::centre)) : Optional.empty());

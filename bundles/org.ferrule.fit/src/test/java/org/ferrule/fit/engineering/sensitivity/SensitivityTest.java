@@ -21,15 +21,18 @@ import java.util.Random;
 import java.util.stream.IntStream;
 
 import org.ferrule.fit.FitSolver;
+import org.ferrule.fit.device.Device;
 import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.engineering.change.Place;
+import org.ferrule.fit.figure.FigureReader;
 import org.ferrule.fit.matrix.FitMatrix;
 import org.ferrule.fit.matrix.MatrixLine;
 import org.ferrule.fit.matrix.MatrixQuestion;
 import org.ferrule.fit.matrix.Progress;
 import org.ferrule.fit.matrix.SolveCancelledException;
 import org.ferrule.fit.passage.Direction;
+import org.ferrule.fit.passage.OwnWire;
 import org.ferrule.fit.passage.ReadDevice;
 import org.ferrule.fit.rules.RuleSet;
 import org.ferrule.fit.sample.SampleDevice;
@@ -49,7 +52,7 @@ class SensitivityTest {
     }
 
     private static List<Influence> ranked(List<SampleDevice> outer, List<SampleDevice> inner) {
-        return Sensitivity.of(matrix(outer, inner), Progress.SILENT);
+        return Sensitivity.of(matrix(outer, inner), Optional.empty(), Progress.SILENT);
     }
 
     private static Optional<Influence> of(List<Influence> ranked, Class<? extends Place> kind, String device) {
@@ -103,6 +106,22 @@ class SensitivityTest {
         assertEquals(1, wire.changes());
     }
 
+    /** Two balloons over one wire of 0.36 ± 0.02 mm: at worst 1.777 - 1.376 - 0.38 leaves 0.021 mm. */
+    @Test
+    void theWireThatAllRunOverIsOneDimension() {
+        Device wire = rod("wire", DeviceKind.GUIDEWIRE, "190 cm", "0.36 mm").device();
+        OwnWire own = OwnWire.ofDevice(wire, new FigureReader(RULES));
+        List<ReadDevice> columns = List.of("b", "c").stream()
+                .map(id -> ReadDevice.over(balloon(id, "0.8 mm", "1.375 mm ±0.001").device(), RULES, own)).toList();
+        Device guide = guide("g", "1.778 mm ±0.001").device();
+        FitMatrix matrix = FitMatrix.solve(
+                new MatrixQuestion(List.of(new MatrixLine(ReadDevice.of(guide, RULES), guide.lumen("lumen"))), columns,
+                        Direction.TIP_FIRST, Optional.empty(), RULES, FitSolver.standard(List.of())),
+                Progress.SILENT);
+        Influence first = Sensitivity.of(matrix, Optional.of(wire), Progress.SILENT).get(0);
+        assertEquals(new Influence(new Place.Shaft(wire, 0), 2, 2, OptionalInt.of(2)), first);
+    }
+
     @Test
     void aStatementCountsWhereItDecidesAndWhatGoesWithoutIt() {
         SampleDevice claims = rodOf("claims", "1.77 mm").claim(compatible().devices("g"));
@@ -117,6 +136,21 @@ class SensitivityTest {
         assertEquals(2, no.changes());
     }
 
+    /** "Takes a 0.014 in wire" decides over a wire that the lumen alone would not tell anything of. */
+    @Test
+    void takingAWireIsAStatementToo() {
+        Device micro = SampleDevice.device("m", DeviceKind.MICROCATHETER).length("135 cm").takesWire("0.014 in")
+                .overTheWire("135 cm", "?").device();
+        Device wire = rod("w", DeviceKind.GUIDEWIRE, "190 cm", "0.014 in").device();
+        FitMatrix matrix = FitMatrix.solve(new MatrixQuestion(
+                List.of(new MatrixLine(ReadDevice.of(micro, RULES), micro.wireLumen().orElseThrow())),
+                List.of(ReadDevice.of(wire, RULES)), Direction.OVER_WIRE_TAIL, Optional.empty(), RULES,
+                FitSolver.standard(List.of())), Progress.SILENT);
+        Influence statement = of(Sensitivity.of(matrix, Optional.empty(), Progress.SILENT), Place.Statement.class, "m")
+                .orElseThrow();
+        assertEquals(new Influence(statement.place(), 1, 1, OptionalInt.empty()), statement);
+    }
+
     @Test
     void whatDecidesNothingIsLeftOut() {
         List<Influence> ranked = ranked(List.of(guide("g", "1.778 mm")), List.of(balloon("b", "0.8 mm", "0.6 mm")));
@@ -126,7 +160,7 @@ class SensitivityTest {
     @Test
     void endsWithoutAResultWhenNobodyWaits() {
         FitMatrix matrix = matrix(List.of(guide("g", "1.778 mm")), List.of(rodOf("r", "1 mm")));
-        assertThrows(SolveCancelledException.class, () -> Sensitivity.of(matrix, new Progress() {
+        assertThrows(SolveCancelledException.class, () -> Sensitivity.of(matrix, Optional.empty(), new Progress() {
             @Override
             public void worked(int done, int total) {
                 throw new AssertionError("worked on");

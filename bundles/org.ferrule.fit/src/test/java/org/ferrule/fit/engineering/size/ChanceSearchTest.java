@@ -18,6 +18,8 @@ import org.ferrule.fit.passage.FitQuestion;
 import org.ferrule.fit.sample.SampleDevice;
 import org.ferrule.fit.sample.TestRules;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class ChanceSearchTest {
 
@@ -40,6 +42,17 @@ class ChanceSearchTest {
         ChanceSize size = shaft(question(rodOf("1 mm sd 0.003"), "1.778 mm sd 0.004 n 20"), 0, 0.001);
         assertEquals(1.778 - 3.0902 * 0.005, size.size().distal().mm(), 1e-6);
         assertTrue(size.chance() <= 0.001);
+    }
+
+    /**
+     * Stress-strength form, computed: means 0.0508 mm apart with standard deviations of 0.002/3 and 0.001/3 in give
+     * 0.003645; a guide of 1.778 mm and an extension of 1.70 mm, 0.010 mm each, give 1.7e-8.
+     */
+    @ParameterizedTest
+    @CsvSource({ "0.0169333333, 0.0084666667, 1.7272, 0.003645", "0.010, 0.010, 1.70, 1.7e-8" })
+    void givesBackTheDiameterOfAPublishedChance(String lumenSd, String deviceSd, double expectedMm, double target) {
+        ChanceSize size = shaft(question(rodOf("1 mm sd " + deviceSd), "1.778 mm sd " + lumenSd), 0, target);
+        assertEquals(expectedMm, size.size().distal().mm(), 1e-4);
     }
 
     @Test

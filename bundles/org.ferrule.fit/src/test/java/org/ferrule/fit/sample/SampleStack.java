@@ -2,7 +2,7 @@
  * Copyright (c) 2026 the Ferrule authors.
  * SPDX-License-Identifier: EPL-2.0
  */
-package org.ferrule.fit.stack;
+package org.ferrule.fit.sample;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -11,12 +11,15 @@ import java.util.Optional;
 import org.ferrule.fit.FitSolver;
 import org.ferrule.fit.passage.ReadDevice;
 import org.ferrule.fit.rules.RuleSet;
-import org.ferrule.fit.sample.SampleDevice;
-import org.ferrule.fit.sample.TestRules;
-import org.ferrule.fit.sample.Texts;
+import org.ferrule.fit.stack.Access;
+import org.ferrule.fit.stack.Level;
+import org.ferrule.fit.stack.Placed;
+import org.ferrule.fit.stack.Stack;
+import org.ferrule.fit.stack.StackAnswer;
+import org.ferrule.fit.stack.StackSolver;
 
 /** A stack in the making, outermost first. */
-final class SampleStack {
+public final class SampleStack {
     private final RuleSet rules;
     private final List<Level> levels = new ArrayList<>();
     private final List<Placed> beside = new ArrayList<>();
@@ -26,24 +29,24 @@ final class SampleStack {
         this.rules = rules;
     }
 
-    static SampleStack under(TestRules rules) {
+    public static SampleStack under(TestRules rules) {
         return new SampleStack(rules.rules());
     }
 
-    SampleStack in(String vessel, String diameter) {
+    public SampleStack in(String vessel, String diameter) {
         access = Optional.of(new Access(vessel, Texts.printed(diameter)));
         return this;
     }
 
     /** Another level, its tip that far beyond the tip of the one before it. */
-    SampleStack level(SampleDevice device, String ahead) {
+    public SampleStack level(SampleDevice device, String ahead) {
         levels.add(new Level(beside, placed(device, ahead)));
         beside.clear();
         return this;
     }
 
     /** A device that lies beside the level that is named next. */
-    SampleStack beside(SampleDevice device, String ahead) {
+    public SampleStack beside(SampleDevice device, String ahead) {
         beside.add(placed(device, ahead));
         return this;
     }
@@ -52,11 +55,11 @@ final class SampleStack {
         return new Placed(ReadDevice.of(device.device(), rules), Texts.length(ahead));
     }
 
-    Stack stack() {
+    public Stack stack() {
         return new Stack(access, levels, rules);
     }
 
-    StackAnswer answer() {
+    public StackAnswer answer() {
         return StackSolver.answer(stack(), FitSolver.standard(List.of()));
     }
 }

@@ -1,0 +1,168 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.fit.laws;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.function.UnaryOperator;
+
+import org.ferrule.fit.FitSolver;
+import org.ferrule.fit.device.DeviceKind;
+import org.ferrule.fit.device.Lumen;
+import org.ferrule.fit.device.Phase;
+import org.ferrule.fit.matrix.FitMatrix;
+import org.ferrule.fit.matrix.MatrixLine;
+import org.ferrule.fit.matrix.MatrixQuestion;
+import org.ferrule.fit.matrix.Progress;
+import org.ferrule.fit.passage.FitAnswer;
+import org.ferrule.fit.passage.FitQuestion;
+import org.ferrule.fit.sample.SampleDevice;
+import org.ferrule.fit.sample.SampleQuestion;
+import org.ferrule.fit.verdict.Verdict;
+import org.ferrule.quantity.LengthUnit;
+import org.junit.jupiter.api.Test;
+
+/** Laws of the way through an extension. */
+class ThroughLawsTest {
+    private static final int CASES = 60;
+
+    /**
+     * An extension in a guide.
+     *
+     * @param tube its length in steps
+     * @param bore inner diameter of the tube
+     * @param rod diameter of the push rod
+     * @param protrusion in steps
+     */
+    private record Extension(int tube, RandomFigure bore, RandomFigure rod, int protrusion) {
+
+        /** A tube no wider than the lumen around it, whose collar lies in it. */
+        static Extension in(RandomPassage passage, Random random) {
+            int tube = 2 + random.nextInt(Math.max(1, passage.boreLength()));
+            RandomFigure around = passage.bore().get(0).start();
+            RandomFigure bore = RandomFigure.near(around.printed() * (int) RandomFigure.GRAIN / 3000
+                    - random.nextInt(200), RandomFigure.anyForm(random), random);
+            return new Extension(tube, bore, RandomFigure.near(50 + random.nextInt(300),
+                    RandomFigure.anyForm(random), random), tube - 1 - random.nextInt(tube));
+        }
+
+        Extension withBore(UnaryOperator<RandomFigure> change) {
+            return new Extension(tube, change.apply(bore), rod, protrusion);
+        }
+
+        Extension withRod(UnaryOperator<RandomFigure> change) {
+            return new Extension(tube, bore, change.apply(rod), protrusion);
+        }
+
+        SampleDevice device(LengthUnit unit) {
+            String end = RandomPassage.station(tube, unit);
+            String whole = RandomPassage.station(200, unit);
+            return SampleDevice.device("extension", DeviceKind.GUIDE_EXTENSION).length(whole)
+                    .section("tube", "0 mm", end, bore.plus(300).text(unit)).section("rod", end, whole, rod.text(unit))
+                    .lumen("tube", Lumen.Use.WORKING, Lumen.Opening.COLLAR, "0 mm", end)
+                    .bore("0 mm", end, bore.text(unit));
+        }
+    }
+
+    private static SampleQuestion question(RandomShared shared, Extension extension, LengthUnit unit) {
+        return shared.question(unit).through(extension.device(unit),
+                RandomPassage.station(extension.protrusion(), unit));
+    }
+
+    private static FitAnswer answer(RandomShared shared, Extension extension) {
+        return question(shared, extension, LengthUnit.MILLIMETRE).answer();
+    }
+
+    @Test
+    void narrowerTubeNeverHelps() {
+        Cases.check(CASES, random -> {
+            RandomShared shared = RandomShared.any(random);
+            Extension extension = Extension.in(shared.passage(), random);
+            assertNotBetter(answer(shared, extension),
+                    answer(shared, extension.withBore(f -> f.plus(-random.nextInt(600)))));
+        });
+    }
+
+    @Test
+    void thickerRodNeverHelps() {
+        Cases.check(CASES, random -> {
+            RandomShared shared = RandomShared.any(random);
+            Extension extension = Extension.in(shared.passage(), random);
+            assertNotBetter(answer(shared, extension),
+                    answer(shared, extension.withRod(f -> f.plus(random.nextInt(600)))));
+        });
+    }
+
+    @Test
+    void rodNeverHelps() {
+        Cases.check(CASES, random -> {
+            RandomShared shared = RandomShared.any(random);
+            Extension inside = new Extension(1, RandomFigure.near(100_000, RandomFigure.Form.PLAIN, random),
+                    RandomFigure.near(200, RandomFigure.anyForm(random), random), 0);
+            RandomPassage passage = shared.passage();
+            RandomShared untilTheCollar = shared.withPassage(new RandomPassage(passage.shaft(), passage.bore(),
+                    passage.port(), passage.wire(), passage.direction(), -1, passage.rules()));
+            assertNotBetter(untilTheCollar.answer(), answer(untilTheCollar, inside));
+        });
+    }
+
+    @Test
+    void anotherOccupantNeverHelps() {
+        Cases.check(CASES, random -> {
+            RandomShared shared = RandomShared.any(random);
+            Extension extension = Extension.in(shared.passage(), random);
+            assertNotBetter(answer(shared.withOneLess(), extension), answer(shared, extension));
+        });
+    }
+
+    @Test
+    void unitOfTheLabelNeverChangesAVerdict() {
+        Cases.check(CASES, random -> {
+            RandomShared shared = RandomShared.any(random);
+            Extension extension = Extension.in(shared.passage(), random);
+            FitAnswer inches = question(shared, extension, LengthUnit.INCH).answer();
+            FitAnswer millimetres = answer(shared, extension);
+            for (Phase phase : Phase.values()) {
+                assertEquals(millimetres.in(phase).verdict(), inches.in(phase).verdict());
+                assertEquals(millimetres.in(phase).clearance(), inches.in(phase).clearance());
+            }
+        });
+    }
+
+    @Test
+    void cellOfAMatrixIsTheSingleAnswer() {
+        FitSolver solver = FitSolver.standard(List.of());
+        Cases.check(CASES / 4, random -> {
+            RandomShared shared = RandomShared.any(random);
+            FitQuestion one = question(shared, Extension.in(shared.passage(), random), LengthUnit.MILLIMETRE)
+                    .question();
+            FitQuestion two = RandomShared.any(random).question(LengthUnit.MILLIMETRE)
+                    .under(one.rules()).question();
+            MatrixQuestion matrix = new MatrixQuestion(
+                    List.of(new MatrixLine(one.outer(), one.lumen()), new MatrixLine(two.outer(), two.lumen())),
+                    List.of(one.inner(), two.inner()), one.direction(), Optional.empty(), one.conditions(),
+                    one.rules(), solver);
+            FitMatrix solved = FitMatrix.solve(matrix, Progress.SILENT);
+            for (int line = 0; line < 2; line++) {
+                for (int column = 0; column < 2; column++) {
+                    assertEquals(FitSolver.standard(List.of()).answer(matrix.question(line, column)),
+                            solved.answer(line, column));
+                }
+            }
+        });
+    }
+
+    private static void assertNotBetter(FitAnswer before, FitAnswer harder) {
+        for (Phase phase : Phase.values()) {
+            Verdict was = before.in(phase).geometry();
+            Verdict is = harder.in(phase).geometry();
+            assertTrue(is.compareTo(was) >= 0, was + " became " + is);
+        }
+    }
+}
