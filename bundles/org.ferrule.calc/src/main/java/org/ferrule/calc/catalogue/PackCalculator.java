@@ -42,7 +42,7 @@ final class PackCalculator extends WordedCalculator {
     public Calculation calculate(Arguments arguments) {
         Enclosure enclosure = enclosure(arguments);
         Calculation answer = answer(method(enclosure), Rounded.mm(enclosure.upperDiameter(), CEILING), "mm").with(
-                        Detail.groups("positions", enclosure.discs().stream().map(PackCalculator::position).toList()));
+                Detail.groups("positions", enclosure.discs().stream().map(PackCalculator::position).toList()));
         return enclosure.gap().compareTo(ROUNDING) <= 0 ? answer
                 : answer.within(Rounded.mm(enclosure.lowerDiameter(), FLOOR),
                         Rounded.mm(enclosure.upperDiameter(), CEILING));
