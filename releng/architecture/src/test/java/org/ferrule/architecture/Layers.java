@@ -51,7 +51,8 @@ final class Layers {
         SEES.put("io.svg", "picture chart");
         SEES.put("io.csv", "quantity fit chart");
         SEES.put("engine", "quantity geometry fit picture chart model");
-        SEES.put("cli", "quantity geometry statistics calc fit picture chart model io.json io.pdf io.svg io.csv engine");
+        SEES.put("cli",
+                "quantity geometry statistics calc fit picture chart model io.json io.pdf io.svg io.csv engine");
         SEES.put("ui", "quantity geometry fit picture chart model model.edit io.json engine");
         SEES.put("ui.devices", SEES.get("ui") + " ui");
         SEES.put("ui.fit", SEES.get("ui") + " ui io.pdf io.svg io.csv");
