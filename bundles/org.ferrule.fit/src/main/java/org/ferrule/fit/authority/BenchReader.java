@@ -18,6 +18,9 @@ final class BenchReader {
     }
 
     static Statements read(List<BenchResult> results, FitQuestion question, Phase phase) {
+        if (results.isEmpty()) {
+            return Statements.NONE;
+        }
         return new Statements(Surrounding.of(question).stream()
                 .flatMap(s -> results.stream().filter(r -> speaksOf(r, question, s, new Scope(question, phase, s))))
                 .map(BenchReader::statement).toList());

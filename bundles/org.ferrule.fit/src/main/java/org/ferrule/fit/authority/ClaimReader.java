@@ -37,7 +37,9 @@ final class ClaimReader {
 
     static Statements read(FitQuestion question, Phase phase) {
         List<Statement> statements = new ArrayList<>();
-        Surrounding.of(question).forEach(s -> new ClaimReader(question, phase, s, statements).readAll());
+        for (Surrounding surrounding : Surrounding.of(question)) {
+            new ClaimReader(question, phase, surrounding, statements).readAll();
+        }
         return new Statements(statements);
     }
 

@@ -44,7 +44,7 @@ public record Judgement(Verdict verdict, Authority authority, List<Reason> reaso
         if (!claims.isSilent()) {
             return decided(claims, Authority.CLAIM, tried, geometry, reasons);
         }
-        return decided(tried, Authority.BENCH, new Statements(List.of()), geometry, reasons);
+        return decided(tried, Authority.BENCH, Statements.NONE, geometry, reasons);
     }
 
     private static Judgement decided(Statements deciding, Authority authority, Statements weaker, Finding geometry,

@@ -13,6 +13,9 @@ import org.ferrule.fit.verdict.ReasonCode;
 
 /** The statements of one authority about a pair. A "no" among them outweighs every "yes". */
 record Statements(List<Statement> all) {
+    /** Nobody says anything. */
+    static final Statements NONE = new Statements(List.of());
+
     Statements {
         all = List.copyOf(all);
     }

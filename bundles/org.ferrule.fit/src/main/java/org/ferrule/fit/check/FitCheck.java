@@ -10,8 +10,8 @@ import org.ferrule.fit.passage.ReadDevice;
 import org.ferrule.fit.passage.Terms;
 
 /**
- * One check of the solver's pipeline. Implementations have no state that shows in an answer and are safe to call from many threads. A plug-in
- * adds its own through the extension point for checks; the built-in ones use the same point.
+ * One check of the solver's pipeline. Implementations have no state that shows in an answer, and are safe to call from
+ * many threads. A plug-in adds its own through the extension point for checks; the built-in ones use the same point.
  */
 public interface FitCheck {
 

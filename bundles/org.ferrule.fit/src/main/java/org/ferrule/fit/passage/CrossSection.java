@@ -39,7 +39,7 @@ public final class CrossSection {
      * @param limiting the same place in stations that people use
      */
     public static Optional<SharedSection> at(Contact contact, Limiting limiting, Device device, Packings packings) {
-        if (contact.beside().isEmpty() && contact.device().shape().flatMap(Shape::wire).isEmpty()) {
+        if (contact.beside().isEmpty() && !hasWire(contact.device())) {
             return Optional.empty();
         }
         CrossSection section = new CrossSection();
@@ -48,6 +48,10 @@ public final class CrossSection {
         contact.beside().forEach(n -> section.add(n.device(), n.outline(), n.part(), false,
                 n.stationAt(limiting.lumenStation())));
         return section.placed(limiting, packings);
+    }
+
+    private static boolean hasWire(Stretch outline) {
+        return outline.shape().isPresent() && outline.shape().get().wire().isPresent();
     }
 
     private void add(Device device, Stretch outline, Part part, boolean moving, Length station) {
