@@ -4,6 +4,20 @@
  */
 package org.ferrule.geometry;
 
-/** A rigid outline that may lie and turn anywhere in a lumen, as long as it overlaps no other one. */
+import org.ferrule.quantity.Length;
+
+/** The cross-section of a rigid part that is free to move and to turn in a lumen, and that nothing else overlaps. */
 public sealed interface Body permits FreeDisc, Stadium, DiscSet {
+
+    /** Returns the smallest circle round the body alone. */
+    Enclosure enclosure();
+
+    /**
+     * Returns the smallest circle round the body and a disc that may lie anywhere beside it; the disc is the last of
+     * the result's discs.
+     *
+     * @param disc a diameter of zero or more
+     * @throws IllegalArgumentException if the diameter is negative
+     */
+    Enclosure with(Length disc);
 }

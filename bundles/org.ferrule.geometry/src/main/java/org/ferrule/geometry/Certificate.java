@@ -32,6 +32,20 @@ final class Certificate {
                 .filter(Certificate::areClear).findFirst().map(Certificate::new);
     }
 
+    /**
+     * Returns a closed form's answer for discs with places that hold in exact arithmetic, if the rounding of its
+     * diameter leaves room for them; else with its own places, which are right but for the last digit of a double.
+     */
+    static Enclosure strengthen(Enclosure answer) {
+        return strengthen(answer, answer.discs().stream().map(disc -> new Outline(List.of(disc), false)).toList());
+    }
+
+    /** Does the same for an answer for other bodies, given as they lie. */
+    static Enclosure strengthen(Enclosure answer, List<Outline> bodies) {
+        return of(bodies).filter(certificate -> certificate.diameter().compareTo(answer.upperDiameter()) <= 0)
+                .map(c -> new Enclosure(answer.lowerDiameter(), answer.upperDiameter(), c.discs())).orElse(answer);
+    }
+
     private static boolean areClear(List<Outline> bodies) {
         return IntStream.range(0, bodies.size())
                 .allMatch(i -> bodies.subList(0, i).stream().allMatch(other -> other.isClearOf(bodies.get(i))));

@@ -4,6 +4,9 @@
  */
 package org.ferrule.geometry;
 
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.ferrule.quantity.Length;
@@ -35,6 +38,17 @@ public final class DiscSet implements Body {
                 throw new IllegalArgumentException("negative diameter: " + diameter);
             }
         }
+
+        private boolean overlaps(Disc other) {
+            BigInteger dx = whole(x.minus(other.x));
+            BigInteger dy = whole(y.minus(other.y));
+            BigInteger sum = whole(diameter.plus(other.diameter));
+            return dx.multiply(dx).add(dy.multiply(dy)).shiftLeft(2).compareTo(sum.multiply(sum)) < 0;
+        }
+
+        private static BigInteger whole(Length length) {
+            return BigInteger.valueOf(length.thirdNanometres());
+        }
     }
 
     /**
@@ -58,6 +72,7 @@ public final class DiscSet implements Body {
      * Returns the smallest circle round the set. Where one or two discs determine it, the bounds are exact or a third
      * of a nanometre apart; where three do, they lie within a few thirds of a nanometre.
      */
+    @Override
     public Enclosure enclosure() {
         FixedDiscs fixed = fixed();
         RimBounds bounds = new RimBounds(fixed, RimSearch.search(fixed), discs.size());
@@ -73,6 +88,7 @@ public final class DiscSet implements Body {
      * @param disc a diameter of zero or more
      * @throws IllegalArgumentException if the diameter is negative
      */
+    @Override
     public Enclosure with(Length disc) {
         if (disc.isNegative()) {
             throw new IllegalArgumentException("negative diameter: " + disc);
@@ -82,6 +98,14 @@ public final class DiscSet implements Body {
         // A circle that the rigid discs alone determine is a bound for every place of the free disc.
         Length lower = bounds.isRigid() ? bounds.lower() : Bounds.down(found.lower());
         return new Enclosure(lower, bounds.upper(), placed(found.discs(), bounds.centre(), List.of(disc)));
+    }
+
+    /** Returns the diameters of discs of the set that do not overlap each other. */
+    List<Length> apart() {
+        List<Disc> apart = new ArrayList<>();
+        discs.stream().sorted(Comparator.comparing(Disc::diameter).reversed())
+                .filter(disc -> apart.stream().noneMatch(disc::overlaps)).forEach(apart::add);
+        return apart.stream().map(Disc::diameter).toList();
     }
 
     private FixedDiscs fixed() {

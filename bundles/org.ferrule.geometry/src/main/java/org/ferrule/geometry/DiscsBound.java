@@ -7,7 +7,7 @@ package org.ferrule.geometry;
 import java.util.List;
 import org.ferrule.quantity.Length;
 
-/** What is proved of the smallest circle round four or more discs: the best of several lower bounds. */
+/** What is proved of the smallest circle round discs: the best of several lower bounds. */
 final class DiscsBound {
     /** What rounding may leave between the bounds, in thirds of a nanometre. */
     static final Length ROUNDING = new Length(2);
@@ -15,10 +15,15 @@ final class DiscsBound {
     private final Length simple;
     private final RingBound ring;
 
-    /** Prepares the bounds of discs in falling size. */
-    DiscsBound(List<Length> falling) {
-        Length three = EnclosingCircle.discs(falling.subList(0, 3)).lowerDiameter();
-        simple = three.max(EqualDiscs.lower(falling)).max(area(falling));
+    /**
+     * Prepares the bounds.
+     *
+     * @param falling discs in falling size
+     * @param known a bound that is already known
+     */
+    DiscsBound(List<Length> falling, Length known) {
+        Length three = EnclosingCircle.discs(falling.subList(0, Math.min(3, falling.size()))).lowerDiameter();
+        simple = known.max(three).max(EqualDiscs.lower(falling)).max(area(falling));
         ring = new RingBound(falling);
     }
 

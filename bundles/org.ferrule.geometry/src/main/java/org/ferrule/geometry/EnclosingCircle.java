@@ -18,7 +18,7 @@ import org.ferrule.quantity.Length;
  * discs hide beside larger ones, lie in a ring, or all are equal (up to 14), it meets the upper one but for rounding.
  */
 public final class EnclosingCircle {
-    private static final int MOST_DISCS = 16;
+    static final int MOST_DISCS = 16;
 
     private EnclosingCircle() {
     }

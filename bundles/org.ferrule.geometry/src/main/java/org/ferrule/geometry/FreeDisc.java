@@ -7,7 +7,7 @@ package org.ferrule.geometry;
 import org.ferrule.quantity.Length;
 
 /**
- * A round shaft or a wire.
+ * A round shaft or wire.
  *
  * @param diameter zero or more
  */
@@ -22,5 +22,15 @@ public record FreeDisc(Length diameter) implements Body {
         if (diameter.isNegative()) {
             throw new IllegalArgumentException("negative diameter: " + diameter);
         }
+    }
+
+    @Override
+    public Enclosure enclosure() {
+        return EnclosingCircle.discs(diameter);
+    }
+
+    @Override
+    public Enclosure with(Length disc) {
+        return EnclosingCircle.discs(diameter, disc);
     }
 }

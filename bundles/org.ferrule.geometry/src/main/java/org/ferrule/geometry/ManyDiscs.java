@@ -20,8 +20,8 @@ import org.ferrule.quantity.LengthUnit;
  */
 final class ManyDiscs {
     /** Descents by number of discs, so many that they rarely miss the best arrangement. */
-    private static final int[] DESCENTS = { 0, 0, 0, 0, 60, 150, 200, 400, 600, 600, 700, 800, 900, 1000, 1000, 1000,
-        1200 };
+    private static final int[] DESCENTS = { 0, 0, 0, 0, 60, 150, 200, 500, 1200, 1500, 1800, 2000, 2000, 2000,
+        2000, 2000, 2000 };
     private static final double UNITS = 2.0 * LengthUnit.MILLIMETRE.thirdNanometres();
 
     private final List<Length> falling;
@@ -29,7 +29,7 @@ final class ManyDiscs {
 
     ManyDiscs(List<Length> falling) {
         this.falling = falling;
-        bound = new DiscsBound(falling);
+        bound = new DiscsBound(falling, Length.ZERO);
     }
 
     Enclosure enclosure() {
@@ -52,7 +52,8 @@ final class ManyDiscs {
 
     private Enclosure searched() {
         List<Shape> shapes = falling.stream().map(diameter -> Shape.disc(diameter.mm() / 2)).toList();
-        Arrangement found = PackingSearch.search(shapes, DESCENTS[falling.size()], this::isLeast);
+        Arrangement found = PackingSearch.search(shapes, DESCENTS[falling.size()], this::isLeast)
+                .orElseThrow();
         Certificate certificate = Certificate.of(outlines(found)).orElseThrow();
         Length upper = certificate.diameter();
         Length sum = falling.get(0).plus(falling.get(1));

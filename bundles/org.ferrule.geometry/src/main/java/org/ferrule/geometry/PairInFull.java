@@ -41,21 +41,28 @@ final class PairInFull {
         double room = falling.get(0).mm() * ROOM;
         List<Shape> thick = IntStream.range(0, falling.size())
                 .mapToObj(i -> Shape.disc(falling.get(i).mm() / 2 + (i < 2 ? 0 : room))).toList();
-        List<PlacedDisc> placed = placed(PackingSearch.settle(thick, rough).discs());
         Length sum = falling.get(0).plus(falling.get(1));
-        return hasRoom(placed, sum) ? Optional.of(new Enclosure(sum, sum, placed)) : Optional.empty();
+        return PackingSearch.fill(thick, new Arrangement(turned(), sum.mm() / 2), 2).map(this::placed)
+                .filter(placed -> hasRoom(placed, sum)).map(placed -> new Enclosure(sum, sum, placed));
     }
 
     /** Turns the line through both large discs to the x axis and puts them where they belong. */
-    private List<PlacedDisc> placed(List<Centre> centres) {
-        double x = centres.get(1).x() - centres.get(0).x();
-        double y = centres.get(1).y() - centres.get(0).y();
+    private List<Centre> turned() {
+        List<Centre> centres = new ArrayList<>();
+        EnclosingCircle.discs(falling.subList(0, 2)).discs().forEach(d -> centres.add(new Centre(d.xMm(), d.yMm())));
+        double x = rough.discs().get(1).x() - rough.discs().get(0).x();
+        double y = rough.discs().get(1).y() - rough.discs().get(0).y();
         double length = Math.hypot(x, y);
+        rough.discs().stream().skip(2).map(centre -> new Centre((centre.x() * x + centre.y() * y) / length,
+                (centre.y() * x - centre.x() * y) / length)).forEach(centres::add);
+        return centres;
+    }
+
+    private List<PlacedDisc> placed(Arrangement filled) {
         List<PlacedDisc> placed = new ArrayList<>(EnclosingCircle.discs(falling.subList(0, 2)).discs());
         for (int i = 2; i < falling.size(); i++) {
-            Centre centre = centres.get(i);
-            placed.add(new PlacedDisc((centre.x() * x + centre.y() * y) / length,
-                    (centre.y() * x - centre.x() * y) / length, falling.get(i)));
+            Centre centre = filled.discs().get(i);
+            placed.add(new PlacedDisc(centre.x(), centre.y(), falling.get(i)));
         }
         return placed;
     }

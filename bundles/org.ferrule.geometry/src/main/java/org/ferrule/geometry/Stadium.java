@@ -28,6 +28,7 @@ public record Stadium(Length width, Length height) implements Body {
     }
 
     /** Returns the smallest circle round the stadium: its diameter is the width. The discs are the two round ends. */
+    @Override
     public Enclosure enclosure() {
         return new Enclosure(width, width, ends(0));
     }
@@ -44,6 +45,7 @@ public record Stadium(Length width, Length height) implements Body {
     // The circle of radius R about (0, y) touches both ends and the disc: sqrt(s^2/4+y^2) + h/2 = R = h/2 + q - y.
     // No other place is better: the circles about both ends reach the disc's centre only inside the lens of their
     // centres widened by R - q/2, and that lies in the stadium widened by q/2, which the centre may not enter.
+    @Override
     public Enclosure with(Length disc) {
         if (disc.isNegative()) {
             throw new IllegalArgumentException("negative diameter: " + disc);

@@ -7,6 +7,7 @@ package org.ferrule.geometry;
 import java.math.BigInteger;
 import java.util.List;
 import org.ferrule.quantity.Length;
+import org.ferrule.quantity.LengthUnit;
 
 /**
  * The smallest circle round three free discs of diameters a &gt;= b &gt;= c. While c is at most
@@ -17,8 +18,15 @@ import org.ferrule.quantity.Length;
 record ThreeDiscs(Length a, Length b, Length c) {
 
     Enclosure enclosure() {
-        Bounds diameter = smallestHides() ? Bounds.exactly(a.plus(b)) : soddy();
-        return new Enclosure(diameter.lower(), diameter.upper(), place(diameter.upper().mm() / 2));
+        if (smallestHides()) {
+            Length sum = a.plus(b);
+            return new Enclosure(sum, sum, place(new double[] { b.mm() / 2, 0 }));
+        }
+        SoddyCircle circle = new SoddyCircle(whole(a), whole(b), whole(c));
+        Bounds diameter = bounds(circle);
+        double radius = circle.estimate() / 2 / LengthUnit.MILLIMETRE.thirdNanometres();
+        double[] centre = apex(a.plus(b).mm() / 2, radius - a.mm() / 2, radius - b.mm() / 2);
+        return Certificate.strengthen(new Enclosure(diameter.lower(), diameter.upper(), place(centre)));
     }
 
     private boolean smallestHides() {
@@ -28,8 +36,7 @@ record ThreeDiscs(Length a, Length b, Length c) {
         return whole(c).multiply(squares).compareTo(x.multiply(y).multiply(x.add(y))) <= 0;
     }
 
-    private Bounds soddy() {
-        SoddyCircle circle = new SoddyCircle(whole(a), whole(b), whole(c));
+    private static Bounds bounds(SoddyCircle circle) {
         long above = (long) Math.ceil(circle.estimate());
         // The estimate is right but for rounding, so this takes a step or two.
         while (circle.compare(above) < 0) {
@@ -45,14 +52,10 @@ record ThreeDiscs(Length a, Length b, Length c) {
         return BigInteger.valueOf(length.thirdNanometres());
     }
 
-    /** Places the three in touch with each other, round the centre of the enclosing circle. */
-    private List<PlacedDisc> place(double radius) {
-        double ra = a.mm() / 2;
-        double rb = b.mm() / 2;
-        double rc = c.mm() / 2;
-        double side = ra + rb;
-        double[] third = apex(side, ra + rc, rb + rc);
-        double[] centre = apex(side, radius - ra, radius - rb);
+    /** Places the three in touch with each other, the first two on a line to the right, round a centre seen from it. */
+    private List<PlacedDisc> place(double[] centre) {
+        double side = a.plus(b).mm() / 2;
+        double[] third = apex(side, a.plus(c).mm() / 2, b.plus(c).mm() / 2);
         return List.of(new PlacedDisc(-centre[0], -centre[1], a), new PlacedDisc(side - centre[0], -centre[1], b),
                 new PlacedDisc(third[0] - centre[0], third[1] - centre[1], c));
     }

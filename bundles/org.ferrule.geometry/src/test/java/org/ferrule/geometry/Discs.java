@@ -6,10 +6,12 @@ package org.ferrule.geometry;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.quicktheories.QuickTheory.qt;
+import static org.quicktheories.generators.SourceDSL.arbitrary;
 import static org.quicktheories.generators.SourceDSL.lists;
 import static org.quicktheories.generators.SourceDSL.longs;
 
 import java.util.List;
+import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import org.ferrule.quantity.Length;
 import org.ferrule.quantity.LengthUnit;
@@ -20,6 +22,9 @@ import org.quicktheories.core.Gen;
 final class Discs {
     /** Diameters of wires and shafts, from 0.1 to 4 mm. */
     static final Gen<Length> DIAMETERS = longs().between(300_000L, 12_000_000L).map(Length::new);
+    /** Diameters of the trade, of which some come often, so that equal ones meet: 0.014 in, 2.6 Fr. */
+    static final Gen<Length> TRADE = longs().between(600_000L, 7_500_000L).map(Length::new)
+            .mix(arbitrary().pick(new Length(1_066_800), new Length(2_600_000)), 40);
     private static final Gen<Length> PLACES = longs().between(-6_000_000L, 6_000_000L).map(Length::new);
     private static final int HALVINGS = 70;
 
@@ -29,6 +34,11 @@ final class Discs {
     /** Returns the theories, with examples that are the same every time unless QT_SEED says otherwise. */
     static QuickTheory laws() {
         return System.getProperty("QT_SEED") == null ? qt().withFixedSeed(20261125) : qt();
+    }
+
+    /** Returns a source of random numbers, the same every time unless QT_SEED says otherwise. */
+    static Random random() {
+        return new Random(Long.getLong("QT_SEED", 20261125));
     }
 
     static Length mm(String decimal) {

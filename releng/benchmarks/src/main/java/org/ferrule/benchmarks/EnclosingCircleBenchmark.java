@@ -34,7 +34,7 @@ import org.openjdk.jmh.annotations.Warmup;
 public class EnclosingCircleBenchmark {
 
     /** Number of discs. */
-    @Param({ "2", "3" })
+    @Param({ "2", "3", "4", "5", "6", "7", "8" })
     public int count;
 
     private List<Length> diameters;

@@ -24,6 +24,14 @@ public record Arrangement(List<Centre> discs, double radius) {
     public record Centre(double x, double y) {
     }
 
+    /** Returns the closest arrangement in which the discs of each body lie as the body demands. */
+    public Arrangement fitted(List<Shape> shapes) {
+        Parts parts = new Parts(shapes);
+        double[] variables = new double[parts.variables];
+        write(parts, 1, variables);
+        return read(parts, 1, variables);
+    }
+
     static Arrangement read(Parts parts, double unit, double[] variables) {
         Places places = new Places(parts);
         places.locate(variables);

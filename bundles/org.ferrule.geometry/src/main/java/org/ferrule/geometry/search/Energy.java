@@ -19,6 +19,7 @@ final class Energy {
     private final double[] contactShift;
     private double weight = 1;
     private double gap;
+    private int fixed;
 
     Energy(Parts parts) {
         this.parts = parts;
@@ -50,6 +51,12 @@ final class Energy {
         gap = newGap;
     }
 
+    /** Keeps the first variables and the radius as they are. */
+    void fix(int firstVariables) {
+        fixed = firstVariables;
+        weight = 0;
+    }
+
     /** Returns the energy and fills the gradient. */
     double at(double[] variables, double[] gradient) {
         places.locate(variables);
@@ -74,6 +81,10 @@ final class Energy {
                 squares += overlap * overlap;
                 push(gradient, contact, overlap);
             }
+        }
+        if (fixed > 0) {
+            Arrays.fill(gradient, 0, fixed, 0);
+            gradient[last] = 0;
         }
         return weight * variables[last] + squares / 2;
     }
@@ -129,5 +140,15 @@ final class Energy {
             radius = Math.max(radius, places.fromCentre(i) + parts.radius[i]);
         }
         return radius;
+    }
+
+    /** Returns how far two bodies overlap at most; negative if none do. */
+    double overlap(double[] variables) {
+        places.locate(variables);
+        double most = Double.NEGATIVE_INFINITY;
+        for (Contact contact : parts.contacts) {
+            most = Math.max(most, contact.distance() - places.distance(contact));
+        }
+        return most;
     }
 }

@@ -5,6 +5,7 @@
 package org.ferrule.geometry.search;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoublePredicate;
 
 /**
@@ -16,13 +17,17 @@ public final class PackingSearch {
     private static final double FIRM = 0.03;
     private static final double HARD = 1e-8;
     private static final int MOST_STEPS = 60;
-    /** How far the radius that is expected after each round may be off; relative. */
-    private static final double[] DOUBT = { 3e-3, 1e-4, 3e-6, 1e-7, 1e-9 };
+    /** How far the radius that is expected after each round may be off; relative. In the end it must be better. */
+    private static final double[] DOUBT = { 3e-3, 1e-4, 3e-6, 1e-7, -1e-10 };
     private static final int MOST_ROUNDS = 14;
+    private static final int MOST_FILLING_STEPS = 300;
     private static final int FRESH = 8;
     private static final int PATIENCE = 15;
     /** Kept between bodies, so that rounding makes no overlap; relative to the largest body. */
     private static final double GAP = 1e-11;
+
+    /** What rounding, at the worst, may leave; relative to the largest body. */
+    private static final double LARGEST_OVERLAP = 1e-9;
 
     private final Parts parts;
     private final Energy energy;
@@ -33,7 +38,7 @@ public final class PackingSearch {
     private final double[] now;
     private final double[] base;
     private double baseRadius;
-    private double[] best;
+    private Optional<double[]> best = Optional.empty();
     private double bestRadius = Double.POSITIVE_INFINITY;
     private int descents;
     private boolean done;
@@ -55,23 +60,39 @@ public final class PackingSearch {
      * @param shapes two or more bodies, none of them a mere point
      * @param mostDescents when to end
      * @param enough tells of a radius whether it is known to be the least one, so that the search can end
+     * @return empty if all that was found is bodies that overlap
      */
-    public static Arrangement search(List<Shape> shapes, int mostDescents, DoublePredicate enough) {
+    public static Optional<Arrangement> search(List<Shape> shapes, int mostDescents, DoublePredicate enough) {
         PackingSearch search = new PackingSearch(shapes, enough);
         search.run(mostDescents);
         return search.result();
     }
 
-    /** Improves an arrangement of the bodies without looking for others. */
-    public static Arrangement settle(List<Shape> shapes, Arrangement start) {
+    /** Improves an arrangement of the bodies without looking for others; empty if they overlap in the end. */
+    public static Optional<Arrangement> settle(List<Shape> shapes, Arrangement start) {
         PackingSearch search = new PackingSearch(shapes, radius -> true);
         start.write(search.parts, search.unit, search.now);
+        search.relax(FIRM);
+        search.energy.shift(search.now);
         search.firm();
         return search.result();
     }
 
-    private Arrangement result() {
-        return Arrangement.read(parts, unit, best);
+    /**
+     * Moves all but the first bodies until none overlaps, within the circle of the start; empty if they overlap still.
+     */
+    public static Optional<Arrangement> fill(List<Shape> shapes, Arrangement start, int fixed) {
+        PackingSearch search = new PackingSearch(shapes, radius -> true);
+        start.write(search.parts, search.unit, search.now);
+        search.energy.fix(search.parts.first[fixed]);
+        search.descent.forget();
+        search.descent.descend(search.now, MOST_FILLING_STEPS, LARGEST_OVERLAP / 10);
+        search.keep();
+        return search.result();
+    }
+
+    private Optional<Arrangement> result() {
+        return best.map(variables -> Arrangement.read(parts, unit, variables));
     }
 
     private void run(int mostDescents) {
@@ -135,10 +156,11 @@ public final class PackingSearch {
 
     private void keep() {
         double radius = energy.radius(now);
-        if (radius < bestRadius) {
+        if (radius < bestRadius && energy.overlap(now) < LARGEST_OVERLAP) {
             bestRadius = radius;
-            best = now.clone();
-            best[parts.variables - 1] = radius;
+            double[] kept = now.clone();
+            kept[parts.variables - 1] = radius;
+            best = Optional.of(kept);
             done = enough.test(radius * unit);
         }
     }

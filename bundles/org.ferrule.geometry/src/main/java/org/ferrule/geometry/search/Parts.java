@@ -31,9 +31,10 @@ final class Parts {
      * @param disc the disc
      * @param from the other disc, or the first end of the bar
      * @param to the other disc, or the second end of the bar
+     * @param mate the other end, if the disc is an end of a bar beside a bar; else the disc itself
      * @param distance the least distance of the disc's centre from the other centre or the bar's middle line
      */
-    record Contact(int disc, int from, int to, double distance) {
+    record Contact(int disc, int from, int to, int mate, double distance) {
     }
 
     Parts(List<Shape> shapes) {
@@ -93,7 +94,8 @@ final class Parts {
         if (!shapes.get(i).bar() && !shapes.get(j).bar()) {
             for (int k = 0; k < shapes.get(i).size(); k++) {
                 for (int m = 0; m < shapes.get(j).size(); m++) {
-                    found.add(contact(firstDisc[i] + k, firstDisc[j] + m, firstDisc[j] + m));
+                    int disc = firstDisc[i] + k;
+                    found.add(contact(disc, firstDisc[j] + m, firstDisc[j] + m, disc));
                 }
             }
         }
@@ -101,11 +103,13 @@ final class Parts {
 
     private void discsOnBar(List<Contact> found, int body, int firstOfBody, int end) {
         for (int k = 0; k < shapes.get(body).size(); k++) {
-            found.add(contact(firstOfBody + k, end, end + 1));
+            int disc = firstOfBody + k;
+            int mate = shapes.get(body).bar() ? firstOfBody + 1 - k : disc;
+            found.add(contact(disc, end, end + 1, mate));
         }
     }
 
-    private Contact contact(int disc, int from, int to) {
-        return new Contact(disc, from, to, radius[disc] + radius[from]);
+    private Contact contact(int disc, int from, int to, int mate) {
+        return new Contact(disc, from, to, mate, radius[disc] + radius[from]);
     }
 }

@@ -6,7 +6,10 @@ package org.ferrule.geometry.search;
 
 import org.ferrule.geometry.search.Parts.Contact;
 
-/** Where the discs of an arrangement lie, and how far apart two of them are. */
+/**
+ * Where the discs of an arrangement lie, and how far apart two of them are. The end of a bar that has gone through
+ * another bar is at a negative distance from it, if it is the end that has the shortest way back.
+ */
 final class Places {
     final double[] x;
     final double[] y;
@@ -14,7 +17,7 @@ final class Places {
     final double[] armX;
     final double[] armY;
 
-    /** Of the distance asked for last: the unit vector to the disc. */
+    /** Of the distance asked for last: the unit vector in which it grows. */
     double nx;
     double ny;
     double distance;
@@ -22,6 +25,7 @@ final class Places {
     double nearX;
     double nearY;
 
+    private boolean through;
     private final Parts parts;
     private double[] variables;
 
@@ -68,6 +72,7 @@ final class Places {
     double fromCentre(int disc) {
         nearX = 0;
         nearY = 0;
+        through = false;
         return measure(disc);
     }
 
@@ -76,7 +81,7 @@ final class Places {
         near(contact);
         double dx = x[contact.disc()] - nearX;
         double dy = y[contact.disc()] - nearY;
-        return dx * dx + dy * dy >= limit * limit;
+        return !through && dx * dx + dy * dy >= limit * limit;
     }
 
     /** Returns the distance of the disc's centre from the other centre or from the bar's middle line. */
@@ -90,17 +95,38 @@ final class Places {
         int to = contact.to();
         nearX = x[from];
         nearY = y[from];
+        through = contact.mate() != contact.disc() && isThrough(contact.disc(), contact.mate(), from, to);
         if (from != to) {
             nearOnBar(contact.disc(), from, x[to] - x[from], y[to] - y[from]);
         }
     }
 
     private void nearOnBar(int disc, int from, double alongX, double alongY) {
-        double part = ((x[disc] - x[from]) * alongX + (y[disc] - y[from]) * alongY)
-                / (alongX * alongX + alongY * alongY);
+        // A bar so short that its square is nothing is as good as a disc.
+        double squared = Math.max(alongX * alongX + alongY * alongY, Double.MIN_NORMAL);
+        double part = ((x[disc] - x[from]) * alongX + (y[disc] - y[from]) * alongY) / squared;
         double clamped = Math.max(0, Math.min(1, part));
         nearX += clamped * alongX;
         nearY += clamped * alongY;
+    }
+
+    private boolean isThrough(int end, int mate, int from, int to) {
+        double own = side(from, to, end);
+        double mates = side(from, to, mate);
+        double first = side(end, mate, from);
+        double second = side(end, mate, to);
+        if (own * mates >= 0 || first * second >= 0) {
+            return false;
+        }
+        double length = Math.hypot(x[mate] - x[end], y[mate] - y[end]);
+        double otherLength = Math.hypot(x[to] - x[from], y[to] - y[from]);
+        return Math.abs(own) <= Math.abs(mates)
+                && Math.abs(own) * length <= Math.min(Math.abs(first), Math.abs(second)) * otherLength;
+    }
+
+    /** Returns the cross product that says on which side of a line a disc is. */
+    private double side(int from, int to, int disc) {
+        return (x[to] - x[from]) * (y[disc] - y[from]) - (y[to] - y[from]) * (x[disc] - x[from]);
     }
 
     private double measure(int disc) {
@@ -110,6 +136,11 @@ final class Places {
         // Two centres in one place are parted in any direction.
         nx = distance > 0 ? dx / distance : 1;
         ny = distance > 0 ? dy / distance : 0;
+        if (through) {
+            nx = -nx;
+            ny = -ny;
+            distance = -distance;
+        }
         return distance;
     }
 }

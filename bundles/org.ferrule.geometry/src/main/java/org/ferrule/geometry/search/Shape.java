@@ -22,18 +22,13 @@ public record Shape(double[] x, double[] y, double[] radius, boolean bar) {
         return new Shape(new double[1], new double[1], new double[] { radius }, false);
     }
 
-    /** Returns a bar with its middle at the origin. */
-    public static Shape bar(double span, double radius) {
-        return new Shape(new double[] { -span / 2, span / 2 }, new double[2], new double[] { radius, radius }, true);
-    }
-
     /** Returns the number of discs; the ends of a bar count as two. */
     int size() {
         return x.length;
     }
 
     /** Returns the distance from the origin of the frame to the outermost point. */
-    double reach() {
+    public double reach() {
         double reach = 0;
         for (int i = 0; i < size(); i++) {
             reach = Math.max(reach, Math.hypot(x[i], y[i]) + radius[i]);
