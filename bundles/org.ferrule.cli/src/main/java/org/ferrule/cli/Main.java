@@ -24,7 +24,8 @@ import picocli.CommandLine.Spec;
  * not run. Results go to standard output, errors and progress to standard error.
  */
 @Command(name = "ferrule", mixinStandardHelpOptions = true, versionProvider = VersionProvider.class, subcommands = {
-    FitCommand.class, ChartCommand.class, CheckCommand.class, DemoCommand.class, RequireCommand.class,
+    FitCommand.class, StackCommand.class, ChartCommand.class, CheckCommand.class, DemoCommand.class,
+    RequireCommand.class,
     BudgetCommand.class, SensitivityCommand.class, SecondOpinionCommand.class, BiasCommand.class,
     ValidateCommand.class }, description = "Does it pass? Compatibility of devices and the lumens around them, with reasons.", footer = {
         "", "Exit code: 0 fits or no problems, 1 any other verdict or problems found, 2 could not run.",

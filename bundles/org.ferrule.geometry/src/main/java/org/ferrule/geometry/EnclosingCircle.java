@@ -18,7 +18,8 @@ import org.ferrule.quantity.Length;
  * discs hide beside larger ones, lie in a ring, or all are equal (up to 14), it meets the upper one but for rounding.
  */
 public final class EnclosingCircle {
-    static final int MOST_DISCS = 16;
+    /** How many discs are placed at most. */
+    public static final int MOST_DISCS = 16;
 
     private EnclosingCircle() {
     }

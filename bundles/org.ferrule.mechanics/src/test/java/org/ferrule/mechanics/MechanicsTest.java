@@ -63,6 +63,19 @@ class MechanicsTest {
     }
 
     @Test
+    void onlyTheWeightAcrossAnInclinedLumenHoldsTheShaftDown() {
+        LumenBuckling shaft = new LumenBuckling(151.49, 0.7112);
+        assertEquals(shaft.sinusoidalInStraightN(7.694e-6, Math.PI / 2) / Math.sqrt(2),
+                shaft.sinusoidalInStraightN(7.694e-6, Math.PI / 6), 1e-12);
+    }
+
+    @Test
+    void endsHeldTighterCountAsAShorterColumn() {
+        assertArrayEquals(new double[] { 1, 0.5, 2 },
+                Arrays.stream(ColumnEnds.values()).mapToDouble(ColumnEnds::lengthFactor).toArray());
+    }
+
+    @Test
     void everyBendTakesItsShare() {
         double[] shares = Capstan.arrivingAlong(0.2, Math.PI / 2, 0, Math.PI / 2);
         assertArrayEquals(new double[] { Math.sqrt(0.533488), Math.sqrt(0.533488), 0.533488 }, shares, 1e-6);

@@ -55,6 +55,7 @@ class InterferenceTest {
         assertEquals(new JointProbability(0.25, 0.5), JointProbability.bounds(List.of(0.125, 0.25, 0.125)));
         assertEquals(new JointProbability(0.75, 1), JointProbability.bounds(List.of(0.75, 0.5)));
         assertEquals(new JointProbability(0, 0), JointProbability.bounds(List.of()));
+        assertEquals(new JointProbability(1, 1), JointProbability.bounds(List.of(0.0, 1.0)));
     }
 
     @Test
@@ -69,6 +70,7 @@ class InterferenceTest {
         assertEquals(1, Interference.probability(-0.001, 0));
         assertEquals(0, Interference.probability(0, 0));
         assertEquals(0.5, Interference.probability(0, 0.01));
+        assertEquals(5, Interference.combined(3, 0, 4));
     }
 
     @ParameterizedTest

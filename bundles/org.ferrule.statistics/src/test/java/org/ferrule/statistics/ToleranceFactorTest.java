@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.Random;
 
 import org.junit.jupiter.api.Test;
@@ -71,8 +72,8 @@ class ToleranceFactorTest {
         int good = 0;
         for (int i = 0; i < samples; i++) {
             double[] x = random.doubles(n).map(Normal::quantile).toArray();
-            double mean = java.util.Arrays.stream(x).average().orElseThrow();
-            double sd = Math.sqrt(java.util.Arrays.stream(x).map(v -> (v - mean) * (v - mean)).sum() / (n - 1));
+            double mean = Arrays.stream(x).average().orElseThrow();
+            double sd = Math.sqrt(Arrays.stream(x).map(v -> (v - mean) * (v - mean)).sum() / (n - 1));
             good += Normal.below(mean + k * sd) - Normal.below(mean - k * sd) >= coverage ? 1 : 0;
         }
         assertEquals(confidence, (double) good / samples, 4 * Math.sqrt(confidence * (1 - confidence) / samples));

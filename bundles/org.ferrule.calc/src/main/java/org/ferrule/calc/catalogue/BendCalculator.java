@@ -57,6 +57,9 @@ final class BendCalculator extends WordedCalculator {
         if (bent.times(2).compareTo(around) < 0) {
             throw arguments.refuse(radius, "must be at least half of the lumen");
         }
+        if (arguments.get(device).compareTo(around) >= 0) {
+            return refusal("length", "passes no bend", "mm");
+        }
         Length longest = RigidInBend.longest(around, arguments.get(device), bent);
         return answer("length", validity(around, bent, longest, arguments), Rounded.mm(longest, FLOOR), "mm");
     }

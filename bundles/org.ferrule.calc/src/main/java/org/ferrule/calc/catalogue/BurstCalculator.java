@@ -30,9 +30,9 @@ final class BurstCalculator extends WordedCalculator {
             Limits.above("0 atm"));
     private final Parameter<Pressure> sd = parameter("sd", Kinds.PRESSURE, Occurrence.OPTIONAL, Limits.from("0 atm"));
     private final Parameter<BigDecimal> confidence = parameter("confidence", Kinds.SHARE, Limits.between("0", "1"),
-            "" + BurstStatistics.CONFIDENCE);
+            String.valueOf(BurstStatistics.CONFIDENCE));
     private final Parameter<BigDecimal> coverage = parameter("coverage", Kinds.SHARE, Limits.fromToBelow("0.5", "1"),
-            "" + BurstStatistics.COVERAGE);
+            String.valueOf(BurstStatistics.COVERAGE));
 
     BurstCalculator() {
         super("burst");

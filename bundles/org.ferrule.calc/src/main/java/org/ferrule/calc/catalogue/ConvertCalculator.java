@@ -14,6 +14,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 import org.ferrule.calc.input.Arguments;
 import org.ferrule.calc.input.Kinds;
@@ -45,7 +46,7 @@ final class ConvertCalculator extends WordedCalculator {
     }
 
     private static String[] symbols() {
-        return java.util.stream.Stream.concat(Arrays.stream(LengthUnit.values()).map(LengthUnit::symbol),
+        return Stream.concat(Arrays.stream(LengthUnit.values()).map(LengthUnit::symbol),
                 Arrays.stream(PressureUnit.values()).map(PressureUnit::symbol)).toArray(String[]::new);
     }
 

@@ -4,6 +4,7 @@
  */
 package org.ferrule.calc.catalogue;
 
+import java.math.BigDecimal;
 import java.math.RoundingMode;
 
 import org.ferrule.calc.input.Arguments;
@@ -42,7 +43,7 @@ final class HoopCalculator extends WordedCalculator {
                 Detail.of("tensionNPerMm", up(HoopStress.tensionNPerMm(pressureMPa, radiusMm))));
     }
 
-    private static java.math.BigDecimal up(double value) {
+    private static BigDecimal up(double value) {
         return Rounded.digits(value, RoundingMode.CEILING);
     }
 }

@@ -29,6 +29,7 @@ final class PackCalculator extends WordedCalculator {
     /** Bounds as close as this differ by the rounding of a root only. */
     private static final Length ROUNDING = new Length(1);
     private static final int DECIMALS = 6;
+    private static final int MOST_IN_CLOSED_FORM = 3;
 
     private final Parameter<Length> device = parameter("device", Kinds.LENGTH, Occurrence.MAIN_REPEATED,
             Limits.above("0 mm"));
@@ -40,12 +41,18 @@ final class PackCalculator extends WordedCalculator {
     @Override
     public Calculation calculate(Arguments arguments) {
         Enclosure enclosure = enclosure(arguments);
-        Calculation answer = answer(enclosure.gap().compareTo(ROUNDING) > 0 ? "search" : "closed",
-                Rounded.mm(enclosure.upperDiameter(), CEILING), "mm").with(
-                        Detail.groups("positions", enclosure.discs().stream().map(PackCalculator::position).toList()));
+        Calculation answer = answer(method(enclosure), Rounded.mm(enclosure.upperDiameter(), CEILING), "mm").with(
+                Detail.groups("positions", enclosure.discs().stream().map(PackCalculator::position).toList()));
         return enclosure.gap().compareTo(ROUNDING) <= 0 ? answer
                 : answer.within(Rounded.mm(enclosure.lowerDiameter(), FLOOR),
                         Rounded.mm(enclosure.upperDiameter(), CEILING));
+    }
+
+    private static String method(Enclosure enclosure) {
+        if (enclosure.discs().size() <= MOST_IN_CLOSED_FORM) {
+            return "closed";
+        }
+        return enclosure.gap().compareTo(ROUNDING) > 0 ? "search" : "proved";
     }
 
     private Enclosure enclosure(Arguments arguments) {

@@ -4,6 +4,7 @@
  */
 package org.ferrule.calc.catalogue;
 
+import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
 
@@ -47,7 +48,7 @@ final class ReachCalculator extends WordedCalculator {
                         Detail.of("spareCm", cm(reach.minus(asked.get()))));
     }
 
-    private static java.math.BigDecimal cm(Length length) {
+    private static BigDecimal cm(Length length) {
         return Rounded.in(LengthUnit.CENTIMETRE, length, RoundingMode.FLOOR);
     }
 }

@@ -80,7 +80,8 @@ public final class AnswerJson {
         return node;
     }
 
-    private ObjectNode reason(Reason reason, PairNames pair) {
+    /** A reason with its code, its weight and its words. */
+    ObjectNode reason(Reason reason, PairNames pair) {
         return NODES.objectNode().put("code", word(reason.code())).put("weight", word(reason.code().weight()))
                 .put("text", words.say(reason, pair));
     }

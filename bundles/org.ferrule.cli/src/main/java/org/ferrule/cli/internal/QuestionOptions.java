@@ -4,15 +4,10 @@
  */
 package org.ferrule.cli.internal;
 
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 
 import org.ferrule.engine.catalogue.Catalogue;
 import org.ferrule.engine.chart.LumenReference;
-import org.ferrule.engine.extension.Extensions;
-import org.ferrule.engine.translate.RuleTranslator;
 import org.ferrule.fit.FitSolver;
 import org.ferrule.fit.device.Device;
 import org.ferrule.fit.passage.Direction;
@@ -29,11 +24,8 @@ import picocli.CommandLine.Option;
 /** The options that say under which rules and conditions devices of some libraries are asked about. */
 public final class QuestionOptions {
 
-    @Option(names = "--library", paramLabel = "FILE", description = "A device library; may be given several times.")
-    private List<Path> libraries = new ArrayList<>();
-
-    @Option(names = "--rules", paramLabel = "FILE", description = "The rule set; by default the only one beside the first library.")
-    private Path rules;
+    @Mixin
+    private LibraryOptions documents = new LibraryOptions();
 
     @Option(names = "--wire", paramLabel = "ID", description = "The wire that the inner device runs over; by default the largest it is stated to take.")
     private String wire;
@@ -47,31 +39,24 @@ public final class QuestionOptions {
     @Mixin
     private ConditionOptions conditions = new ConditionOptions();
 
-    private final DocumentFiles files = new DocumentFiles();
-
     /** Whether libraries are named. */
     public boolean namesLibraries() {
-        return !libraries.isEmpty();
+        return documents.namesLibraries();
     }
 
     /** All devices of the libraries. */
     public Catalogue catalogue() {
-        if (libraries.isEmpty()) {
-            throw new CommandLineException("say where the devices stand with --library");
-        }
-        return Catalogue.of(libraries.stream().map(f -> files.library(f, f.getFileName().toString())).toList());
+        return documents.catalogue();
     }
 
     /** The rule set that is named, or the only one beside the first library. */
     public RuleSet ruleSet() {
-        Path file = rules != null ? rules : files.onlyRuleSetIn(libraries.get(0).toAbsolutePath().getParent());
-        return RuleTranslator.translate(files.rules(file));
+        return documents.ruleSet();
     }
 
     /** A solver with all checks and the bench results of the libraries. */
     public FitSolver solver(Catalogue catalogue) {
-        return FitSolver.with(Extensions.ofClassPath(QuestionOptions.class.getClassLoader()).checks(),
-                catalogue.bench());
+        return documents.solver(catalogue);
     }
 
     /** How the device enters. */
