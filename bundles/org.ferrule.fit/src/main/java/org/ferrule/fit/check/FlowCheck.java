@@ -26,8 +26,8 @@ import org.ferrule.flow.OpenFraction;
  * gives none.
  * <p>
  * For one device the interval over all its positions is exact and quick. For several it takes a search of up to a tenth
- * of a second, so only {@linkplain #inDetail() in detail}; in a matrix only what is proved is told: that even the
- * thickest alone leaves too little.
+ * of a second, so only {@linkplain #inDetail() in detail}; else only what is proved is told: that even the thickest
+ * alone leaves too little. The cells of a matrix do without it.
  */
 public final class FlowCheck implements FitCheck {
     private final Flows flows;
@@ -50,6 +50,11 @@ public final class FlowCheck implements FitCheck {
 
     /** A place with what it leaves. */
     private record Left(Filling filling, OpenFraction open, boolean searched) {
+    }
+
+    @Override
+    public boolean inMatrix() {
+        return false;
     }
 
     @Override

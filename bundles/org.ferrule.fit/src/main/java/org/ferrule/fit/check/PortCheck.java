@@ -16,6 +16,8 @@ import org.ferrule.fit.evidence.LengthChain.Link;
 import org.ferrule.fit.evidence.LengthChain.Part;
 import org.ferrule.fit.passage.Direction;
 import org.ferrule.fit.passage.FitQuestion;
+import org.ferrule.fit.passage.ReadDevice;
+import org.ferrule.fit.passage.Terms;
 import org.ferrule.fit.verdict.Reason;
 import org.ferrule.fit.verdict.ReasonCode;
 import org.ferrule.fit.verdict.Verdict;
@@ -30,6 +32,17 @@ public final class PortCheck implements FitCheck {
     /** Those whose distal end lies where a second wire beside a shaft matters; a sheath ends far before. */
     private static final Set<DeviceKind> AROUND = Set.of(DeviceKind.GUIDE_CATHETER, DeviceKind.GUIDE_EXTENSION,
             DeviceKind.INNER_CATHETER);
+
+    @Override
+    public boolean concerns(Terms terms) {
+        return terms.direction() == Direction.TIP_FIRST && terms.reach().isPresent();
+    }
+
+    @Override
+    public boolean concerns(Terms terms, ReadDevice inner) {
+        return concerns(terms) && inner.device().sidePort().filter(port -> port.length().equals(Length.ZERO)
+                || port.proximalAt().compareTo(terms.reach().orElseThrow()) < 0).isPresent();
+    }
 
     @Override
     public Finding check(FitQuestion question, Phase phase) {

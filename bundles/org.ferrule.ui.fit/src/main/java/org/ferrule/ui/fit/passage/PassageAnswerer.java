@@ -49,7 +49,7 @@ public final class PassageAnswerer {
         Lumen lumen = new LumenReference(asked.outer(), named).lumen(outer, asked.direction());
         FitQuestion question = new FitQuestion(ReadDevice.of(outer, rules), lumen, inner(asked, inner, rules),
                 asked.direction(), reach(asked), rules);
-        return new AskedPair(question, FitSolver.with(checks, devices.catalogue().bench()).answer(question));
+        return new AskedPair(question, FitSolver.with(checks, devices.catalogue().bench()).inDetail().answer(question));
     }
 
     private RuleSet rules(PassageQuestion asked) {
