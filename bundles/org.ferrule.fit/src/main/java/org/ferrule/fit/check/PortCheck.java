@@ -40,7 +40,7 @@ public final class PortCheck implements FitCheck {
 
     @Override
     public boolean concerns(Terms terms, ReadDevice inner) {
-        return concerns(terms) && inner.device().sidePort().filter(port -> port.length().equals(Length.ZERO)
+        return concerns(terms) && inner.device().sidePort().filter(port -> isUnknown(port)
                 || port.proximalAt().compareTo(terms.reach().orElseThrow()) < 0).isPresent();
     }
 
@@ -52,10 +52,14 @@ public final class PortCheck implements FitCheck {
         return port.map(lumen -> found(question, lumen)).orElse(Finding.SILENT);
     }
 
+    private static boolean isUnknown(Lumen port) {
+        return port.portUnknown() || port.length().equals(Length.ZERO);
+    }
+
     private static Finding found(FitQuestion question, Lumen port) {
         String device = question.inner().device().id();
         Length beyond = question.reach().orElseThrow();
-        if (beyond.compareTo(Length.ZERO) > 0 && port.length().equals(Length.ZERO)) {
+        if (beyond.compareTo(Length.ZERO) > 0 && isUnknown(port)) {
             return Finding.of(Verdict.UNKNOWN, List.of(Reason.of(ReasonCode.PORT_NOT_STATED, Reason.name(device))));
         }
         LengthChain chain = LengthChain.of(LengthChain.Question.PORT_INSIDE,
