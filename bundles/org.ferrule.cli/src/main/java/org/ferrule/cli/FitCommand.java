@@ -13,6 +13,7 @@ import java.util.concurrent.Callable;
 
 import org.ferrule.chart.words.AnswerLine;
 import org.ferrule.chart.words.AnswerWords;
+import org.ferrule.chart.words.ConditionWords;
 import org.ferrule.chart.words.PairNames;
 import org.ferrule.chart.words.ReasonWords;
 import org.ferrule.chart.words.UnitPreferences;
@@ -24,7 +25,6 @@ import org.ferrule.engine.catalogue.Catalogue;
 import org.ferrule.engine.catalogue.LibraryReader;
 import org.ferrule.engine.catalogue.ReferenceException;
 import org.ferrule.engine.chart.LumenReference;
-import org.ferrule.engine.content.ConditionWords;
 import org.ferrule.engine.extension.Extensions;
 import org.ferrule.engine.translate.RuleTranslator;
 import org.ferrule.fit.FitSolver;
