@@ -62,7 +62,8 @@ public final class DeviceChange {
         sections.set(place.index(), new LumenSection(section.name(), section.from(), section.to(),
                 change.apply(section.proximal()), change.apply(section.distal()), section.source()));
         Lumen lumen = place.lumen();
-        Lumen changed = new Lumen(lumen.name(), lumen.use(), lumen.opening(), lumen.distalAt(), lumen.proximalAt(), lumen.proximalStated(),
+        Lumen changed = new Lumen(lumen.name(), lumen.use(), lumen.opening(), lumen.distalAt(), lumen.proximalAt(),
+                lumen.proximalStated(),
                 sections);
         List<Lumen> lumens = place.device().lumens().stream().map(l -> l.equals(lumen) ? changed : l).toList();
         return with(place.device(), place.device().sections(), lumens, place.device().claims(),
