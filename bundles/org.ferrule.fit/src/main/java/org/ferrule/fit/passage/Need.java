@@ -42,14 +42,35 @@ record Need(Figure figure, boolean proved) {
         return enclosure(parts, Figure::high, packings).upperDiameter();
     }
 
-    /** What decides whether parts overlap: each counts with its centre, or, where that is assumed, its lower end. */
-    static Enclosure deciding(List<Profile> parts, Packings packings) {
-        return enclosure(parts, f -> f.centreAssumed() ? f.low() : f.centre(), packings);
+    /** Whether the upper end of what parts need together may be more than a lumen. */
+    static boolean mayExceed(List<Profile> parts, Length lumen, Packings packings) {
+        return packings.mayExceed(bodies(parts, Figure::high), lumen);
+    }
+
+    /**
+     * Whether parts surely overlap in a lumen: each counts with its centre, or, where that is only assumed, with its
+     * lower end.
+     */
+    static boolean overlap(List<Profile> parts, Length lumen, Packings packings) {
+        return packings.exceed(bodies(parts, Need::deciding), lumen);
+    }
+
+    /** Whether parts may overlap like that. */
+    static boolean mayOverlap(List<Profile> parts, Length lumen, Packings packings) {
+        return packings.mayExceed(bodies(parts, Need::deciding), lumen);
+    }
+
+    private static Length deciding(Figure figure) {
+        return figure.centreAssumed() ? figure.low() : figure.centre();
     }
 
     private static Enclosure enclosure(List<Profile> parts, Function<Figure, Length> lane, Packings packings) {
+        return packings.around(bodies(parts, lane));
+    }
+
+    private static List<Body> bodies(List<Profile> parts, Function<Figure, Length> lane) {
         List<Body> bodies = new ArrayList<>(parts.size());
         parts.forEach(part -> bodies.add(part.body(lane)));
-        return packings.around(bodies);
+        return bodies;
     }
 }

@@ -18,6 +18,7 @@ import org.ferrule.geometry.Enclosure;
 import org.ferrule.geometry.FreeDisc;
 import org.ferrule.geometry.PlacedDisc;
 import org.ferrule.geometry.Stadium;
+import org.ferrule.quantity.Length;
 
 /**
  * Smallest circles round bodies that lie side by side, each set of bodies solved once. What is remembered never
@@ -26,6 +27,10 @@ import org.ferrule.geometry.Stadium;
  */
 public final class Packings {
     private static final int MOST = 10_000;
+    /** Round two bodies the circle has a closed form, or is as good as one. */
+    private static final int CLOSED_FORM = 2;
+    /** Beyond that there are too many ways to leave some out. */
+    private static final int MOST_BODIES = 6;
 
     /** Round bodies by falling diameter; the others before them, as they come. */
     private static final Comparator<Body> BY_SIZE = Comparator.comparing(
@@ -44,6 +49,19 @@ public final class Packings {
         return solved(sorted);
     }
 
+    /** Whether bodies may not find room in a circle of that diameter; searches only where that is not plain. */
+    boolean mayExceed(List<Body> bodies, Length diameter) {
+        return SideBySide.enough(bodies).compareTo(diameter) > 0
+                && around(bodies).upperDiameter().compareTo(diameter) > 0;
+    }
+
+    /** Whether bodies surely do not find room in a circle of that diameter; searches only where that is not plain. */
+    boolean exceed(List<Body> bodies, Length diameter) {
+        return SideBySide.enough(bodies).compareTo(diameter) > 0
+                && (SideBySide.needed(bodies).compareTo(diameter) > 0
+                        || around(bodies).lowerDiameter().compareTo(diameter) > 0);
+    }
+
     /** The smallest circle round bodies; its discs are those of the bodies, in the order given. */
     Enclosure placed(List<Body> bodies) {
         int[] order = IntStream.range(0, bodies.size()).boxed().sorted(Comparator.comparing(bodies::get, BY_SIZE))
@@ -59,12 +77,29 @@ public final class Packings {
         if (known != null) {
             return known;
         }
-        Enclosure enclosure = SideBySide.enclosure(sorted);
+        Enclosure enclosure = notLessThanForFewer(SideBySide.enclosure(sorted), sorted);
         if (solved.size() >= MOST) {
             solved.clear();
         }
         solved.put(key, enclosure);
         return enclosure;
+    }
+
+    /**
+     * A search may find better places for more bodies than for some of them. No circle counts as smaller than that
+     * round fewer of the same bodies, so that no answer improves because something else lies there, too.
+     */
+    private Enclosure notLessThanForFewer(Enclosure found, List<Body> bodies) {
+        boolean isExact = bodies.size() <= CLOSED_FORM || bodies.size() > MOST_BODIES;
+        Enclosure most = found;
+        for (int left = 0; left < bodies.size() && !isExact; left++) {
+            List<Body> fewer = new ArrayList<>(bodies);
+            fewer.remove(left);
+            Enclosure less = solved(fewer);
+            most = new Enclosure(most.lowerDiameter().max(less.lowerDiameter()),
+                    most.upperDiameter().max(less.upperDiameter()), found.discs());
+        }
+        return most;
     }
 
     private static Enclosure restored(Enclosure enclosure, List<Body> sorted, int[] order) {

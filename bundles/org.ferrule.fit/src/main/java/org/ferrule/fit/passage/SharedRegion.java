@@ -46,15 +46,15 @@ final class SharedRegion {
         this.strips = whole.strips(across.mayBeCut() ? STRIPS : 1);
     }
 
-    /** The least worst-case clearance that may be found anywhere in it; the true one may be more. */
-    Length leastWorst() {
-        return leastWorst(whole);
+    /** Whether a worst-case clearance of less than that may be found anywhere in it. */
+    boolean mayLeaveLessThan(Length clearance) {
+        return mayLeaveLessThan(clearance, whole);
     }
 
-    private Length leastWorst(Window part) {
-        Length high = Need.high(across.widest(part), packings);
-        Length alone = device.diameter().map(Taper::widest).orElse(Length.ZERO);
-        return lumen(part, Figure::low).minus(high.max(alone));
+    private boolean mayLeaveLessThan(Length clearance, Window part) {
+        Length room = lumen(part, Figure::low).minus(clearance);
+        return device.diameter().filter(d -> d.widest().compareTo(room) > 0).isPresent()
+                || Need.mayExceed(across.widest(part), room, packings);
     }
 
     /** The smallest diameter of the lumen in a part. */
@@ -74,7 +74,7 @@ final class SharedRegion {
         Optional<Contact> tightest = Optional.empty();
         for (Window strip : strips) {
             Optional<Length> least = tightest.map(c -> c.clearance().worst()).or(() -> known);
-            if (least.isEmpty() || strips.size() == 1 || leastWorst(strip).compareTo(least.get()) < 0) {
+            if (least.isEmpty() || strips.size() == 1 || mayLeaveLessThan(least.get(), strip)) {
                 Contact here = tightest(strip);
                 boolean less = least.isEmpty() || here.clearance().worst().compareTo(least.get()) < 0;
                 tightest = less ? Optional.of(here) : tightest;
@@ -132,8 +132,7 @@ final class SharedRegion {
     }
 
     private boolean mayOverlap(Window strip) {
-        return Need.deciding(across.widest(strip), packings).upperDiameter()
-                .compareTo(lumen(strip, SharedRegion::mostOf)) > 0;
+        return Need.mayOverlap(across.widest(strip), lumen(strip, SharedRegion::mostOf), packings);
     }
 
     /** A lumen whose centre is only assumed counts with its upper end. */
@@ -153,7 +152,7 @@ final class SharedRegion {
     }
 
     private boolean overlaps(long[] at) {
-        return Need.deciding(partsAt(at[0], at[1]), packings).lowerDiameter().compareTo(mostOf(lumenAt(at[0]))) > 0;
+        return Need.overlap(partsAt(at[0], at[1]), mostOf(lumenAt(at[0])), packings);
     }
 
     /** A pair of stations that overlaps, no farther than the resolution from one that does not. */

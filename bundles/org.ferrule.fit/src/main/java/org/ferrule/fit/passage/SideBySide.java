@@ -15,30 +15,44 @@ import org.ferrule.geometry.FreeDisc;
 import org.ferrule.geometry.Packing;
 import org.ferrule.quantity.Length;
 
-/** The smallest circle round bodies. */
+/** The smallest circle round bodies, however many. */
 final class SideBySide {
-    private static final int MOST_BODIES = 16;
+    /** More bodies would take a search of seconds; no lumen holds as many. */
+    private static final int MOST = 8;
+
+    /** Round three discs the circle has a closed form. */
+    private static final int CLOSED_FORM = 3;
 
     private SideBySide() {
     }
 
-    /** The smallest circle; round more bodies than a search can place, one that is large enough, without places. */
-    static Enclosure enclosure(List<Body> sorted) {
-        return sorted.size() <= MOST_BODIES ? Packing.of(sorted) : bounds(sorted);
-    }
-
-    private static Enclosure bounds(List<Body> sorted) {
-        List<Length> discs = new ArrayList<>(sorted.stream().map(b -> b.enclosure().upperDiameter()).toList());
-        List<Length> free = sorted.stream().filter(FreeDisc.class::isInstance).limit(MOST_BODIES)
-                .map(b -> ((FreeDisc) b).diameter()).toList();
-        Length lower = EnclosingCircle.discs(free).lowerDiameter();
-        for (Body body : sorted) {
-            lower = lower.max(body.enclosure().lowerDiameter());
-        }
-        while (discs.size() > MOST_BODIES) {
+    /** A diameter that is enough, without a search: each body as round, the thinnest ones in line as one. */
+    static Length enough(List<Body> bodies) {
+        List<Length> discs = new ArrayList<>(bodies.stream().map(b -> b.enclosure().upperDiameter()).toList());
+        while (discs.size() > CLOSED_FORM) {
             discs.sort(Comparator.reverseOrder());
             discs.add(discs.remove(discs.size() - 1).plus(discs.remove(discs.size() - 1)));
         }
-        return new Enclosure(lower, EnclosingCircle.discs(discs).upperDiameter(), List.of());
+        return EnclosingCircle.discs(discs).upperDiameter();
+    }
+
+    /** A diameter that is needed, without a search: round the thickest discs alone. */
+    static Length needed(List<Body> bodies) {
+        return EnclosingCircle.discs(bodies.stream().filter(FreeDisc.class::isInstance)
+                .map(b -> ((FreeDisc) b).diameter()).sorted(Comparator.reverseOrder()).limit(CLOSED_FORM).toList())
+                .lowerDiameter();
+    }
+
+    /** The smallest circle; of very many bodies one that is large enough, without places. */
+    static Enclosure enclosure(List<Body> bodies) {
+        if (bodies.size() <= MOST) {
+            return Packing.of(bodies);
+        }
+        Length rest = bodies.subList(MOST - 1, bodies.size()).stream().map(b -> b.enclosure().upperDiameter())
+                .reduce(Length.ZERO, Length::plus);
+        List<Body> inLine = new ArrayList<>(bodies.subList(0, MOST - 1));
+        inLine.add(new FreeDisc(rest));
+        return new Enclosure(Packing.of(bodies.subList(0, MOST)).lowerDiameter(), Packing.of(inLine).upperDiameter(),
+                List.of());
     }
 }

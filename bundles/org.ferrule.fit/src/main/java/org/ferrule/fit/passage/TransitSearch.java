@@ -58,11 +58,11 @@ final class TransitSearch {
     }
 
     private void look(SharedRegion region, boolean isKnown) {
-        Length least = region.leastWorst();
-        if (isKnown && (tightest == null || least.compareTo(tightest.clearance().worst()) < 0)) {
-            region.tightest(Optional.ofNullable(tightest).map(c -> c.clearance().worst())).ifPresent(this::tighter);
+        Optional<Length> least = Optional.ofNullable(tightest).map(c -> c.clearance().worst());
+        if (isKnown && least.map(region::mayLeaveLessThan).orElse(true)) {
+            region.tightest(least).ifPresent(this::tighter);
         }
-        if (least.isNegative()) {
+        if (region.mayLeaveLessThan(Length.ZERO)) {
             region.overlaps(this::overlap);
         }
     }

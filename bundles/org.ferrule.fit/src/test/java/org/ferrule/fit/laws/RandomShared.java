@@ -44,7 +44,7 @@ record RandomShared(RandomPassage passage, List<RandomOccupant> occupants) {
             thickness = Math.max(thickness, micrometres);
             occupants.add(occupant(random, micrometres, alone.boreLength(), unknownInOf));
         }
-        int wider = (thickness - 100 + random.nextInt(300)) * 3000 / (int) RandomFigure.GRAIN;
+        int wider = (thickness - 150 + random.nextInt(300)) * 3000 / (int) RandomFigure.GRAIN;
         return new RandomShared(alone.withBore(f -> f.plus(wider)), occupants);
     }
 

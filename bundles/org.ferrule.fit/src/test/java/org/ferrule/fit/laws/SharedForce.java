@@ -4,7 +4,9 @@
  */
 package org.ferrule.fit.laws;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
@@ -18,6 +20,9 @@ final class SharedForce {
     private double deepestPossible = Double.NEGATIVE_INFINITY;
     private double mostWorst = Double.POSITIVE_INFINITY;
     private boolean bends;
+    /** The same discs lie side by side at many stations. */
+    private final Map<List<Double>, Double> enough = new HashMap<>();
+    private final Map<List<Double>, Double> atLeast = new HashMap<>();
 
     private SharedForce() {
     }
@@ -61,12 +66,20 @@ final class SharedForce {
         if (lumen.low() - inLine(high) > mostWorst && inLine(deciding) - most < deepestSure) {
             return;
         }
-        leastWorst = Math.min(leastWorst, lumen.low() - RimPacking.enough(high));
-        deepestPossible = Math.max(deepestPossible, RimPacking.enough(deciding) - most);
+        leastWorst = Math.min(leastWorst, lumen.low() - enough(high));
+        deepestPossible = Math.max(deepestPossible, enough(deciding) - most);
         if (surely) {
-            mostWorst = Math.min(mostWorst, lumen.low() - RimPacking.atLeast(high));
-            deepestSure = Math.max(deepestSure, RimPacking.atLeast(deciding) - most);
+            mostWorst = Math.min(mostWorst, lumen.low() - atLeast(high));
+            deepestSure = Math.max(deepestSure, atLeast(deciding) - most);
         }
+    }
+
+    private double enough(List<Double> discs) {
+        return enough.computeIfAbsent(discs, RimPacking::enough);
+    }
+
+    private double atLeast(List<Double> discs) {
+        return discs.size() <= 3 ? enough(discs) : atLeast.computeIfAbsent(discs, RimPacking::atLeast);
     }
 
     /** More than that is never needed. */

@@ -22,7 +22,7 @@ class SharedForceLawsTest {
     private static final double ROUNDING = 12;
     /** Where three discs taper, the solver takes a place in strips, and the comparison sees whole steps only. */
     private static final double BENT = 90_000;
-    private static final int CASES = 40;
+    private static final int CASES = 25;
     private static final int MANY_CASES = 5000;
 
     @Test

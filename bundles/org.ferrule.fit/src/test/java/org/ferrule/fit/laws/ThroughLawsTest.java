@@ -32,7 +32,7 @@ import org.junit.jupiter.api.Test;
 
 /** Laws of the way through an extension. */
 class ThroughLawsTest {
-    private static final int CASES = 60;
+    private static final int CASES = 30;
 
     /**
      * An extension in a guide.
