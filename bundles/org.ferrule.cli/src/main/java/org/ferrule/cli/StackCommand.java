@@ -7,16 +7,18 @@ package org.ferrule.cli;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 
 import org.ferrule.chart.words.ReasonWords;
+import org.ferrule.chart.words.StackWords;
 import org.ferrule.chart.words.UnitPreferences;
+import org.ferrule.cli.internal.AnswerText;
 import org.ferrule.cli.internal.CommandLineException;
 import org.ferrule.cli.internal.LevelReader;
 import org.ferrule.cli.internal.LibraryOptions;
 import org.ferrule.cli.internal.StackJson;
-import org.ferrule.cli.internal.StackText;
 import org.ferrule.engine.catalogue.Catalogue;
 import org.ferrule.fit.FitSolver;
 import org.ferrule.fit.device.Phase;
@@ -104,8 +106,14 @@ final class StackCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
             out.println(new StackJson(words).write(answer).toPrettyString());
-        } else {
-            new StackText(words, out).print(stack, answer);
+            return;
         }
+        StackWords lines = new StackWords(words);
+        for (Phase phase : Phase.values()) {
+            out.println(phase.name().toLowerCase(Locale.ROOT) + ":");
+            lines.explain(answer, phase).forEach(line -> out.println("  " + line));
+            out.println();
+        }
+        new AnswerText(words, out).printBasis(stack.rules());
     }
 }

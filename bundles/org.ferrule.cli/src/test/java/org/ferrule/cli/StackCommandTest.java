@@ -66,7 +66,8 @@ class StackCommandTest {
     void saysWhatDecides() {
         Run run = stack("brn-guide-6fr-left-100", "kes-guide-7fr-left-100");
         assertEquals(1, run.exitCode(), run::err);
-        assertTrue(run.out().contains("Decides: kes-guide-7fr-left-100 in brn-guide-6fr-left-100"), run::out);
+        assertTrue(run.out().startsWith("in:\n  Weakest: Guiding catheter 7 Fr"), run::out);
+        assertTrue(run.out().contains("\nout:\n"), run::out);
         assertTrue(run.out().contains("The instructions for use decide."), run::out);
     }
 
