@@ -46,6 +46,36 @@ class AnswerTest {
         List<DetailValue> rules = items(answer, "rules");
         assertEquals(List.of("above", "above", "within"), rules.stream().map(AnswerTest::standing).toList());
         assertEquals(new BigDecimal("0.660378"), answer.value().orElseThrow(), "rounded up");
+        assertEquals(List.of("rule", "low", "high", "standing", "source", "mark"), names(rules.get(0)));
+        assertEquals(List.of("rule", "high", "standing", "source", "mark"), names(rules.get(1)));
+    }
+
+    @Test
+    void whatIsJustEnoughIsEnough() {
+        Calculation reach = Given.answer("reach", "device: 142 cm | guide: 100 cm | needed: 34 cm");
+        assertEquals(Optional.of(new DetailValue.Flag(true)), reach.detail("reaches"));
+        Calculation wire = Given.answer("exchange", "in-body: 115 cm | device: 135 cm | wire: 268 cm");
+        assertEquals(Optional.of(new DetailValue.Flag(true)), wire.detail("longEnough"));
+        assertTrue(Given.answer("flow", "lumen: 2 mm | device: 1 mm | device: 1 mm").value().isPresent());
+        assertTrue(Given.answer("bend", "device: 1 mm | lumen: 2 mm | radius: 1 mm").value().isPresent());
+        assertEquals(Optional.of(new DetailValue.Number(BigDecimal.ONE)),
+                Given.answer("burst", "n: 3 | mean: 1 atm | sd: 0 atm").detail("wholeAtm"));
+    }
+
+    @Test
+    void whatIsRefusedIsSaidInTheUnitThatWasAskedFor() {
+        String table = "row: 6 bar = 2.90 mm | row: 8 bar = 3.00 mm | ";
+        Calculation diameter = Given.answer("inflate", table + "pressure: 9 bar");
+        assertEquals("Diameter by the table in mm", diameter.what() + " in " + diameter.unit());
+        Calculation pressure = Given.answer("inflate", table + "diameter: 3.1 mm");
+        assertEquals("Pressure by the table in bar", pressure.what() + " in " + pressure.unit());
+    }
+
+    @Test
+    void tellsThatTablesOverstateWithItsSource() {
+        Calculation answer = Given.answer("inflate", "row: 6 atm = 2.90 mm | pressure: 6 atm");
+        DetailValue.Text note = assertInstanceOf(DetailValue.Text.class, answer.detail("inVivoNote").orElseThrow());
+        assertTrue(note.value().contains("14 % and 18 %") && note.value().contains("2001;53:474"), note::value);
     }
 
     @ParameterizedTest
@@ -150,6 +180,10 @@ class AnswerTest {
 
     private static List<DetailValue> items(Calculation answer, String detail) {
         return assertInstanceOf(DetailValue.Items.class, answer.detail(detail).orElseThrow()).values();
+    }
+
+    private static List<String> names(DetailValue group) {
+        return ((DetailValue.Group) group).values().stream().map(Detail::name).toList();
     }
 
     private static String standing(DetailValue rule) {

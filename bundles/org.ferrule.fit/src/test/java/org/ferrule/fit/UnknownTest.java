@@ -22,11 +22,18 @@ import static org.ferrule.fit.verdict.Verdict.UNKNOWN;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
 
+import org.ferrule.fit.device.Device;
 import org.ferrule.fit.device.Lumen;
+import org.ferrule.fit.passage.Direction;
+import org.ferrule.fit.passage.FitQuestion;
 import org.ferrule.fit.passage.PhaseAnswer;
+import org.ferrule.fit.passage.ReadDevice;
+import org.ferrule.fit.rules.RuleSet;
 import org.ferrule.fit.sample.SampleDevice;
+import org.ferrule.fit.sample.TestRules;
 import org.ferrule.fit.verdict.Authority;
 import org.ferrule.fit.verdict.Reason;
 import org.ferrule.fit.verdict.ReasonCode;
@@ -50,6 +57,24 @@ class UnknownTest {
         assertEquals(UNKNOWN, answer.verdict());
         assertEquals(Reason.of(ReasonCode.UNREADABLE_FIGURE, name("m"), name("0,5 mm"), name("tip")),
                 answer.reasons().get(0));
+    }
+
+    /** Where the wire leaves the shaft, and so how long it lies beside it, decides. */
+    @Test
+    void sidePortAtAnUnknownPlaceIsUnknown() {
+        Device known = partly("0.9 mm", "0.9 mm").takesWire("0.014 in").sidePort("20 mm", "0.4 mm").device();
+        Lumen lumen = known.lumens().get(0);
+        Lumen unstated = new Lumen(lumen.name(), lumen.use(), lumen.opening(), lumen.distalAt(),
+                known.statedLength().orElseThrow(), false, lumen.sections());
+        Device device = new Device(known.id(), known.name(), known.kind(), known.size(), known.effectiveLength(),
+                known.takesWire(), known.sections(), List.of(unstated), known.deploys(), known.claims());
+        RuleSet rules = TestRules.exact().rules();
+        Device guide = guide("g", "1 mm").device();
+        PhaseAnswer answer = FitSolver.standard(List.of()).answer(new FitQuestion(ReadDevice.of(guide, rules),
+                guide.mainLumen().orElseThrow(), ReadDevice.of(device, rules), Direction.TIP_FIRST, Optional.empty(),
+                rules)).in();
+        assertEquals(UNKNOWN, answer.verdict());
+        assertEquals(Reason.of(ReasonCode.PORT_NOT_STATED, name("m")), answer.reasons().get(0));
     }
 
     @Test

@@ -52,8 +52,7 @@ final class ManyDiscs {
 
     private Enclosure searched() {
         List<Shape> shapes = falling.stream().map(diameter -> Shape.disc(diameter.mm() / 2)).toList();
-        Arrangement found = PackingSearch.search(shapes, DESCENTS[falling.size()], this::isLeast)
-                .orElseThrow();
+        Arrangement found = PackingSearch.search(shapes, DESCENTS[falling.size()], this::isLeast);
         Certificate certificate = Certificate.of(outlines(found)).orElseThrow();
         Length upper = certificate.diameter();
         Length sum = falling.get(0).plus(falling.get(1));

@@ -55,9 +55,9 @@ final class PieceSearch {
 
     private Enclosure enclosure() {
         int descents = DESCENTS[Math.min(pieces.size(), DESCENTS.length - 1)];
-        Certificate certificate = PackingSearch.search(shapes(pieces), descents, this::isLeast)
-                .flatMap(found -> certificate(pieces, found))
-                .orElseGet(() -> certificate(pieces, row()).orElseThrow());
+        List<Shape> shapes = shapes(pieces);
+        Certificate certificate = certificate(pieces, PackingSearch.search(shapes, descents, this::isLeast))
+                .orElseGet(() -> certificate(pieces, Arrangement.pile(shapes)).orElseThrow());
         Length upper = certificate.diameter();
         return new Enclosure(bound.lower(upper), upper, certificate.discs());
     }
@@ -79,20 +79,5 @@ final class PieceSearch {
             from = to;
         }
         return Certificate.of(outlines);
-    }
-
-    /** The circles round each piece in a row: a poor answer, but always one. */
-    private Arrangement row() {
-        double sum = pieces.stream().mapToDouble(piece -> piece.shape().reach()).sum();
-        List<Centre> centres = new ArrayList<>();
-        double left = -sum;
-        for (Piece piece : pieces) {
-            Shape shape = piece.shape();
-            double middle = left + shape.reach();
-            IntStream.range(0, shape.x().length)
-                    .forEach(i -> centres.add(new Centre(middle + shape.x()[i], shape.y()[i])));
-            left = middle + shape.reach();
-        }
-        return new Arrangement(centres, sum);
     }
 }

@@ -7,6 +7,7 @@ package org.ferrule.geometry;
 import static org.ferrule.geometry.Discs.laws;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.quicktheories.generators.SourceDSL.doubles;
 import static org.quicktheories.generators.SourceDSL.integers;
 import static org.quicktheories.generators.SourceDSL.lists;
 import static org.quicktheories.generators.SourceDSL.longs;
@@ -34,6 +35,13 @@ class ManyDiscsLawsTest {
     @Test
     void manyDiscsLieInsideAndDoNotOverlap() {
         laws().withExamples(10).forAll(SEVEN_TO_TEN).checkAssert(ManyDiscsLawsTest::assertCertified);
+    }
+
+    @Test
+    void sizesFarApartAreNoTrouble() {
+        Gen<List<Length>> sizes = lists().of(doubles().between(6.0, 18.0)
+                .map(exponent -> new Length((long) Math.exp(exponent)))).ofSizeBetween(4, 7);
+        laws().withExamples(60).forAll(sizes).checkAssert(ManyDiscsLawsTest::assertCertified);
     }
 
     private static void assertCertified(List<Length> diameters) {

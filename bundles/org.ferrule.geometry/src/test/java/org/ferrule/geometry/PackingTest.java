@@ -71,6 +71,13 @@ class PackingTest {
     }
 
     @Test
+    void thinBladesLieOnEachOther() {
+        // hypot(2.38, 0.02) + 0.02; a thin wire hides beside the flats
+        assertNeeds(2.400084, List.of(oval("2.4", "0.02"), oval("2.4", "0.02")));
+        assertNeeds(2.400084, List.of(oval("2.4", "0.02"), round("0.1"), oval("2.4", "0.02")));
+    }
+
+    @Test
     void wiresHideBesideTheFlatsOfAnOval() {
         Enclosure enclosure = Packing.of(List.of(round("0.5"), oval("2", "1"), round("0.5")));
         assertEquals(mm("2"), enclosure.lowerDiameter());

@@ -43,7 +43,7 @@ final class Layers {
         SEES.put("calc", "quantity geometry flow statistics mechanics balloon");
         SEES.put("fit", "quantity geometry flow statistics");
         SEES.put("picture", "");
-        SEES.put("chart", "quantity geometry fit picture");
+        SEES.put("chart", "quantity geometry statistics fit picture");
         SEES.put("model", "quantity");
         SEES.put("model.edit", "quantity model");
         SEES.put("io.json", "quantity model");

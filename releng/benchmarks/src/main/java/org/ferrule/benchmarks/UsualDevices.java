@@ -109,8 +109,9 @@ final class UsualDevices {
     private Device microcatheter(String id) {
         double tip = 0.5 + 0.02 * random.nextInt(10);
         double shaft = tip + 0.1 + 0.02 * random.nextInt(15);
-        Lumen wire = taperedLumen("wire", 1350, inches(0.021 + 0.001 * random.nextInt(4)),
-                inches(0.0155 + 0.001 * random.nextInt(3)));
+        String narrow = inches(0.0155 + 0.001 * random.nextInt(3));
+        Lumen wire = random.nextBoolean() ? lumen("wire", Lumen.Use.WIRE, Lumen.Opening.HUB, 1350, narrow)
+                : taperedLumen("wire", 1350, inches(0.021 + 0.001 * random.nextInt(4)), narrow);
         return device(id, DeviceKind.MICROCATHETER, "", 1350, "0.014 in",
                 List.of(taper("tip", 0, 30, mm(tip), mm(shaft)), plain("shaft", 30, 1350, printed(shaft))),
                 List.of(wire), false, List.of(minimumLumen(shaft)));

@@ -58,6 +58,17 @@ final class BodyPainter {
         });
     }
 
+    /** What lies still: its nominal outline only, pale. */
+    void still(PictureBuilder g, Band band, Rest rest) {
+        g.fill(DrawingInks.LUMEN).pen(Ink.MUTED, LINE_MM).polygon(outline(band, rest, f -> f.centre().mm()));
+    }
+
+    /** The wall of a tube that lies in a lumen, as thick as it is. */
+    void tube(PictureBuilder g, Band band, double centreY) {
+        g.fill(wall(Ink.PAPER)).pen(DrawingInks.SHAFT_LINE, LINE_MM)
+                .polygon(outline(band, Rest.centred(centreY), f -> f.centre().mm()));
+    }
+
     private static Hatch rigid() {
         return new Hatch(Hatch.Pattern.FALLING, DrawingInks.SHAFT_LINE, 1.1, 0.15);
     }

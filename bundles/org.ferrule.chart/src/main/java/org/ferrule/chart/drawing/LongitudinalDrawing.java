@@ -4,9 +4,11 @@
  */
 package org.ferrule.chart.drawing;
 
+import java.util.ArrayList;
 import java.util.List;
 
 import org.ferrule.chart.words.AnswerWords;
+import org.ferrule.chart.words.ConditionWords;
 import org.ferrule.chart.words.Printable;
 import org.ferrule.chart.words.ReasonWords;
 import org.ferrule.fit.device.Phase;
@@ -21,7 +23,8 @@ import org.ferrule.picture.TextLayout;
 /**
  * Longitudinal sections. Diameters are drawn to one scale and lengths to another, which the caption says; long
  * stretches are broken so that short ones can be seen. Groups are named for hit-testing: {@code section:NAME},
- * {@code lumen:NAME}, {@code marker:NUMBER}, {@code port}, {@code wire}, {@code limiting}.
+ * {@code lumen:NAME}, {@code marker:NUMBER}, {@code port}, {@code wire}, {@code limiting}; of what lies there already
+ * {@code occupant:ID}, {@code tube:ID}, {@code rod:ID}, {@code collar}.
  */
 public final class LongitudinalDrawing {
     private final ReasonWords words;
@@ -56,8 +59,9 @@ public final class LongitudinalDrawing {
                 question.outer().device().name(), words.phrases().get("phase." + phase)));
         title(builder, zones, title);
         new PairScene(question, answer, phase, words, zones).draw(builder);
-        return builder.picture(widthMm, heightMm, title)
-                .described(Printable.line(new AnswerWords(words).summary(answer)));
+        List<String> described = new ArrayList<>(List.of(new AnswerWords(words).summary(answer)));
+        described.addAll(ConditionWords.of(question.conditions()));
+        return builder.picture(widthMm, heightMm, title).described(Printable.line(String.join("; ", described)));
     }
 
     private static void title(PictureBuilder builder, Zones zones, String title) {

@@ -38,6 +38,8 @@ final class PairScene {
     private final ReasonWords words;
     private final Zones zones;
     private final Placement placement;
+    private final StillBodies still;
+    private final List<Band> guide;
     private final List<Band> bore;
     private final List<Band> shaft;
     private final Optional<OwnWirePath> wire;
@@ -45,6 +47,7 @@ final class PairScene {
     private final BodyPainter painter;
     private final double centreY;
     private final Rest floor;
+    private final StillPainter stillPainter;
     private final double widest;
     private final double thickest;
 
@@ -54,7 +57,9 @@ final class PairScene {
         this.words = words;
         this.zones = zones;
         this.placement = Placement.of(question, answer, phase);
-        this.bore = Band.ofBore(question.outer().bore(question.lumen()));
+        this.still = new StillBodies(question, phase, words);
+        this.guide = Band.ofBore(question.outer().bore(question.lumen()));
+        this.bore = Stream.concat(guide.stream(), still.tubeBore().stream()).toList();
         List<Band> whole = Band.ofShaft(question.inner(), question.rules(), phase, placement.tip());
         double left = leftEnd(whole);
         this.shaft = whole.stream().filter(b -> b.overlaps(left, placement.tip()))
@@ -62,7 +67,8 @@ final class PairScene {
         this.wire = OwnWirePath.of(question.inner(), placement.tip()).filter(w -> w.port() > left);
         Box body = zones.body(true);
         this.axis = AxialScale.of(stations(left), body.xMm(), body.rightMm() - ROOM_FOR_WIRE_MM);
-        this.widest = diameters(bore).max().orElse(thickest(shaft));
+        this.widest = DoubleStream.concat(diameters(bore), still.tube().stream().mapToDouble(StillBody::thickest))
+                .max().orElse(thickest(shaft));
         this.thickest = thickest(shaft);
         double narrowest = bore.stream().flatMap(b -> b.diameter().stream()).mapToDouble(t -> Math.min(
                 t.start().low().mm(), t.end().low().mm())).min().orElse(widest);
@@ -72,6 +78,8 @@ final class PairScene {
         this.painter = new BodyPainter(axis, room / (below + above), zones.lettering());
         this.centreY = body.yMm() + BodyPainter.WALL_MM + above * painter.radial();
         this.floor = Rest.onFloor(centreY + narrowest / 2 * painter.radial());
+        this.stillPainter = new StillPainter(still, axis, painter, centreY,
+                centreY - narrowest / 2 * painter.radial(), floor);
     }
 
     private double beside() {
@@ -103,12 +111,15 @@ final class PairScene {
         shaft.forEach(b -> stations.addAll(List.of(b.from(), b.to())));
         placement.limit().ifPresent(stations::add);
         wire.ifPresent(w -> stations.add(w.port()));
+        still.stations().filter(station -> station > Math.min(0, left)).forEach(stations::add);
         return stations;
     }
 
     void draw(PictureBuilder g) {
         Box body = zones.body(true);
-        bore.forEach(band -> paintBore(g, band));
+        guide.forEach(band -> paintBore(g, band));
+        stillPainter.tube(g, words);
+        stillPainter.beside(g);
         shaft.forEach(band -> paintShaft(g, band));
         wire.ifPresent(w -> w.paint(g, axis, painter, shaft, floor,
                 List.of(new OwnWirePath.Level(w.port(), insideY())), placement.tip()));
@@ -120,6 +131,7 @@ final class PairScene {
                 zones.lowerLabelsEdge(true), false);
         new Ruler(axis, zones).draw(g, borders(), 0, axis.to(), zones.rulerY());
         new Caption(words.phrases(), painter.radial(), axis).with("drawing.fromEntry", true)
+                .with("drawing.still", stillPainter.hasBeside())
                 .with("drawing.rigid", shaft.stream().anyMatch(Band::rigid)).with("drawing.tolerance", true)
                 .draw(g, zones);
     }
@@ -170,6 +182,7 @@ final class PairScene {
             labels.add(new Label(name + " " + BandWords.diameter(words, band), name, middleX(band),
                     floor.top(heightOf(band)) + 0.4, Ink.TEXT));
         }
+        labels.addAll(stillPainter.labels());
         placement.limit().ifPresent(place -> labels.add(limitLabel(place)));
         return labels;
     }
@@ -193,10 +206,12 @@ final class PairScene {
                     .orElse(words.phrases().get("drawing.notStated"));
             labels.add(new Label(name + " " + diameter, name, middleX(band), y, Ink.TEXT));
         }
-        if (question.lumen().opening() == Lumen.Opening.COLLAR) {
+        Optional<Double> collarAt = question.lumen().opening() == Lumen.Opening.COLLAR ? Optional.of(0.0)
+                : still.collar();
+        collarAt.ifPresent(place -> {
             String collar = words.phrases().get("drawing.collar");
-            labels.add(new Label(collar, collar, axis.x(0), y, DrawingInks.LIMIT));
-        }
+            labels.add(new Label(collar, collar, axis.x(place), y, DrawingInks.LIMIT));
+        });
         return labels;
     }
 

@@ -45,7 +45,7 @@ record Placement(double tip, Optional<Double> limit) {
 
     /** Along two stretches of one diameter each, every place decides alike: shows the last of them. */
     private static Placement slid(FitQuestion question, Limiting limiting, Phase phase, double end) {
-        Optional<Stretch> bore = constant(question.outer().bore(question.lumen()), limiting.lumenStation(),
+        Optional<Stretch> bore = constant(question.bore(), limiting.lumenStation(),
                 limiting.lumenDiameter());
         Optional<Stretch> outline = constant(question.inner().outline(phase), limiting.deviceStation(),
                 limiting.deviceDiameter());

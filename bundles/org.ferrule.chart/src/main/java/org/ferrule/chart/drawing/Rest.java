@@ -7,26 +7,30 @@ package org.ferrule.chart.drawing;
 /**
  * How a body lies across a drawing.
  *
- * @param yMm of its axis, or of the floor that it lies on
- * @param onFloor whether it lies on a floor
+ * @param yMm of its axis, of the floor that it lies on, or of the ceiling that it lies at
+ * @param above the share of its height that lies above that
  */
-record Rest(double yMm, boolean onFloor) {
+record Rest(double yMm, double above) {
 
     static Rest centred(double yMm) {
-        return new Rest(yMm, false);
+        return new Rest(yMm, 0.5);
     }
 
     static Rest onFloor(double yMm) {
-        return new Rest(yMm, true);
+        return new Rest(yMm, 1);
+    }
+
+    static Rest atCeiling(double yMm) {
+        return new Rest(yMm, 0);
     }
 
     /** The upper edge of a body of a height on paper. */
     double top(double heightMm) {
-        return onFloor ? yMm - heightMm : yMm - heightMm / 2;
+        return yMm - above * heightMm;
     }
 
     /** The lower edge of a body of a height on paper. */
     double bottom(double heightMm) {
-        return onFloor ? yMm : yMm + heightMm / 2;
+        return yMm + (1 - above) * heightMm;
     }
 }

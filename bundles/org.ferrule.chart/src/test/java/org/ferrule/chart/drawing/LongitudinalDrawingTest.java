@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -23,10 +24,13 @@ import org.ferrule.fit.device.Device;
 import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.fit.device.Lumen;
 import org.ferrule.fit.device.Phase;
+import org.ferrule.fit.passage.Conditions;
 import org.ferrule.fit.passage.FitAnswer;
 import org.ferrule.fit.passage.FitQuestion;
+import org.ferrule.fit.passage.Occupant;
 import org.ferrule.fit.passage.PhaseAnswer;
 import org.ferrule.fit.passage.ReadDevice;
+import org.ferrule.fit.passage.Through;
 import org.ferrule.picture.Box;
 import org.ferrule.picture.Path;
 import org.ferrule.picture.Picture;
@@ -192,5 +196,64 @@ class LongitudinalDrawingTest {
         Box in = outline(Drawn.of(DRAWING.ofPair(question, answer.in(), Phase.IN, 160, 60)), "section:balloon");
         Box out = outline(Drawn.of(DRAWING.ofPair(question, answer.out(), Phase.OUT, 160, 60)), "section:balloon");
         assertEquals(1.15, out.heightMm() / in.heightMm(), 0.01);
+    }
+
+    private static FitQuestion crowded(Device inner, List<Occupant> inside, Optional<Through> through) {
+        FitQuestion alone = Shelf.question(Shelf.guide("7 Fr", "0.081 in"), inner);
+        return new FitQuestion(alone.outer(), alone.lumen(), alone.inner(), alone.direction(), alone.reach(),
+                new Conditions(inside, through, List.of(), false), alone.rules());
+    }
+
+    private static Occupant occupant(Device device, double tipAhead) {
+        return new Occupant(ReadDevice.of(device, Shelf.RULES), mm(tipAhead), false);
+    }
+
+    private static Through through(double protrusion) {
+        Device extension = Shelf.extension();
+        return new Through(ReadDevice.of(extension, Shelf.RULES), extension.mainLumen().orElseThrow(), mm(protrusion));
+    }
+
+    static Stream<FitQuestion> crowdedQuestions() {
+        List<Occupant> one = List.of(occupant(Shelf.wire(), 120));
+        List<Occupant> two = List.of(occupant(Shelf.wire(), 120), occupant(Shelf.balloon("2.0 x 12", "0.75 mm"), -30));
+        return devices().flatMap(inner -> Stream.of(crowded(inner, one, Optional.empty()),
+                crowded(inner, two, Optional.empty()), crowded(inner, List.of(), Optional.of(through(80))),
+                crowded(inner, one, Optional.of(through(-20)))));
+    }
+
+    @ParameterizedTest
+    @MethodSource("crowdedQuestions")
+    void wordsKeepApartWhereOthersLieThereToo(FitQuestion question) {
+        FitAnswer answer = Shelf.answer(question);
+        for (double[] size : SIZES) {
+            for (Phase phase : Phase.values()) {
+                assertTidy(DRAWING.ofPair(question, answer.in(phase), phase, size[0], size[1]));
+            }
+        }
+    }
+
+    @Test
+    void whatLiesThereAlreadyIsDrawnWhereItLies() {
+        FitQuestion question = crowded(Shelf.microcatheter(), List.of(occupant(Shelf.wire(), 120)), Optional.empty());
+        Picture picture = DRAWING.ofPair(question, Shelf.answer(question).in(), Phase.IN, 260, 110);
+        Drawn drawn = Drawn.of(picture);
+        assertTrue(drawn.hasGroup("occupant:wire"));
+        assertTrue(drawn.text().contains("Filo wire 300"), drawn.text());
+        assertTrue(picture.description().contains("beside \u201cFilo wire 300\u201d, its tip 120 mm beyond"),
+                picture.description());
+    }
+
+    @Test
+    void anExtensionIsDrawnWithItsTubeCollarAndRod() {
+        FitQuestion question = crowded(Shelf.balloon("2.5 x 15", "0.82 mm"), List.of(), Optional.of(through(80)));
+        Drawn drawn = Drawn.of(DRAWING.ofPair(question, Shelf.answer(question).in(), Phase.IN, 260, 110));
+        for (String id : List.of("tube:extension", "rod:extension", "collar")) {
+            assertTrue(drawn.hasGroup(id), id);
+        }
+        assertTrue(drawn.text().contains("push rod"), drawn.text());
+        Box tube = outline(drawn, "tube:extension");
+        Box rod = outline(drawn, "rod:extension");
+        assertEquals(tube.xMm(), rod.rightMm(), 0.01, "the rod ends where the tube begins");
+        assertEquals(0.067 * 25.4 / 0.6, tube.heightMm() / rod.heightMm(), 0.01);
     }
 }

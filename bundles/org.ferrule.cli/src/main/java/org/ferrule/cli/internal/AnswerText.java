@@ -11,7 +11,7 @@ import org.ferrule.chart.words.AnswerLine;
 import org.ferrule.chart.words.AnswerWords;
 import org.ferrule.chart.words.PairNames;
 import org.ferrule.chart.words.ReasonWords;
-import org.ferrule.engine.content.ConditionWords;
+import org.ferrule.chart.words.ConditionWords;
 import org.ferrule.fit.passage.FitAnswer;
 import org.ferrule.fit.passage.FitQuestion;
 import org.ferrule.fit.rules.RuleSet;

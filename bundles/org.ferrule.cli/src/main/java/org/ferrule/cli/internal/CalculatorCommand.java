@@ -16,6 +16,7 @@ import org.ferrule.calc.input.ArgumentException;
 import org.ferrule.calc.input.Arguments;
 import org.ferrule.calc.input.Parameter;
 import org.ferrule.calc.result.Calculation;
+import org.ferrule.calc.result.CalculationText;
 
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;

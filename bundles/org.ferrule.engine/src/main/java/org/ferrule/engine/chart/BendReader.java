@@ -7,6 +7,7 @@ package org.ferrule.engine.chart;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 import org.ferrule.fit.passage.Bend;
 import org.ferrule.fit.passage.Bend.Where;
@@ -35,11 +36,13 @@ final class BendReader {
     /**
      * Adds a bend of the conditions.
      *
+     * @param index of the bend among them
      * @param unreadable what happens where a bend of the lumen cannot be read: a vessel's decides nothing
      */
-    void add(org.ferrule.model.Bend bend, Runnable unreadable) {
+    void add(int index, org.ferrule.model.Bend bend, Runnable unreadable) {
         Where where = bend.getWhere() == BendPlace.VESSEL ? Where.VESSEL : Where.LUMEN;
-        boolean read = add(where, bend.getRadius(), bend.getAngleDegrees(), "bends");
+        boolean read = add(where, bend.getRadius(), bend.getAngleDegrees(),
+                message -> new ChartProblem("bends", index, "radius", message));
         if (!read && where == Where.LUMEN) {
             unreadable.run();
         }
@@ -52,17 +55,19 @@ final class BendReader {
             boolean passed = start.isEmpty() || reach.isEmpty() || start.get().compareTo(reach.get()) < 0;
             boolean straight = segment.getBendAngleDegrees() != null && segment.getBendAngleDegrees().signum() == 0;
             if (passed && !straight && segment.getBendRadius() != null) {
-                add(Where.VESSEL, segment.getBendRadius(), segment.getBendAngleDegrees(), "path");
+                add(Where.VESSEL, segment.getBendRadius(), segment.getBendAngleDegrees(),
+                        message -> new ChartProblem("path", message));
             }
             start = start.flatMap(s -> readable(segment.getLength()).map(s::plus));
         }
     }
 
-    private boolean add(Where where, Dimension radius, BigDecimal angleDegrees, String place) {
+    private boolean add(Where where, Dimension radius, BigDecimal angleDegrees,
+            Function<String, ChartProblem> problem) {
         Optional<Length> read = readable(radius).filter(r -> r.compareTo(Length.ZERO) > 0);
         boolean turns = angleDegrees == null || angleDegrees.signum() > 0;
         if (read.isEmpty() || !turns) {
-            problems.add(new ChartProblem(place, radius == null ? "a bend has no radius"
+            problems.add(problem.apply(radius == null ? "a bend has no radius"
                     : "a bend of " + radius.text() + angle(angleDegrees) + " cannot be asked about"));
             return false;
         }

@@ -7,6 +7,7 @@ package org.ferrule.engine.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 import org.ferrule.engine.catalogue.Catalogue;
 import org.ferrule.engine.catalogue.ReferenceException;
@@ -60,42 +61,46 @@ final class ConditionReader {
         if (chart.getConditions() == null) {
             return new Conditions(inside, Optional.empty(), bends, false);
         }
-        chart.getConditions().getInside().forEach(this::addOccupant);
+        List<org.ferrule.model.Occupant> occupants = chart.getConditions().getInside();
+        IntStream.range(0, occupants.size()).forEach(i -> addOccupant(i, occupants.get(i)));
         Optional<Through> through = Optional.ofNullable(chart.getConditions().getThrough()).flatMap(this::through);
-        chart.getConditions().getBends().forEach(bend -> bendReader.add(bend, () -> addUnknown("a bend of the lumen")));
+        List<org.ferrule.model.Bend> written = chart.getConditions().getBends();
+        IntStream.range(0, written.size())
+                .forEach(i -> bendReader.add(i, written.get(i), () -> addUnknown("a bend of the lumen")));
         return new Conditions(inside, through, bends, chart.getConditions().isAfterInflation());
     }
 
-    private void addOccupant(org.ferrule.model.Occupant occupant) {
+    private void addOccupant(int index, org.ferrule.model.Occupant occupant) {
         String reference = occupant.getDevice() == null ? "a device inside" : occupant.getDevice();
-        Optional<Device> device = occupant.getDevice() == null ? unnamed(INSIDE, reference) : device(INSIDE, reference);
-        Optional<Length> ahead = position(INSIDE, occupant.getTipAhead(), "the place of \"" + reference + "\"");
+        Written written = new Written(INSIDE, index);
+        Optional<Device> device = written.device("device", occupant.getDevice(), reference);
+        Optional<Length> ahead = written.position("tipAhead", occupant.getTipAhead(),
+                "the place of \"" + reference + "\"");
         if (device.isEmpty() || ahead.isEmpty()) {
             addUnknown(reference);
         } else {
-            inside.add(new Occupant(devices.read(device.get(), wire(occupant.getWire())), ahead.get(),
+            inside.add(new Occupant(devices.read(device.get(), wire(written, occupant.getWire())), ahead.get(),
                     occupant.isUsed()));
         }
     }
 
     /** A wire that is named and not found is not known, and must not be taken for the one that a device states. */
-    private Optional<OwnWire> wire(String reference) {
-        return reference == null ? Optional.empty() : Optional.of(device(INSIDE, reference)
+    private Optional<OwnWire> wire(Written written, String reference) {
+        return reference == null ? Optional.empty() : Optional.of(written.device("wire", reference, reference)
                 .map(w -> OwnWire.ofDevice(w, new FigureReader(rules))).orElse(OwnWire.NOT_STATED));
     }
 
     private Optional<Through> through(ThroughExtension through) {
-        if (through.getExtension() == null) {
-            addUnknown("a guide extension");
-            return unnamed(THROUGH, "the guide extension");
-        }
-        LumenReference reference = LumenReference.parse(through.getExtension());
-        Optional<Length> protrusion = position(THROUGH, through.getProtrusion(),
+        Written written = new Written(THROUGH, 0);
+        String words = through.getExtension() == null ? "the guide extension" : through.getExtension();
+        LumenReference reference = LumenReference.parse(words);
+        Optional<Length> protrusion = written.position("protrusion", through.getProtrusion(),
                 "how far the guide extension protrudes");
-        Optional<Through> found = device(THROUGH, reference.device()).flatMap(extension -> protrusion
-                .flatMap(p -> through(reference, extension, p)));
+        Optional<Device> extension = written.device("extension",
+                through.getExtension() == null ? null : reference.device(), words);
+        Optional<Through> found = extension.flatMap(e -> protrusion.flatMap(p -> through(reference, e, p)));
         if (found.isEmpty()) {
-            addUnknown(through.getExtension());
+            addUnknown(through.getExtension() == null ? "a guide extension" : words);
         }
         return found;
     }
@@ -104,38 +109,48 @@ final class ConditionReader {
         try {
             return Optional.of(ExtensionPlace.of(devices.read(extension, Optional.empty()), reference, protrusion));
         } catch (ReferenceException e) {
-            problems.add(new ChartProblem(THROUGH, e.getMessage()));
+            problems.add(new ChartProblem(THROUGH, 0, "extension", e.getMessage()));
             return Optional.empty();
         }
-    }
-
-    private Optional<Device> device(String place, String reference) {
-        try {
-            return Optional.of(catalogue.device(reference).device());
-        } catch (ReferenceException e) {
-            problems.add(new ChartProblem(place, e.getMessage()));
-            return Optional.empty();
-        }
-    }
-
-    private <T> Optional<T> unnamed(String place, String what) {
-        problems.add(new ChartProblem(place, what + " is not named"));
-        return Optional.empty();
-    }
-
-    /** A place that is not stated is at the outer tip. */
-    private Optional<Length> position(String place, Offset printed, String what) {
-        if (printed == null) {
-            return Optional.of(Length.ZERO);
-        }
-        if (!printed.readable()) {
-            problems.add(new ChartProblem(place, what + " cannot be read: \"" + printed.text() + "\""));
-            return Optional.empty();
-        }
-        return Optional.of(printed.value());
     }
 
     private void addUnknown(String words) {
         inside.add(new Occupant(devices.read(unknown.called(words), Optional.empty()), Length.ZERO, false));
+    }
+
+    /** A condition as it stands in the chart: what is wrong with it is told where it stands. */
+    private final class Written {
+        private final String place;
+        private final int index;
+
+        Written(String place, int index) {
+            this.place = place;
+            this.index = index;
+        }
+
+        Optional<Device> device(String key, String reference, String words) {
+            if (reference == null) {
+                return wrong(key, words + " is not named");
+            }
+            try {
+                return Optional.of(catalogue.device(reference).device());
+            } catch (ReferenceException e) {
+                return wrong(key, e.getMessage());
+            }
+        }
+
+        /** A place that is not stated is at the outer tip. */
+        Optional<Length> position(String key, Offset printed, String what) {
+            if (printed == null) {
+                return Optional.of(Length.ZERO);
+            }
+            return printed.readable() ? Optional.of(printed.value())
+                    : wrong(key, what + " cannot be read: \"" + printed.text() + "\"");
+        }
+
+        private <T> Optional<T> wrong(String key, String message) {
+            problems.add(new ChartProblem(place, index, key, message));
+            return Optional.empty();
+        }
     }
 }

@@ -65,7 +65,7 @@ public final class ChartContents {
             List<DeviceLibrary> libraries) {
         return new Basis(new Edition(text(rules.getTitle()), text(rules.getRevision())),
                 libraries.stream().map(l -> new Edition(text(l.getTitle()), text(l.getRevision()))).toList(),
-                ConditionWords.of(chart, assembled));
+                ChartConditionWords.of(chart, assembled));
     }
 
     private static List<Head> rows(AssembledChart assembled) {

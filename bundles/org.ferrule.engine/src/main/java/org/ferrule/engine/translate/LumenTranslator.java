@@ -44,7 +44,8 @@ final class LumenTranslator {
         List<LumenSection> sections = lumen.getSections().stream().filter(s -> only || hasStations(s))
                 .map(s -> section(s, length)).toList();
         return new Lumen(DeviceTranslator.text(lumen.getName()), Words.use(lumen.getUse()),
-                Words.opening(lumen.getOpens()), distalAt(lumen), proximalAt(lumen), sections);
+                Words.opening(lumen.getOpens()), distalAt(lumen), proximalAt(lumen),
+                Stations.of(lumen.getProximalAt()).isPresent(), sections);
     }
 
     private static boolean hasStations(org.ferrule.model.LumenSection section) {

@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
+import org.ferrule.fit.FitSolver;
 import org.ferrule.fit.check.EdgeCheck;
 import org.ferrule.fit.check.FitCheck;
 import org.ferrule.fit.check.LengthCheck;
@@ -28,33 +29,36 @@ class ExtensionsTest {
 
     @Test
     void findsTheBuiltInChecksInTheirOrder() {
-        assertEquals(List.of(PassageCheck.class, LengthCheck.class, EdgeCheck.class),
-                classes(getClass().getClassLoader()));
+        assertEquals(classes(FitSolver.standard(List.of()).checks()),
+                classes(checks(getClass().getClassLoader())));
     }
 
     @Test
     void takesAPluginsCheckWhereItsOrderPutsIt() throws IOException {
         assertEquals(List.of(PassageCheck.class, EdgeCheck.class, LengthCheck.class, EdgeCheck.class),
-                classes(with("<check class=\"org.ferrule.fit.check.EdgeCheck\" order=\"15\"/>")));
+                classes(checks(with("<check class=\"org.ferrule.fit.check.EdgeCheck\" order=\"15\"/>"))).subList(0, 4));
     }
 
     @Test
     void namesAClassThatIsNotThere() throws IOException {
         ClassLoader loader = with("<check class=\"org.example.Missing\" order=\"15\"/>");
-        ExtensionException failure = assertThrows(ExtensionException.class, () -> classes(loader));
+        ExtensionException failure = assertThrows(ExtensionException.class, () -> checks(loader));
         assertTrue(failure.getMessage().contains("org.example.Missing"), failure::getMessage);
     }
 
     @Test
     void namesAClassThatIsNoCheck() throws IOException {
         ClassLoader loader = with("<check class=\"java.lang.Object\"/>");
-        ExtensionException failure = assertThrows(ExtensionException.class, () -> classes(loader));
+        ExtensionException failure = assertThrows(ExtensionException.class, () -> checks(loader));
         assertTrue(failure.getMessage().contains("FitCheck"), failure::getMessage);
     }
 
-    private static List<Class<? extends FitCheck>> classes(ClassLoader loader) {
-        return Extensions.ofClassPath(loader).checks().stream().<Class<? extends FitCheck>>map(FitCheck::getClass)
-                .toList();
+    private static List<FitCheck> checks(ClassLoader loader) {
+        return Extensions.ofClassPath(loader).checks();
+    }
+
+    private static List<Class<? extends FitCheck>> classes(List<FitCheck> checks) {
+        return checks.stream().<Class<? extends FitCheck>>map(FitCheck::getClass).toList();
     }
 
     private ClassLoader with(String element) throws IOException {

@@ -13,6 +13,8 @@ import org.ferrule.fit.evidence.Evidence;
 import org.ferrule.fit.passage.Bend;
 import org.ferrule.fit.passage.Direction;
 import org.ferrule.fit.passage.FitQuestion;
+import org.ferrule.fit.passage.ReadDevice;
+import org.ferrule.fit.passage.Terms;
 import org.ferrule.fit.verdict.Reason;
 import org.ferrule.fit.verdict.ReasonCode;
 import org.ferrule.fit.verdict.Verdict;
@@ -24,6 +26,16 @@ import org.ferrule.quantity.Length;
  * it fits, and only a cylinder that lies within it proves that it does not. Silent where no bend is given.
  */
 public final class BendCheck implements FitCheck {
+
+    @Override
+    public boolean concerns(Terms terms) {
+        return !terms.conditions().bends().isEmpty() && terms.direction() == Direction.TIP_FIRST;
+    }
+
+    @Override
+    public boolean concerns(Terms terms, ReadDevice inner) {
+        return concerns(terms) && !inner.rigid(Phase.IN).isEmpty();
+    }
 
     @Override
     public Finding check(FitQuestion question, Phase phase) {

@@ -14,7 +14,9 @@ import org.ferrule.fit.passage.Direction;
 import org.ferrule.fit.passage.FitQuestion;
 import org.ferrule.fit.passage.Limiting;
 import org.ferrule.fit.passage.Packings;
+import org.ferrule.fit.passage.ReadDevice;
 import org.ferrule.fit.passage.Route;
+import org.ferrule.fit.passage.Terms;
 import org.ferrule.fit.passage.Through;
 import org.ferrule.fit.verdict.Reason;
 import org.ferrule.fit.verdict.ReasonCode;
@@ -49,6 +51,17 @@ public final class ChanceCheck implements FitCheck {
         double chance() {
             return Interference.probability(meanMm(), deviationMm());
         }
+    }
+
+    @Override
+    public boolean concerns(Terms terms) {
+        return terms.conditions().inside().isEmpty() && terms.direction() == Direction.TIP_FIRST;
+    }
+
+    @Override
+    public boolean concerns(Terms terms, ReadDevice inner) {
+        return concerns(terms) && !(SampledPart.ofShaft(inner.device(), Phase.IN).isEmpty()
+                && SampledPart.ofShaft(inner.device(), Phase.OUT).isEmpty());
     }
 
     @Override

@@ -16,6 +16,8 @@ import org.ferrule.fit.evidence.LengthChain.Link;
 import org.ferrule.fit.evidence.LengthChain.Part;
 import org.ferrule.fit.passage.Direction;
 import org.ferrule.fit.passage.FitQuestion;
+import org.ferrule.fit.passage.ReadDevice;
+import org.ferrule.fit.passage.Terms;
 import org.ferrule.fit.rules.Limits.Allowance;
 import org.ferrule.fit.rules.Limits.Purpose;
 import org.ferrule.fit.verdict.Reason;
@@ -29,6 +31,18 @@ import org.ferrule.quantity.Length;
  * ways, so it is only a caution. Silent where the rule set says nothing of a grip, or the wire's length is not known.
  */
 public final class ExchangeCheck implements FitCheck {
+
+    @Override
+    public boolean concerns(Terms terms) {
+        return terms.direction() == Direction.TIP_FIRST && terms.reach().isPresent()
+                && terms.rules().limits().allowance(Purpose.GRIP).isPresent();
+    }
+
+    @Override
+    public boolean concerns(Terms terms, ReadDevice inner) {
+        return concerns(terms) && isOverTheWire(inner.device())
+                && inner.wire().device().flatMap(Device::statedLength).isPresent();
+    }
 
     @Override
     public Finding check(FitQuestion question, Phase phase) {

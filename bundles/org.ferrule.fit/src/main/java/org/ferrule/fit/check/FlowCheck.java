@@ -7,7 +7,9 @@ package org.ferrule.fit.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
+import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.evidence.Evidence;
 import org.ferrule.fit.evidence.FlowLeft;
@@ -26,10 +28,14 @@ import org.ferrule.flow.OpenFraction;
  * gives none.
  * <p>
  * For one device the interval over all its positions is exact and quick. For several it takes a search of up to a tenth
- * of a second, so only {@linkplain #inDetail() in detail}; in a matrix only what is proved is told: that even the
- * thickest alone leaves too little.
+ * of a second, so only {@linkplain #inDetail() in detail}; else only what is proved is told: that even the thickest
+ * alone leaves too little. The cells of a matrix do without it.
  */
 public final class FlowCheck implements FitCheck {
+    /** Those through which contrast is given and pressure is read. */
+    private static final Set<DeviceKind> CARRY = Set.of(DeviceKind.GUIDE_CATHETER, DeviceKind.GUIDE_EXTENSION,
+            DeviceKind.INNER_CATHETER);
+
     private final Flows flows;
     private final boolean detailed;
 
@@ -53,12 +59,23 @@ public final class FlowCheck implements FitCheck {
     }
 
     @Override
+    public boolean inMatrix() {
+        return false;
+    }
+
+    @Override
     public Finding check(FitQuestion question, Phase phase) {
         List<FlowLimit> limits = question.rules().limits().flow();
-        if (limits.isEmpty() || question.direction() != Direction.TIP_FIRST) {
+        if (limits.isEmpty() || question.direction() != Direction.TIP_FIRST || !flowsBeside(question)) {
             return Finding.SILENT;
         }
         return least(question, phase).map(left -> found(left, limits)).orElse(Finding.SILENT);
+    }
+
+    /** Whether contrast goes past the inner device, and not through it. */
+    private static boolean flowsBeside(FitQuestion question) {
+        return CARRY.contains(question.outer().device().kind())
+                && !CARRY.contains(question.inner().device().kind());
     }
 
     /** The place that leaves least at best; absent when nothing is known of one, or something does not fit at all. */

@@ -28,6 +28,11 @@ import org.ferrule.quantity.Length;
 public final class LandingCheck implements FitCheck {
 
     @Override
+    public boolean inMatrix() {
+        return false;
+    }
+
+    @Override
     public Finding check(FitQuestion question, Phase phase) {
         Parts parts = question.inner().device().parts();
         boolean asked = question.direction() == Direction.TIP_FIRST && question.reach().isPresent();

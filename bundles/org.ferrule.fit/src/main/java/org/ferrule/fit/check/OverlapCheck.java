@@ -15,6 +15,8 @@ import org.ferrule.fit.evidence.LengthChain.Link;
 import org.ferrule.fit.evidence.LengthChain.Part;
 import org.ferrule.fit.passage.Direction;
 import org.ferrule.fit.passage.FitQuestion;
+import org.ferrule.fit.passage.ReadDevice;
+import org.ferrule.fit.passage.Terms;
 import org.ferrule.fit.rules.Limits.Allowance;
 import org.ferrule.fit.rules.Limits.Purpose;
 import org.ferrule.fit.verdict.Reason;
@@ -31,6 +33,18 @@ public final class OverlapCheck implements FitCheck {
 
     /** A tube with a collar, and how far its tip sticks out of the guide. */
     private record Tube(Device device, Lumen lumen, Length protrusion) {
+    }
+
+    @Override
+    public boolean concerns(Terms terms) {
+        return terms.conditions().through().isPresent()
+                || terms.direction() == Direction.TIP_FIRST && terms.reach().isPresent();
+    }
+
+    @Override
+    public boolean concerns(Terms terms, ReadDevice inner) {
+        return concerns(terms) && (terms.conditions().through().isPresent()
+                || inner.device().mainLumen().filter(l -> l.opening() == Lumen.Opening.COLLAR).isPresent());
     }
 
     @Override

@@ -16,6 +16,8 @@ import org.ferrule.fit.evidence.LengthChain.Link;
 import org.ferrule.fit.evidence.LengthChain.Part;
 import org.ferrule.fit.passage.Direction;
 import org.ferrule.fit.passage.FitQuestion;
+import org.ferrule.fit.passage.ReadDevice;
+import org.ferrule.fit.passage.Terms;
 import org.ferrule.fit.verdict.Reason;
 import org.ferrule.fit.verdict.ReasonCode;
 import org.ferrule.fit.verdict.Verdict;
@@ -32,6 +34,17 @@ public final class PortCheck implements FitCheck {
             DeviceKind.INNER_CATHETER);
 
     @Override
+    public boolean concerns(Terms terms) {
+        return terms.direction() == Direction.TIP_FIRST && terms.reach().isPresent();
+    }
+
+    @Override
+    public boolean concerns(Terms terms, ReadDevice inner) {
+        return concerns(terms) && inner.device().sidePort().filter(port -> isUnknown(port)
+                || port.proximalAt().compareTo(terms.reach().orElseThrow()) < 0).isPresent();
+    }
+
+    @Override
     public Finding check(FitQuestion question, Phase phase) {
         boolean asked = question.direction() == Direction.TIP_FIRST && question.reach().isPresent()
                 && AROUND.contains(question.outer().device().kind());
@@ -39,10 +52,14 @@ public final class PortCheck implements FitCheck {
         return port.map(lumen -> found(question, lumen)).orElse(Finding.SILENT);
     }
 
+    private static boolean isUnknown(Lumen port) {
+        return port.portUnknown() || port.length().equals(Length.ZERO);
+    }
+
     private static Finding found(FitQuestion question, Lumen port) {
         String device = question.inner().device().id();
         Length beyond = question.reach().orElseThrow();
-        if (beyond.compareTo(Length.ZERO) > 0 && port.length().equals(Length.ZERO)) {
+        if (beyond.compareTo(Length.ZERO) > 0 && isUnknown(port)) {
             return Finding.of(Verdict.UNKNOWN, List.of(Reason.of(ReasonCode.PORT_NOT_STATED, Reason.name(device))));
         }
         LengthChain chain = LengthChain.of(LengthChain.Question.PORT_INSIDE,

@@ -14,6 +14,7 @@ import org.ferrule.fit.evidence.LengthChain.Link;
 import org.ferrule.fit.evidence.LengthChain.Part;
 import org.ferrule.fit.passage.Direction;
 import org.ferrule.fit.passage.FitQuestion;
+import org.ferrule.fit.passage.Terms;
 import org.ferrule.fit.rules.Limits.Allowance;
 import org.ferrule.fit.rules.Limits.Purpose;
 import org.ferrule.fit.verdict.Reason;
@@ -27,6 +28,12 @@ import org.ferrule.quantity.Length;
  * {@link LengthCheck} finds. Silent where the rule set gives no allowance.
  */
 public final class ReachCheck implements FitCheck {
+
+    @Override
+    public boolean concerns(Terms terms) {
+        return terms.direction() == Direction.TIP_FIRST && terms.reach().isPresent()
+                && terms.rules().limits().allowance(Purpose.HUB_AND_VALVE).isPresent();
+    }
 
     @Override
     public Finding check(FitQuestion question, Phase phase) {

@@ -17,10 +17,11 @@ import org.ferrule.quantity.Length;
  * @param opening where its proximal end opens
  * @param distalAt station of its distal opening, from the distal tip of the device
  * @param proximalAt station of its proximal opening, from the distal tip of the device
+ * @param proximalStated whether anybody states where its proximal opening is; if not, {@code proximalAt} is a guess
  * @param sections from its proximal entry to its distal opening; may be empty when nothing is known
  */
 public record Lumen(String name, Use use, Opening opening, Length distalAt, Length proximalAt,
-        List<LumenSection> sections) {
+        boolean proximalStated, List<LumenSection> sections) {
 
     /** What runs in a lumen. */
     public enum Use {
@@ -48,9 +49,20 @@ public record Lumen(String name, Use use, Opening opening, Length distalAt, Leng
         }
     }
 
+    /** A lumen of which both openings are stated. */
+    public Lumen(String name, Use use, Opening opening, Length distalAt, Length proximalAt,
+            List<LumenSection> sections) {
+        this(name, use, opening, distalAt, proximalAt, true, sections);
+    }
+
     /** Its length from opening to opening; zero when nobody states where it opens. */
     public Length length() {
         return proximalAt.minus(distalAt);
+    }
+
+    /** Whether it leaves the shaft at the side, and nobody states where. */
+    public boolean portUnknown() {
+        return opening == Opening.SIDE_PORT && !proximalStated;
     }
 
     /** Whether the wire in it lies beside the shaft proximal to its opening. */

@@ -7,6 +7,8 @@ package org.ferrule.fit.matrix;
 import java.util.HashMap;
 import java.util.Map;
 
+import org.ferrule.fit.quick.Marks;
+
 /**
  * The words of all cells, in square tiles, so that matrices which differ in a line or a column share what is the same.
  * Nothing is written to a tile once a matrix has it.
@@ -68,16 +70,16 @@ final class CellGrid {
 
     /** How many cells have each verdict going in. */
     Map<PhaseVerdict, Integer> verdictsIn() {
-        int[] byCode = new int[CellWord.VERDICT_CODES];
+        int[] byCode = new int[Marks.PHASE];
         for (int line = 0; line < lines; line++) {
             for (int column = 0; column < columns; column++) {
-                byCode[CellWord.verdictCodeIn(tile(line >> BITS, column >> BITS)[within(line, column)])]++;
+                byCode[Marks.in(CellWord.marks(tile(line >> BITS, column >> BITS)[within(line, column)]))]++;
             }
         }
         Map<PhaseVerdict, Integer> counts = new HashMap<>();
         for (int code = 0; code < byCode.length; code++) {
             if (byCode[code] > 0) {
-                counts.put(CellWord.in(code), byCode[code]);
+                counts.put(CellWord.phase(code), byCode[code]);
             }
         }
         return counts;

@@ -18,5 +18,8 @@ interface CellSource {
 
         /** The word of a cell. */
         long word(int line, int column);
+
+        /** Puts in the words of that part of a line that lies in a tile, from a place on. */
+        void tileLine(int line, int tileColumn, long[] words, int at);
     }
 }

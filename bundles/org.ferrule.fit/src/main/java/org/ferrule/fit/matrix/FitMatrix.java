@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 
 import org.ferrule.fit.passage.FitAnswer;
+import org.ferrule.fit.quick.Marks;
 import org.ferrule.fit.verdict.Verdict;
 
 /**
@@ -66,7 +67,7 @@ public final class FitMatrix {
 
     /** The verdict of a cell going in, for those who look through all of them. */
     public PhaseVerdict in(int outerIndex, int innerIndex) {
-        return CellWord.in(cells.grid().word(outerIndex, innerIndex));
+        return CellWord.phase(Marks.in(CellWord.marks(cells.grid().word(outerIndex, innerIndex))));
     }
 
     /** The whole answer of a cell, worked out now: a matter of microseconds, or of milliseconds for bundles. */

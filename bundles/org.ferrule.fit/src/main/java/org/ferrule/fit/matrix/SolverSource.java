@@ -27,7 +27,24 @@ final class SolverSource implements CellSource {
 
     @Override
     public Reader reader() {
-        return this::word;
+        return new SolverReader();
+    }
+
+    /** Asks for one word after the other. */
+    private final class SolverReader implements Reader {
+        @Override
+        public long word(int line, int column) {
+            return SolverSource.this.word(line, column);
+        }
+
+        @Override
+        public void tileLine(int line, int tileColumn, long[] words, int at) {
+            int from = tileColumn * CellGrid.SIDE;
+            int end = Math.min(question.inner().size(), from + CellGrid.SIDE);
+            for (int column = from; column < end; column++) {
+                words[at + column - from] = word(line, column);
+            }
+        }
     }
 
     /** The word of a cell. */

@@ -69,16 +69,27 @@ final class Solving {
         long[] words = new long[CellGrid.SIDE * CellGrid.SIDE];
         int endLine = Math.min(grid.lines(), (tileLine + 1) * CellGrid.SIDE);
         int endColumn = Math.min(grid.columns(), (tileColumn + 1) * CellGrid.SIDE);
-        int differ = 0;
         for (int line = tileLine * CellGrid.SIDE; line < endLine; line++) {
-            for (int column = tileColumn * CellGrid.SIDE; column < endColumn; column++) {
-                boolean kept = comparison.isPresent() && comparison.get().isKept(line, column);
-                long word = kept ? comparison.get().formerWord(line, column) : reader.word(line, column);
-                words[CellGrid.within(line, column)] = word;
-                differ += !kept && comparison.isPresent() && comparison.get().differs(line, column, word) ? 1 : 0;
+            int from = tileColumn * CellGrid.SIDE;
+            if (comparison.isEmpty()) {
+                reader.tileLine(line, tileColumn, words, CellGrid.within(line, from));
+            } else {
+                compareLine(comparison.get(), line, from, endColumn, words, reader);
             }
         }
-        changed.addAndGet(differ);
         return words;
+    }
+
+    private void compareLine(Comparison with, int line, int from, int to, long[] words, CellSource.Reader reader) {
+        int differ = 0;
+        for (int column = from; column < to; column++) {
+            boolean kept = with.isKept(line, column);
+            long word = kept ? with.formerWord(line, column) : reader.word(line, column);
+            words[CellGrid.within(line, column)] = word;
+            differ += !kept && with.differs(line, column, word) ? 1 : 0;
+        }
+        if (differ > 0) {
+            changed.addAndGet(differ);
+        }
     }
 }

@@ -4,6 +4,7 @@
  */
 package org.ferrule.fit.passage;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -119,6 +120,14 @@ public record FitQuestion(ReadDevice outer, Lumen lumen, ReadDevice inner, Direc
      */
     public Length opensAt() {
         return conditions.through().map(t -> t.opensAt(lumen.length())).orElse(lumen.length());
+    }
+
+    /**
+     * The lumen along the whole way, from its proximal entry: that of the outer device, and from its collar to its
+     * opening that of an extension in it. Where nobody can tell where the extension lies, the outer one's alone.
+     */
+    public List<Stretch> bore() {
+        return Way.bore(this);
     }
 
     /** Whether nobody can tell where others lie on the way, since a length is not stated that decides it. */

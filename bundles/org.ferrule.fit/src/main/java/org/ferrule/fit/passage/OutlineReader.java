@@ -34,6 +34,7 @@ final class OutlineReader {
     private final ContourReader contours;
     private final OwnWire wire;
     private final Optional<Length> exitPort;
+    private final boolean portUnknown;
 
     /** Reads a device that runs over that wire. */
     OutlineReader(Device device, RuleSet rules, FigureReader reader, OwnWire wire) {
@@ -46,6 +47,8 @@ final class OutlineReader {
         this.contours = new ContourReader(device, rules, reader);
         this.wire = wire;
         this.exitPort = exitPort;
+        this.portUnknown = exitPort.isPresent() && device.lumens().stream()
+                .anyMatch(l -> l.use() == Lumen.Use.WIRE && l.portUnknown());
     }
 
     /** Reads the shaft of a device, without the wire that may lie beside it. */
@@ -119,14 +122,17 @@ final class OutlineReader {
     private void addSection(List<Stretch> stretches, ShaftSection section, Phase phase) {
         Stretch alone = contours.read(section, phase, Optional.empty());
         Length port = exitPort.orElse(section.to());
-        if (port.compareTo(section.to()) >= 0) {
+        if (portUnknown) {
+            stretches.add(alone);
+            stretches.add(unknown(section, ReasonCode.PORT_NOT_STATED));
+        } else if (port.compareTo(section.to()) >= 0) {
             stretches.add(alone);
         } else if (wire.diameter().isPresent()) {
             addUpTo(port, alone, stretches);
             stretches.add(from(port, besideWire(section, phase)));
         } else {
             stretches.add(alone);
-            stretches.add(from(port, unknownWire(section)));
+            stretches.add(from(port, unknown(section, ReasonCode.OWN_WIRE_NOT_STATED)));
         }
     }
 
@@ -148,8 +154,8 @@ final class OutlineReader {
     }
 
     /** It lies over the shaft alone, which may already be too thick. */
-    private Stretch unknownWire(ShaftSection section) {
-        Reason why = Reason.of(ReasonCode.OWN_WIRE_NOT_STATED, Reason.name(device.id()));
+    private Stretch unknown(ShaftSection section, ReasonCode code) {
+        Reason why = Reason.of(code, Reason.name(device.id()));
         return Stretch.unknown(section.name(), section.from(), section.to(), why, section.source());
     }
 }

@@ -39,6 +39,20 @@ final class Way {
         return new Way(question, phase).places();
     }
 
+    /** The lumen along the way, whatever lies in it. */
+    static List<Stretch> bore(FitQuestion question) {
+        List<Stretch> outer = question.outer().bore(question.lumen());
+        Way way = new Way(question, Phase.IN);
+        return question.conditions().through().filter(t -> !question.hidesWhereOthersLie())
+                .map(t -> way.boreThrough(t, outer)).orElse(outer);
+    }
+
+    private List<Stretch> boreThrough(Through through, List<Stretch> outer) {
+        Length collar = through.collarAt(outerLength);
+        return Stream.of(part(outer, Length.ZERO, collar), inside(through, collar),
+                part(outer, through.opensAt(outerLength), outerLength)).flatMap(List::stream).toList();
+    }
+
     private List<Place> places() {
         List<Stretch> outer = question.outer().bore(question.lumen());
         Optional<Through> through = question.conditions().through();

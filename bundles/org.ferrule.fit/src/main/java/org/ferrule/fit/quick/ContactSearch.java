@@ -29,11 +29,11 @@ final class ContactSearch {
         l = lumenIndex;
         device = inside;
         d = deviceIndex;
-        bestLane = around.assumed[l] || inside.assumed[d];
-        long x0 = around.from[l];
-        long x1 = around.to[l];
-        long s0 = inside.from[d];
-        long s1 = inside.to[d];
+        bestLane = around.isAssumed(l) || inside.isAssumed(d);
+        long x0 = around.from(l);
+        long x1 = around.to(l);
+        long s0 = inside.from(d);
+        long s1 = inside.to(d);
         corners = 0;
         corner(x0, s0);
         corner(Math.min(x1, travel - s0), s0);
@@ -122,24 +122,24 @@ final class ContactSearch {
     }
 
     int worst(long atX, long atS) {
-        return down(lumen.startLow[l], lumen.endLow[l], atX) - up(device.startHigh[d], device.endHigh[d], atS);
+        return down(lumen.startLow(l), lumen.endLow(l), atX) - up(device.startHigh(d), device.endHigh(d), atS);
     }
 
     int nominal(long atX, long atS) {
-        return down(lumen.startCentre[l], lumen.endCentre[l], atX)
-                - up(device.startCentre[d], device.endCentre[d], atS);
+        return down(lumen.startCentre(l), lumen.endCentre(l), atX)
+                - up(device.startCentre(d), device.endCentre(d), atS);
     }
 
     /** The clearance that must be negative for a block: the nominal one, or the best where a centre is assumed. */
     private int deciding(long atX, long atS) {
-        return bestLane ? down(lumen.startHigh[l], lumen.endHigh[l], atX)
-                - up(device.startLow[d], device.endLow[d], atS) : nominal(atX, atS);
+        return bestLane ? down(lumen.startHigh(l), lumen.endHigh(l), atX)
+                - up(device.startLow(d), device.endLow(d), atS) : nominal(atX, atS);
     }
 
     /** What lies in a lumen must not come out too small, nor the lumen too large. */
     private int down(int start, int end, long atX) {
-        long part = atX - lumen.from[l];
-        long whole = lumen.to[l] - lumen.from[l];
+        long part = atX - lumen.from(l);
+        long whole = lumen.to(l) - lumen.from(l);
         if (start == end || part == 0) {
             return start;
         }
@@ -147,8 +147,8 @@ final class ContactSearch {
     }
 
     private int up(int start, int end, long atS) {
-        long part = atS - device.from[d];
-        long whole = device.to[d] - device.from[d];
+        long part = atS - device.from(d);
+        long whole = device.to(d) - device.from(d);
         if (start == end || part == 0) {
             return start;
         }

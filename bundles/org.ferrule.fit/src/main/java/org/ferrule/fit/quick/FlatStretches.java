@@ -6,7 +6,7 @@ package org.ferrule.fit.quick;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.Function;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 import org.ferrule.fit.figure.Figure;
@@ -16,8 +16,8 @@ import org.ferrule.quantity.Length;
 
 /**
  * Stretches of a lumen or of a device as plain numbers, in thirds of a nanometre and in their order; those of unknown
- * diameter are left out, but for where they begin. "Start" is the end that is met first. Fields are read in the innermost
- * loops, and never written.
+ * diameter are left out, but for where they begin. "Start" is the end that is met first. What belongs to a stretch lies
+ * together, since a processor fetches neighbours at once.
  */
 final class FlatStretches {
     /** A station that nothing reaches. */
@@ -27,59 +27,20 @@ final class FlatStretches {
     private static final long FARTHEST = 1L << 34;
     private static final int WIDEST = 1 << 26;
 
-    final int count;
-    final long[] from;
-    final long[] to;
-    final int[] startLow;
-    final int[] startCentre;
-    final int[] startHigh;
-    final int[] endLow;
-    final int[] endCentre;
-    final int[] endHigh;
-    final boolean[] constant;
-    final boolean[] assumed;
-    final boolean[] proved;
-    /** Place of its name among the different names of all stretches. */
-    final int[] name;
-    /** Where the first of all stretches begins. */
-    final long first;
-    /** Where the first stretch of unknown diameter begins. */
-    final long firstUnknown;
+    private static final int STATIONS = 2;
+    private static final int FIGURES = 8;
+    private static final int FLAGS = 6;
+    private static final int NAME = 7;
+    private static final int CONSTANT = 1;
+    private static final int ASSUMED = 2;
+    private static final int PROVED = 4;
 
-    private FlatStretches(List<Stretch> all, List<String> names) {
-        List<Stretch> known = all.stream().filter(s -> s.diameter().isPresent()).toList();
-        count = known.size();
-        from = known.stream().mapToLong(s -> s.from().thirdNanometres()).toArray();
-        to = known.stream().mapToLong(s -> s.to().thirdNanometres()).toArray();
-        startLow = figures(known, Taper::start, Figure::low);
-        startCentre = figures(known, Taper::start, Figure::centre);
-        startHigh = figures(known, Taper::start, Figure::high);
-        endLow = figures(known, Taper::end, Figure::low);
-        endCentre = figures(known, Taper::end, Figure::centre);
-        endHigh = figures(known, Taper::end, Figure::high);
-        constant = new boolean[count];
-        assumed = new boolean[count];
-        proved = new boolean[count];
-        name = new int[count];
-        for (int i = 0; i < count; i++) {
-            Stretch stretch = known.get(i);
-            constant[i] = stretch.diameter().orElseThrow().isConstant();
-            assumed[i] = stretch.diameter().orElseThrow().centreAssumed();
-            proved[i] = stretch.proved();
-            name[i] = names.indexOf(stretch.name());
-        }
-        first = first(all.stream());
-        firstUnknown = first(all.stream().filter(s -> s.diameter().isEmpty()));
-    }
-
-    private static int[] figures(List<Stretch> known, Function<Taper, Figure> end, Function<Figure, Length> lane) {
-        return known.stream().mapToInt(s -> (int) lane.apply(end.apply(s.diameter().orElseThrow())).thirdNanometres())
-                .toArray();
-    }
-
-    private static long first(Stream<Stretch> stretches) {
-        return stretches.mapToLong(s -> s.from().thirdNanometres()).min().orElse(NOWHERE);
-    }
+    private final int count;
+    private final long[] stations;
+    private final int[] figures;
+    private final long first;
+    private final long firstUnknown;
+    private final boolean isSorted;
 
     /**
      * Stretches as numbers.
@@ -87,8 +48,35 @@ final class FlatStretches {
      * @param all in the order in which they are looked at
      * @param names the different names of them
      */
-    static FlatStretches of(List<Stretch> all, List<String> names) {
-        return new FlatStretches(all, names);
+    FlatStretches(List<Stretch> all, List<String> names) {
+        List<Stretch> known = all.stream().filter(s -> s.diameter().isPresent()).toList();
+        count = known.size();
+        stations = new long[count * STATIONS];
+        figures = new int[count * FIGURES];
+        for (int i = 0; i < count; i++) {
+            Stretch stretch = known.get(i);
+            Taper taper = stretch.diameter().orElseThrow();
+            stations[i * STATIONS] = stretch.from().thirdNanometres();
+            stations[i * STATIONS + 1] = stretch.to().thirdNanometres();
+            put(i * FIGURES, taper.start());
+            put(i * FIGURES + 3, taper.end());
+            figures[i * FIGURES + FLAGS] = (taper.isConstant() ? CONSTANT : 0) | (taper.centreAssumed() ? ASSUMED : 0)
+                    | (stretch.proved() ? PROVED : 0);
+            figures[i * FIGURES + NAME] = names.indexOf(stretch.name());
+        }
+        first = first(all.stream());
+        firstUnknown = first(all.stream().filter(s -> s.diameter().isEmpty()));
+        isSorted = IntStream.range(1, count).allMatch(i -> from(i - 1) <= from(i));
+    }
+
+    private void put(int at, Figure figure) {
+        figures[at] = (int) figure.low().thirdNanometres();
+        figures[at + 1] = (int) figure.centre().thirdNanometres();
+        figures[at + 2] = (int) figure.high().thirdNanometres();
+    }
+
+    private static long first(Stream<Stretch> stretches) {
+        return stretches.mapToLong(s -> s.from().thirdNanometres()).min().orElse(NOWHERE);
     }
 
     /** Whether products of the numbers fit. */
@@ -103,17 +91,86 @@ final class FlatStretches {
         return Math.abs(length.thirdNanometres()) <= FARTHEST;
     }
 
-    /** Whether two hold the same numbers. */
+    /** Whether two hold the same numbers, whatever their stretches are called. */
     boolean isSameAs(FlatStretches other) {
-        return first == other.first && firstUnknown == other.firstUnknown
-                && Arrays.equals(from, other.from) && Arrays.equals(to, other.to)
-                && Arrays.equals(startLow, other.startLow)
-                && Arrays.equals(startCentre, other.startCentre)
-                && Arrays.equals(startHigh, other.startHigh)
-                && Arrays.equals(endLow, other.endLow)
-                && Arrays.equals(endCentre, other.endCentre)
-                && Arrays.equals(endHigh, other.endHigh)
-                && Arrays.equals(constant, other.constant)
-                && Arrays.equals(assumed, other.assumed) && Arrays.equals(proved, other.proved);
+        if (first != other.first || firstUnknown != other.firstUnknown || !Arrays.equals(stations, other.stations)) {
+            return false;
+        }
+        for (int i = 0; i < figures.length; i++) {
+            if (i % FIGURES != NAME && figures[i] != other.figures[i]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** How many stretches of known diameter there are. */
+    int count() {
+        return count;
+    }
+
+    /** Where the first of all stretches begins. */
+    long first() {
+        return first;
+    }
+
+    /** Where the first stretch of unknown diameter begins. */
+    long firstUnknown() {
+        return firstUnknown;
+    }
+
+    /** Whether no stretch of known diameter begins before the one that it follows. */
+    boolean isSorted() {
+        return isSorted;
+    }
+
+    long from(int i) {
+        return stations[i * STATIONS];
+    }
+
+    long to(int i) {
+        return stations[i * STATIONS + 1];
+    }
+
+    int startLow(int i) {
+        return figures[i * FIGURES];
+    }
+
+    int startCentre(int i) {
+        return figures[i * FIGURES + 1];
+    }
+
+    int startHigh(int i) {
+        return figures[i * FIGURES + 2];
+    }
+
+    int endLow(int i) {
+        return figures[i * FIGURES + 3];
+    }
+
+    int endCentre(int i) {
+        return figures[i * FIGURES + 4];
+    }
+
+    int endHigh(int i) {
+        return figures[i * FIGURES + 5];
+    }
+
+    boolean isConstant(int i) {
+        return (figures[i * FIGURES + FLAGS] & CONSTANT) != 0;
+    }
+
+    /** Whether a centre is only assumed at either end. */
+    boolean isAssumed(int i) {
+        return (figures[i * FIGURES + FLAGS] & ASSUMED) != 0;
+    }
+
+    boolean isProved(int i) {
+        return (figures[i * FIGURES + FLAGS] & PROVED) != 0;
+    }
+
+    /** Place of its name among the different names of all stretches. */
+    int name(int i) {
+        return figures[i * FIGURES + NAME];
     }
 }

@@ -26,9 +26,11 @@ final class Passing {
     private static final int NONE = -1;
 
     private final ContactSearch contact = new ContactSearch();
+    private final StopSearch stop = new StopSearch(contact);
     private int lumenIndex;
     private int deviceIndex;
     private boolean mayBlock;
+    private boolean surelyBlocks;
 
     /** Whether there is a place that decides; the fields below are of that place. */
     boolean hasPlace;
@@ -41,12 +43,16 @@ final class Passing {
 
     /** Looks at a passage with the place that decides; returns the verdict. */
     int look(QuickBore bore, QuickShaft shaft, long travel, boolean unstatedLength, int required) {
-        hasPlace = false;
-        travelled = travel;
         findTightest(bore, shaft, travel);
-        if (mayBlock && findStop(bore, shaft, travel)) {
+        travelled = travel;
+        if (mayBlock && stop.findFirst(bore.stretches(), shaft.stretches(), travel)) {
+            worst = stop.worst;
+            nominal = stop.nominal;
+            travelled = stop.travelled;
+            place(bore, stop.lumenIndex, shaft, stop.deviceIndex);
             return BLOCKED;
         }
+        hasPlace = false;
         if (unstatedLength || meetsUnknown(bore, shaft, travel)) {
             return UNKNOWN;
         }
@@ -56,14 +62,14 @@ final class Passing {
         if (!isReached(bore, shaft, travel)) {
             searchTightest(bore, shaft, travel);
         }
-        place(bore, shaft);
+        place(bore, lumenIndex, shaft, deviceIndex);
         return verdict(required);
     }
 
     /** The verdict of a passage alone. */
     int verdict(QuickBore bore, QuickShaft shaft, long travel, boolean unstatedLength, int required) {
         findTightest(bore, shaft, travel);
-        if (mayBlock && isBlocked(bore, shaft, travel)) {
+        if (surelyBlocks || mayBlock && stop.findAny(bore.stretches(), shaft.stretches(), travel)) {
             return BLOCKED;
         }
         if (unstatedLength || meetsUnknown(bore, shaft, travel)) {
@@ -84,22 +90,27 @@ final class Passing {
 
     /** Finds a bound of the least clearance, and the first pair of stretches that has it. */
     private void findTightest(QuickBore bore, QuickShaft shaft, long travel) {
+        FlatStretches lumen = bore.stretches();
         int least = Integer.MAX_VALUE;
         int leastAt = NONE;
         int leastOf = NONE;
         int leastNominal = 0;
         boolean overlaps = false;
-        for (int l = 0; l < bore.low.length; l++) {
-            int rung = shaft.rungsBefore(travel - bore.stretches.from[l]) - 1;
+        boolean surely = false;
+        for (int l = 0; l < lumen.count(); l++) {
+            int rung = shaft.rungBefore(travel - lumen.from(l));
             if (rung >= 0) {
-                int margin = bore.low[l] - shaft.high[rung];
-                if (margin < least || margin == least && shaft.widest[rung] < leastOf) {
+                int margin = bore.low(l) - shaft.high(rung);
+                if (margin < least || margin == least && shaft.widest(rung) < leastOf) {
                     least = margin;
                     leastAt = l;
-                    leastOf = shaft.widest[rung];
-                    leastNominal = bore.centre[l] - shaft.centre[rung];
+                    leastOf = shaft.widest(rung);
+                    leastNominal = bore.centre(l) - shaft.centre(rung);
                 }
-                overlaps |= margin < 0 && mayBlock(bore, l, shaft, rung);
+                if (margin < 0 && mayBlock(bore, l, shaft, rung)) {
+                    overlaps = true;
+                    surely |= shaft.isConstant() && lumen.isConstant(l);
+                }
             }
         }
         worst = least;
@@ -107,44 +118,44 @@ final class Passing {
         lumenIndex = leastAt;
         deviceIndex = leastOf;
         mayBlock = overlaps;
+        surelyBlocks = surely;
     }
 
     private static boolean mayBlock(QuickBore bore, int l, QuickShaft shaft, int rung) {
-        if (!bore.stretches.proved[l]) {
+        if (!bore.stretches().isProved(l)) {
             return false;
         }
-        return bore.stretches.assumed[l] ? shaft.largestLow[rung] > bore.leastHigh[l]
-                : shaft.statedCentre[rung] > bore.leastCentre[l] || shaft.assumedLow[rung] > bore.leastHigh[l];
+        return bore.stretches().isAssumed(l) ? shaft.largestLow(rung) > bore.leastHigh(l)
+                : shaft.statedCentre(rung) > bore.leastCentre(l) || shaft.assumedLow(rung) > bore.leastHigh(l);
     }
 
     private static boolean meetsUnknown(QuickBore bore, QuickShaft shaft, long travel) {
-        return bore.stretches.first + shaft.stretches.firstUnknown < travel
-                || bore.stretches.firstUnknown + shaft.stretches.first < travel;
+        return bore.stretches().first() + shaft.stretches().firstUnknown() < travel
+                || bore.stretches().firstUnknown() + shaft.stretches().first() < travel;
     }
 
     /** Whether the pair found meets where it is narrowest and widest, so that the bound is the clearance. */
     private boolean isReached(QuickBore bore, QuickShaft shaft, long travel) {
-        FlatStretches lumen = bore.stretches;
-        FlatStretches device = shaft.stretches;
-        if (device.constant[deviceIndex]) {
-            return bore.narrowAtStart[lumenIndex]
-                    || lumen.to[lumenIndex] + device.from[deviceIndex] <= travel;
+        FlatStretches lumen = bore.stretches();
+        FlatStretches device = shaft.stretches();
+        if (device.isConstant(deviceIndex)) {
+            return bore.isNarrowAtStart(lumenIndex) || lumen.to(lumenIndex) + device.from(deviceIndex) <= travel;
         }
-        if (lumen.constant[lumenIndex] && device.startHigh[deviceIndex] >= device.endHigh[deviceIndex]) {
+        if (lumen.isConstant(lumenIndex) && device.startHigh(deviceIndex) >= device.endHigh(deviceIndex)) {
             return true;
         }
-        return !bore.twice[lumenIndex] && lumen.to[lumenIndex] + device.to[deviceIndex] <= travel;
+        return !bore.isNarrowTwice(lumenIndex) && lumen.to(lumenIndex) + device.to(deviceIndex) <= travel;
     }
 
     /** Looks at every pair of stretches, as the solver does. */
     private void searchTightest(QuickBore bore, QuickShaft shaft, long travel) {
-        FlatStretches lumen = bore.stretches;
-        FlatStretches device = shaft.stretches;
+        FlatStretches lumen = bore.stretches();
+        FlatStretches device = shaft.stretches();
         int least = Integer.MAX_VALUE;
-        for (int d = 0; d < device.count; d++) {
-            for (int l = 0; l < lumen.count; l++) {
-                if (lumen.from[l] + device.from[d] < travel
-                        && bore.low[l] - Math.max(device.startHigh[d], device.endHigh[d]) < least) {
+        for (int d = 0; d < device.count(); d++) {
+            int high = Math.max(device.startHigh(d), device.endHigh(d));
+            for (int l = 0; l < lumen.count(); l++) {
+                if (bore.low(l) - high < least && lumen.from(l) + device.from(d) < travel) {
                     contact.of(lumen, l, device, d, travel);
                     int here = contact.tightest();
                     if (here < least) {
@@ -159,87 +170,9 @@ final class Passing {
         worst = least;
     }
 
-    private void place(QuickBore bore, QuickShaft shaft) {
+    private void place(QuickBore bore, int l, QuickShaft shaft, int d) {
         hasPlace = true;
-        lumenName = bore.stretches.name[lumenIndex];
-        deviceName = shaft.stretches.name[deviceIndex];
-    }
-
-    private static int deciding(FlatStretches lumen, int l, FlatStretches device, int d) {
-        return lumen.assumed[l] || device.assumed[d] ? lumen.startHigh[l] - device.startLow[d]
-                : lumen.startCentre[l] - device.startCentre[d];
-    }
-
-    private static boolean isPlain(FlatStretches lumen, int l, FlatStretches device, int d) {
-        return lumen.constant[l] && device.constant[d];
-    }
-
-    /** Finds the first contact at which the device cannot go on. */
-    private boolean findStop(QuickBore bore, QuickShaft shaft, long travel) {
-        FlatStretches lumen = bore.stretches;
-        FlatStretches device = shaft.stretches;
-        long first = travel;
-        for (int d = 0; d < device.count; d++) {
-            for (int l = 0; l < lumen.count; l++) {
-                long meeting = lumen.from[l] + device.from[d];
-                if (meeting < first && lumen.proved[l] && device.proved[d]) {
-                    first = firstOverlap(lumen, l, device, d, travel, first);
-                }
-            }
-        }
-        if (!hasPlace) {
-            return false;
-        }
-        travelled = first;
-        place(bore, shaft);
-        return true;
-    }
-
-    private long firstOverlap(FlatStretches lumen, int l, FlatStretches device, int d, long travel, long before) {
-        if (isPlain(lumen, l, device, d)) {
-            if (deciding(lumen, l, device, d) >= 0) {
-                return before;
-            }
-            worst = lumen.startLow[l] - device.startHigh[d];
-            nominal = lumen.startCentre[l] - device.startCentre[d];
-            stopAt(l, d);
-            return lumen.from[l] + device.from[d];
-        }
-        contact.of(lumen, l, device, d, travel);
-        if (!contact.firstOverlap(hasPlace ? before : FlatStretches.NOWHERE)) {
-            return before;
-        }
-        worst = contact.worst(contact.x, contact.s);
-        nominal = contact.nominal(contact.x, contact.s);
-        stopAt(l, d);
-        return contact.x + contact.s;
-    }
-
-    private void stopAt(int l, int d) {
-        hasPlace = true;
-        lumenIndex = l;
-        deviceIndex = d;
-    }
-
-    private boolean isBlocked(QuickBore bore, QuickShaft shaft, long travel) {
-        FlatStretches lumen = bore.stretches;
-        FlatStretches device = shaft.stretches;
-        for (int d = 0; d < device.count; d++) {
-            for (int l = 0; l < lumen.count; l++) {
-                if (lumen.from[l] + device.from[d] < travel && lumen.proved[l] && device.proved[d]
-                        && overlaps(lumen, l, device, d, travel)) {
-                    return true;
-                }
-            }
-        }
-        return false;
-    }
-
-    private boolean overlaps(FlatStretches lumen, int l, FlatStretches device, int d, long travel) {
-        if (isPlain(lumen, l, device, d)) {
-            return deciding(lumen, l, device, d) < 0;
-        }
-        contact.of(lumen, l, device, d, travel);
-        return contact.overlaps();
+        lumenName = bore.stretches().name(l);
+        deviceName = shaft.stretches().name(d);
     }
 }

@@ -6,39 +6,60 @@ package org.ferrule.fit.quick;
 
 /** A lumen as plain numbers, with what is narrowest of each stretch. */
 final class QuickBore {
-    final FlatStretches stretches;
-    /** The least low end of each stretch. */
-    final int[] low;
-    /** The centre at that end. */
-    final int[] centre;
-    /** The least centre of each stretch. */
-    final int[] leastCentre;
-    /** The least high end of each stretch. */
-    final int[] leastHigh;
-    /** Whether a stretch is as narrow where it starts as anywhere. */
-    final boolean[] narrowAtStart;
-    /** Whether a taper is as narrow at both ends: then the order in which its ends are looked at matters. */
-    final boolean[] twice;
-    /** Whether it is one stretch of one known diameter. */
-    final boolean isPlain;
+    private static final int WIDTHS = 4;
+
+    private final FlatStretches stretches;
+    private final int[] widths;
+    private final boolean isPlain;
 
     QuickBore(FlatStretches s) {
         stretches = s;
-        low = new int[s.count];
-        centre = new int[s.count];
-        leastCentre = new int[s.count];
-        leastHigh = new int[s.count];
-        narrowAtStart = new boolean[s.count];
-        twice = new boolean[s.count];
-        for (int i = 0; i < s.count; i++) {
-            boolean atEnd = s.endLow[i] < s.startLow[i];
-            narrowAtStart[i] = !atEnd;
-            low[i] = atEnd ? s.endLow[i] : s.startLow[i];
-            centre[i] = atEnd ? s.endCentre[i] : s.startCentre[i];
-            leastCentre[i] = Math.min(s.startCentre[i], s.endCentre[i]);
-            leastHigh[i] = Math.min(s.startHigh[i], s.endHigh[i]);
-            twice[i] = !s.constant[i] && s.startLow[i] == s.endLow[i];
+        widths = new int[s.count() * WIDTHS];
+        for (int i = 0; i < s.count(); i++) {
+            boolean start = isNarrowAtStart(i);
+            widths[i * WIDTHS] = start ? s.startLow(i) : s.endLow(i);
+            widths[i * WIDTHS + 1] = start ? s.startCentre(i) : s.endCentre(i);
+            widths[i * WIDTHS + 2] = Math.min(s.startCentre(i), s.endCentre(i));
+            widths[i * WIDTHS + 3] = Math.min(s.startHigh(i), s.endHigh(i));
         }
-        isPlain = s.count == 1 && s.constant[0] && s.firstUnknown == FlatStretches.NOWHERE;
+        isPlain = s.count() == 1 && s.isConstant(0) && s.isProved(0)
+                && s.firstUnknown() == FlatStretches.NOWHERE;
+    }
+
+    FlatStretches stretches() {
+        return stretches;
+    }
+
+    /** Whether it is one stretch of one known diameter. */
+    boolean isPlain() {
+        return isPlain;
+    }
+
+    /** The least low end of a stretch. */
+    int low(int i) {
+        return widths[i * WIDTHS];
+    }
+
+    /** The centre where the low end is least. */
+    int centre(int i) {
+        return widths[i * WIDTHS + 1];
+    }
+
+    int leastCentre(int i) {
+        return widths[i * WIDTHS + 2];
+    }
+
+    int leastHigh(int i) {
+        return widths[i * WIDTHS + 3];
+    }
+
+    /** Whether a stretch is as narrow where it starts as anywhere. */
+    boolean isNarrowAtStart(int i) {
+        return stretches.startLow(i) <= stretches.endLow(i);
+    }
+
+    /** Whether a taper is as narrow at both ends: then the order in which its ends are looked at matters. */
+    boolean isNarrowTwice(int i) {
+        return !stretches.isConstant(i) && stretches.startLow(i) == stretches.endLow(i);
     }
 }

@@ -5,6 +5,7 @@
 package org.ferrule.fit.quick;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -32,8 +33,7 @@ final class QuickClaims {
 
     private QuickClaims(One[] claims) {
         this.claims = claims;
-        this.kinds = Stream.of(claims).mapToLong(c -> c.devices.isEmpty() ? c.kinds : ALL_KINDS).reduce(0,
-                (a, b) -> a | b);
+        this.kinds = Stream.of(claims).mapToLong(One::kindsOfAny).reduce(0, (a, b) -> a | b);
     }
 
     /**
@@ -54,6 +54,43 @@ final class QuickClaims {
     /** The bit of a kind of devices. */
     static long bit(DeviceKind kind) {
         return 1L << kind.ordinal();
+    }
+
+    /** The kinds of devices of which any may speak. */
+    long kinds() {
+        return kinds;
+    }
+
+    /**
+     * The first of them that is a matter of one comparison, whatever the lumen.
+     *
+     * @param isWire whether the claimant is a wire, so that a claim about wires depends on what of it enters
+     * @param wire label of the wire that the claimant runs over, or {@link QuickLabel#NONE}
+     */
+    Optional<Comparing> comparingOnly(boolean isWire, int wire) {
+        for (One claim : claims) {
+            if (claim.compares && claim.devices.isEmpty() && claim.sizes.isEmpty()
+                    && !(claim.hasWire && isWire)) {
+                int holding = claim.hasWire ? One.holdingFor(wire, claim.wire) : YES | NO;
+                long others = Stream.of(claims).filter(c -> c != claim).mapToLong(One::kindsOfAny).reduce(0,
+                        (a, b) -> a | b);
+                return Optional.of(new Comparing(claim.kinds, claim.value, claim.mayYes & holding,
+                        claim.mayNo & holding, others));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * A claim that is a matter of one comparison.
+     *
+     * @param kinds that it speaks of
+     * @param value that it names
+     * @param yes what it says where the label is large enough
+     * @param no what it says where it is not
+     * @param otherKinds the kinds of which other claims of the device may speak
+     */
+    record Comparing(long kinds, int value, int yes, int no, long otherKinds) {
     }
 
     /** Whether any may speak of a device of that kind. */
@@ -93,6 +130,7 @@ final class QuickClaims {
         private final long kinds;
         private final List<String> sizes;
         private final List<String> devices;
+        private final boolean compares;
         private final boolean anySize;
         private final boolean namesDevices;
         private final int value;
@@ -107,6 +145,7 @@ final class QuickClaims {
                     : claim.kinds().stream().mapToLong(QuickClaims::bit).reduce(0, (a, b) -> a | b);
             sizes = claim.sizes();
             devices = claim.devices();
+            compares = type == Claim.Type.MINIMUM_LUMEN || type == Claim.Type.LARGEST_DEVICE;
             anySize = sizes.isEmpty();
             namesDevices = !devices.isEmpty();
             value = claim.value().filter(Dimension::readable).map(v -> QuickLabel.number(v.label())).orElse(0);
@@ -120,6 +159,11 @@ final class QuickClaims {
 
         private static int bits(Set<Phase> covers, int in, int out) {
             return (covers.contains(Phase.IN) ? in : 0) | (covers.contains(Phase.OUT) ? out : 0);
+        }
+
+        /** The kinds that it may speak of, by kind or by name. */
+        long kindsOfAny() {
+            return namesDevices ? ALL_KINDS : kinds;
         }
 
         boolean speaksOf(Partner partner) {

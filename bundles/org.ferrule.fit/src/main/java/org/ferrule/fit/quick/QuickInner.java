@@ -47,7 +47,7 @@ public final class QuickInner {
         Device device = read.device();
         this.in = shaft(read, Phase.IN, terms);
         QuickShaft after = shaft(read, Phase.OUT, terms);
-        this.out = after.stretches.isSameAs(in.stretches) ? in : after;
+        this.out = after.stretches().isSameAs(in.stretches()) ? in : after;
         this.kind = device.kind().ordinal();
         this.kindBit = QuickClaims.bit(device.kind());
         this.partner = new QuickClaims.Partner(kindBit, device.size(), device.id());
@@ -68,7 +68,7 @@ public final class QuickInner {
         List<Stretch> outline = read.outline(phase).isEmpty() ? NOT_DESCRIBED : read.outline(phase);
         List<String> names = outline.stream().map(Stretch::name).distinct().toList();
         Length whole = read.device().insertableLength().orElse(Length.ZERO);
-        return new QuickShaft(FlatStretches.of(
+        return new QuickShaft(new FlatStretches(
                 terms.direction() == Direction.TIP_FIRST ? outline : Stretch.reversed(outline, whole), names));
     }
 

@@ -6,60 +6,66 @@ package org.ferrule.fit.quick;
 
 import org.ferrule.fit.verdict.Authority;
 
-/** What {@code Judgement} makes of a verdict of geometry and of claims, for every combination of them. */
+/**
+ * What {@code Judgement} makes of the verdicts of geometry and of claims, and what the length then leaves of it, for
+ * every combination of them.
+ */
 final class QuickJudgement {
     private static final int YES = QuickClaims.YES_IN;
     private static final int NO = QuickClaims.NO_IN;
     private static final int SAID = 4;
-    private static final int CONFLICT = 16;
+    private static final int VERDICTS = Passing.BLOCKED + 1;
+    /** Stands beside a phase, above its bits. */
+    private static final int CONFLICT = Marks.PHASE;
     private static final int[] JUDGED = judged();
 
     private QuickJudgement() {
     }
 
     private static int[] judged() {
-        int[] judged = new int[SAID * SAID];
-        for (int geometry = Passing.FITS; geometry <= Passing.BLOCKED; geometry++) {
-            for (int said = 0; said < SAID; said++) {
-                judged[geometry * SAID + said] = judge(geometry, said);
+        int[] judged = new int[VERDICTS * SAID * VERDICTS];
+        for (int length = Passing.FITS; length <= Passing.BLOCKED; length++) {
+            for (int geometry = Passing.FITS; geometry <= Passing.BLOCKED; geometry++) {
+                for (int said = 0; said < SAID; said++) {
+                    judged[place(geometry, said, length)] = judge(geometry, said, length);
+                }
             }
         }
         return judged;
     }
 
-    private static int judge(int geometry, int said) {
+    private static int place(int geometry, int said, int length) {
+        return (length * VERDICTS + geometry) * SAID + said;
+    }
+
+    private static int judge(int geometry, int said, int length) {
         if (said == 0) {
-            return code(geometry, Authority.GEOMETRY, false);
+            return code(Math.max(geometry, length), Authority.GEOMETRY, false);
         }
         if (said == YES) {
             boolean contradicted = geometry == Passing.BLOCKED;
-            return code(contradicted ? Passing.TIGHT : Passing.FITS, Authority.CLAIM, contradicted);
+            int verdict = contradicted ? Passing.TIGHT : Passing.FITS;
+            return code(Math.max(verdict, length), Authority.CLAIM, contradicted);
         }
         return code(Passing.BLOCKED, Authority.CLAIM, geometry == Passing.FITS || said == (YES | NO));
     }
 
     private static int code(int verdict, Authority authority, boolean conflict) {
-        return verdict | authority.ordinal() << 2 | (conflict ? CONFLICT : 0);
+        return Marks.phase(verdict, authority.ordinal()) | (conflict ? CONFLICT : 0);
     }
 
     /**
-     * The judgement, to be taken apart by the methods below.
+     * The marks of a pair.
      *
-     * @param said bits of going in, in the two lowest places
+     * @param geometryIn what the geometry says going in
+     * @param geometryOut what it says coming out
+     * @param said what claims say, as {@link QuickClaims} puts it
+     * @param length what the lengths say
      */
-    static int of(int geometry, int said) {
-        return JUDGED[geometry * SAID + said];
-    }
-
-    static int verdict(int judged) {
-        return judged & 3;
-    }
-
-    static int authority(int judged) {
-        return judged >> 2 & 3;
-    }
-
-    static boolean isConflict(int judged) {
-        return (judged & CONFLICT) != 0;
+    static int marks(int geometryIn, int geometryOut, int said, int length, boolean caution) {
+        int in = JUDGED[place(geometryIn, said & SAID - 1, length)];
+        int out = JUDGED[place(geometryOut, said >> 2, length)];
+        int phases = in & Marks.PHASE - 1 | (out & Marks.PHASE - 1) << 4;
+        return phases | ((in | out) & CONFLICT) << 4 | (caution ? 1 << Marks.BITS - 1 : 0);
     }
 }

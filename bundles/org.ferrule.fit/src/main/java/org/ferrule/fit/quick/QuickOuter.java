@@ -43,7 +43,7 @@ public final class QuickOuter {
         List<String> names = stretches.stream().map(Stretch::name).distinct().toList();
         boolean tipFirst = terms.direction() == Direction.TIP_FIRST;
         this.bore = new QuickBore(
-                FlatStretches.of(tipFirst ? stretches : Stretch.reversed(stretches, lumen.length()), names));
+                new FlatStretches(tipFirst ? stretches : Stretch.reversed(stretches, lumen.length()), names));
         this.kind = device.kind().ordinal();
         this.kindBit = QuickClaims.bit(device.kind());
         this.partner = new QuickClaims.Partner(kindBit, device.size(), device.id());

@@ -16,67 +16,118 @@ final class QuickShaft {
     /** A diameter that overlaps with none. */
     private static final int NOTHING = Integer.MIN_VALUE;
 
-    final FlatStretches stretches;
-    final int rungs;
-    /** Where each rung stands. */
-    final long[] at;
-    /** The largest high end up to each rung. */
-    final int[] high;
-    /** The first stretch, in their own order, that has it. */
-    final int[] widest;
-    /** The centre where that stretch is widest. */
-    final int[] centre;
-    /** The largest centre up to each rung of stretches with a stated centre; unproved ones overlap with nothing. */
-    final int[] statedCentre;
-    /** The largest low end up to each rung of stretches with an assumed centre. */
-    final int[] assumedLow;
-    /** The largest low end up to each rung. */
-    final int[] largestLow;
+    private static final int RUNNING = 6;
+    private static final int WIDEST = 1;
+    private static final int CENTRE = 2;
+    private static final int STATED_CENTRE = 3;
+    private static final int ASSUMED_LOW = 4;
+    private static final int LARGEST_LOW = 5;
+
+    private final FlatStretches stretches;
+    private final long[] at;
+    private final int[] running;
+    private final boolean isConstant;
 
     QuickShaft(FlatStretches s) {
         stretches = s;
-        rungs = s.count;
-        at = new long[rungs];
-        high = new int[rungs];
-        widest = new int[rungs];
-        centre = new int[rungs];
-        statedCentre = new int[rungs];
-        assumedLow = new int[rungs];
-        largestLow = new int[rungs];
-        int[] order = IntStream.range(0, s.count).boxed().sorted(Comparator.comparingLong(i -> s.from[i]))
+        at = new long[s.count()];
+        running = new int[s.count() * RUNNING];
+        int[] order = IntStream.range(0, s.count()).boxed().sorted(Comparator.comparingLong(s::from))
                 .mapToInt(i -> i).toArray();
-        for (int rung = 0; rung < rungs; rung++) {
+        for (int rung = 0; rung < order.length; rung++) {
             fill(rung, order[rung]);
         }
+        isConstant = IntStream.range(0, s.count()).allMatch(s::isConstant);
     }
 
     private void fill(int rung, int i) {
         FlatStretches s = stretches;
-        at[rung] = s.from[i];
-        boolean atEnd = s.endHigh[i] > s.startHigh[i];
-        int highHere = atEnd ? s.endHigh[i] : s.startHigh[i];
-        boolean isWidest = rung == 0 || highHere > high[rung - 1]
-                || highHere == high[rung - 1] && i < widest[rung - 1];
-        high[rung] = isWidest ? highHere : high[rung - 1];
-        widest[rung] = isWidest ? i : widest[rung - 1];
-        centre[rung] = !isWidest ? centre[rung - 1] : atEnd ? s.endCentre[i] : s.startCentre[i];
-        int lowHere = s.proved[i] ? Math.max(s.startLow[i], s.endLow[i]) : NOTHING;
-        int centreHere = s.proved[i] ? Math.max(s.startCentre[i], s.endCentre[i]) : NOTHING;
-        statedCentre[rung] = larger(statedCentre, rung, s.assumed[i] ? NOTHING : centreHere);
-        assumedLow[rung] = larger(assumedLow, rung, s.assumed[i] ? lowHere : NOTHING);
-        largestLow[rung] = larger(largestLow, rung, lowHere);
+        int r = rung * RUNNING;
+        at[rung] = s.from(i);
+        boolean atEnd = s.endHigh(i) > s.startHigh(i);
+        int highHere = atEnd ? s.endHigh(i) : s.startHigh(i);
+        boolean isWidest = rung == 0 || highHere > high(rung - 1) || highHere == high(rung - 1) && i < widest(rung - 1);
+        running[r] = isWidest ? highHere : high(rung - 1);
+        running[r + WIDEST] = isWidest ? i : widest(rung - 1);
+        running[r + CENTRE] = !isWidest ? centre(rung - 1) : atEnd ? s.endCentre(i) : s.startCentre(i);
+        int lowHere = s.isProved(i) ? Math.max(s.startLow(i), s.endLow(i)) : NOTHING;
+        int centreHere = s.isProved(i) ? Math.max(s.startCentre(i), s.endCentre(i)) : NOTHING;
+        running[r + STATED_CENTRE] = larger(r + STATED_CENTRE, s.isAssumed(i) ? NOTHING : centreHere);
+        running[r + ASSUMED_LOW] = larger(r + ASSUMED_LOW, s.isAssumed(i) ? lowHere : NOTHING);
+        running[r + LARGEST_LOW] = larger(r + LARGEST_LOW, lowHere);
     }
 
-    private static int larger(int[] running, int rung, int here) {
-        return rung == 0 ? here : Math.max(running[rung - 1], here);
+    private int larger(int place, int here) {
+        return place < RUNNING ? here : Math.max(running[place - RUNNING], here);
     }
 
-    /** How many rungs lie before a station. */
-    int rungsBefore(long station) {
-        int before = rungs;
-        while (before > 0 && at[before - 1] >= station) {
-            before--;
+    FlatStretches stretches() {
+        return stretches;
+    }
+
+    /** Whether every stretch is known, and there is one. */
+    boolean isKnown() {
+        return at.length > 0 && stretches.firstUnknown() == FlatStretches.NOWHERE;
+    }
+
+    /** Whether no known stretch tapers. */
+    boolean isConstant() {
+        return isConstant;
+    }
+
+    /** The last rung; -1 where nothing is known. */
+    int top() {
+        return at.length - 1;
+    }
+
+    /** Where a rung stands. */
+    long at(int rung) {
+        return at[rung];
+    }
+
+    /** The last rung before a station; -1 for none. */
+    int rungBefore(long station) {
+        int rung = at.length - 1;
+        while (rung >= 0 && at[rung] >= station) {
+            rung--;
         }
-        return before;
+        return rung;
+    }
+
+    /** The largest high end up to a rung. */
+    int high(int rung) {
+        return running[rung * RUNNING];
+    }
+
+    /** The first stretch, in their own order, that is as wide. */
+    int widest(int rung) {
+        return running[rung * RUNNING + WIDEST];
+    }
+
+    /** The centre where that stretch is widest. */
+    int centre(int rung) {
+        return running[rung * RUNNING + CENTRE];
+    }
+
+    /** The largest centre up to a rung of stretches with a stated centre; those that prove no overlap do not count. */
+    int statedCentre(int rung) {
+        return running[rung * RUNNING + STATED_CENTRE];
+    }
+
+    /** The largest low end up to a rung of stretches with an assumed centre. */
+    int assumedLow(int rung) {
+        return running[rung * RUNNING + ASSUMED_LOW];
+    }
+
+    /** The largest low end up to a rung. */
+    int largestLow(int rung) {
+        return running[rung * RUNNING + LARGEST_LOW];
+    }
+
+    /** Up to where the widest stretch must have passed before its widest end has; nothing to wait for when that leads. */
+    long widestEnd() {
+        int widest = widest(top());
+        return stretches.startHigh(widest) < stretches.endHigh(widest) ? stretches.to(widest)
+                : -FlatStretches.NOWHERE;
     }
 }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 import org.ferrule.fit.FitSolver;
 import org.ferrule.fit.check.EdgeCheck;
@@ -32,19 +33,18 @@ public final class QuickSolver {
     private static final int KINDS = DeviceKind.values().length;
     private static final int MOST_REQUIRED = 1 << 30;
 
+    final QuickTerms lengths;
     private final Terms terms;
     private final List<FitCheck> others;
     private final Map<String, Set<String>> tried = new HashMap<>();
     private final int[] required = new int[KINDS * KINDS];
-    final boolean tipFirst;
-    final boolean reachStated;
-    final boolean checksLength;
-    final boolean checksEdges;
+    private final boolean rulesAll;
+    private final boolean checksLength;
+    private final boolean checksEdges;
 
     private QuickSolver(Terms terms, FitSolver solver) {
         this.terms = terms;
-        this.tipFirst = terms.direction() == Direction.TIP_FIRST;
-        this.reachStated = terms.reach().isPresent();
+        this.lengths = QuickTerms.of(terms);
         this.checksLength = has(solver, LengthCheck.class);
         this.checksEdges = has(solver, EdgeCheck.class);
         this.others = solver.checks().stream().filter(check -> !isKnown(check)).toList();
@@ -56,6 +56,7 @@ public final class QuickSolver {
                         .orElse(Passing.NOT_RULED);
             }
         }
+        this.rulesAll = IntStream.of(required).noneMatch(r -> r == Passing.NOT_RULED);
     }
 
     private static boolean has(FitSolver solver, Class<? extends FitCheck> type) {
@@ -76,7 +77,7 @@ public final class QuickSolver {
         boolean canAsk = terms.direction() == Direction.TIP_FIRST || terms.reach().isPresent()
                 || terms.rules().wireAhead().isPresent();
         boolean covers = terms.conditions().equals(Conditions.NONE) && canAsk && has(solver, PassageCheck.class)
-                && terms.reach().filter(reach -> !FlatStretches.isNear(reach)).isEmpty();
+                && terms.reach().or(terms.rules()::wireAhead).filter(l -> !FlatStretches.isNear(l)).isEmpty();
         return covers ? Optional.of(new QuickSolver(terms, solver)) : Optional.empty();
     }
 
@@ -91,12 +92,54 @@ public final class QuickSolver {
         return concernsOthers ? Optional.empty() : QuickInner.of(device, terms);
     }
 
-    /** A scratch pad for one thread. */
+    /** Makes inner devices ready to be asked about side by side. */
+    public QuickBlock block(List<Optional<QuickInner>> inner) {
+        return new QuickBlock(inner, lengths);
+    }
+
+    /** A scratch pad for pairs, for one thread. */
     public QuickAnswer pad() {
         return new QuickAnswer(this);
     }
 
-    int required(QuickOuter outer, QuickInner inner) {
-        return required[outer.kind * KINDS + inner.kind];
+    /** A scratch pad for blocks, for one thread. */
+    public QuickRow row() {
+        return new QuickRow(this);
+    }
+
+    /** Whether there is a clearance for all kinds. */
+    boolean rulesAll() {
+        return rulesAll;
+    }
+
+    int required(int outerKind, int innerKind) {
+        return required[outerKind * KINDS + innerKind];
+    }
+
+    int lengthVerdict(QuickOuter outer, QuickInner inner, boolean unstated) {
+        return checksLength ? lengths.lengthVerdict(outer, inner, unstated) : Passing.FITS;
+    }
+
+    boolean meetsEdge(QuickOuter outer, QuickInner inner, long travel) {
+        return checksEdges && lengths.meetsEdge(outer, inner, travel);
+    }
+
+    boolean checksLength() {
+        return checksLength;
+    }
+
+    boolean checksEdges() {
+        return checksEdges && lengths.tipFirst();
+    }
+
+    int said(QuickOuter outer, QuickInner inner) {
+        int said = 0;
+        if (inner.claims.maySpeakOf(outer.kindBit)) {
+            said = inner.claims.say(outer.partner, outer.label, lengths.wire(outer, inner));
+        }
+        if (outer.claims.maySpeakOf(inner.kindBit)) {
+            said |= outer.claims.say(inner.partner, lengths.entering(outer, inner), lengths.wire(outer, inner));
+        }
+        return said;
     }
 }

@@ -61,6 +61,6 @@ final class Proximal {
     private static Lumen lumen(Lumen lumen, Length station) {
         return new Lumen(lumen.name(), lumen.use(), lumen.opening(),
                 lumen.distalAt().minus(station).max(Length.ZERO), lumen.proximalAt().minus(station).max(Length.ZERO),
-                List.of());
+                lumen.proximalStated(), List.of());
     }
 }

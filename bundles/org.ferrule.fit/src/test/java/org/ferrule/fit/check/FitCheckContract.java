@@ -18,6 +18,7 @@ import java.util.stream.Stream;
 
 import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.passage.FitQuestion;
+import org.ferrule.fit.passage.Terms;
 import org.ferrule.fit.sample.SampleQuestion;
 import org.ferrule.fit.sample.SampleQuestions;
 import org.ferrule.fit.sample.TestRules;
@@ -79,6 +80,31 @@ public abstract class FitCheckContract {
             assertTrue(finding.verdict() == Verdict.FITS || finding.reasons().stream().map(Reason::code)
                     .anyMatch(c -> c.weight() == ReasonCode.Weight.DECIDES), finding::toString);
         }
+    }
+
+    @Test
+    void findsNothingWhereItSaysThatItIsNotConcerned() {
+        for (FitQuestion question : questions) {
+            Terms terms = new Terms(question.direction(), question.reach(), question.conditions(), question.rules());
+            for (Phase phase : Phase.values()) {
+                Finding finding = check().check(question, phase);
+                boolean finds = finding.verdict() != Verdict.FITS || !finding.reasons().isEmpty();
+                assertTrue(!finds || check().concerns(terms, question.inner()), question::toString);
+            }
+        }
+    }
+
+    @Test
+    void neverChangesAVerdictWhereMatricesLeaveItOut() {
+        boolean changes = answers(check(), questions).values().stream().anyMatch(f -> f.verdict() != Verdict.FITS);
+        assertTrue(!changes || check().inMatrix());
+    }
+
+    @Test
+    void verdictInDetailIsTheSame() {
+        Map<Object, Finding> detailed = answers(check().inDetail(), questions);
+        answers(check(), questions).forEach(
+                (question, finding) -> assertEquals(finding.verdict(), detailed.get(question).verdict()));
     }
 
     private static Map<Object, Finding> answers(FitCheck check, List<FitQuestion> asked) {

@@ -7,6 +7,7 @@ package org.ferrule.fit.check;
 import static org.ferrule.fit.device.DeviceKind.GUIDEWIRE;
 import static org.ferrule.fit.device.DeviceKind.MICROCATHETER;
 import static org.ferrule.fit.sample.SampleDevice.balloon;
+import static org.ferrule.fit.sample.SampleDevice.device;
 import static org.ferrule.fit.sample.SampleDevice.guide;
 import static org.ferrule.fit.sample.SampleDevice.rod;
 import static org.ferrule.fit.sample.SampleQuestion.passage;
@@ -15,6 +16,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 
+import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.evidence.FlowLeft;
 import org.ferrule.fit.rules.Limits.FlowUse;
@@ -51,6 +53,17 @@ class FlowCheckTest {
         Finding low = find(new FlowCheck(), shaft, "0.4");
         assertEquals(List.of(ReasonCode.FLOW_TOO_LOW), codes(low));
         assertEquals(Verdict.FITS, low.verdict());
+    }
+
+    /** Contrast is given through guides, not beside them, and through an extension as well as past it. */
+    @Test
+    void saysNothingWhereContrastGoesThroughTheInnerDevice() {
+        SampleQuestion extension = passage(rod("e", DeviceKind.GUIDE_EXTENSION, "150 cm", "0.066 in"),
+                guide("g", "0.070 in"));
+        assertEquals(List.of(), codes(find(new FlowCheck(), extension, "0.4")));
+        SampleQuestion sheathed = passage(rod("g", DeviceKind.GUIDE_CATHETER, "100 cm", "2.1 mm"),
+                device("s", DeviceKind.INTRODUCER_SHEATH).length("11 cm").working("11 cm", "2.2 mm"));
+        assertEquals(List.of(), codes(find(new FlowCheck(), sheathed, "0.4")));
     }
 
     @Test

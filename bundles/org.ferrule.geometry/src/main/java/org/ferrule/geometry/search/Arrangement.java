@@ -4,6 +4,7 @@
  */
 package org.ferrule.geometry.search;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -22,6 +23,22 @@ public record Arrangement(List<Centre> discs, double radius) {
      * @param y above the circle's centre
      */
     public record Centre(double x, double y) {
+    }
+
+    /** Returns the bodies as they are drawn, each upon the one before: a poor answer, but always one. */
+    public static Arrangement pile(List<Shape> shapes) {
+        double bottom = -shapes.stream().mapToDouble(Shape::halfHeight).sum();
+        double radius = 0;
+        List<Centre> centres = new ArrayList<>();
+        for (Shape shape : shapes) {
+            double middle = bottom + shape.halfHeight();
+            for (int i = 0; i < shape.size(); i++) {
+                centres.add(new Centre(shape.x()[i], middle + shape.y()[i]));
+                radius = Math.max(radius, Math.hypot(shape.x()[i], middle + shape.y()[i]) + shape.radius()[i]);
+            }
+            bottom = middle + shape.halfHeight();
+        }
+        return new Arrangement(centres, radius);
     }
 
     /** Returns the closest arrangement in which the discs of each body lie as the body demands. */

@@ -13,29 +13,18 @@ import java.util.function.DoublePredicate;
  * from changes of good ones. The answer is good, not proved; it is the same for the same bodies every time.
  */
 public final class PackingSearch {
-    private static final double SOFT = 0.3;
-    private static final double FIRM = 0.03;
-    private static final double HARD = 1e-8;
-    private static final int MOST_STEPS = 60;
-    /** How far the radius that is expected after each round may be off; relative. In the end it must be better. */
-    private static final double[] DOUBT = { 3e-3, 1e-4, 3e-6, 1e-7, -1e-10 };
-    private static final int MOST_ROUNDS = 14;
-    private static final int MOST_FILLING_STEPS = 300;
     private static final int FRESH = 8;
     private static final int PATIENCE = 15;
-    /** Kept between bodies, so that rounding makes no overlap; relative to the largest body. */
-    private static final double GAP = 1e-11;
-
-    /** What rounding, at the worst, may leave; relative to the largest body. */
-    private static final double LARGEST_OVERLAP = 1e-9;
+    /** Bars of a radius below this, relative to the largest body, are thin. */
+    private static final double THIN = 0.1;
 
     private final Parts parts;
-    private final Energy energy;
-    private final Descent descent;
+    private final Relaxation relaxation;
     private final Starts starts;
     private final DoublePredicate enough;
     private final double unit;
     private final double[] now;
+    /** What changes start from, and the radius to be expected of it. */
     private final double[] base;
     private double baseRadius;
     private Optional<double[]> best = Optional.empty();
@@ -47,8 +36,7 @@ public final class PackingSearch {
         this.enough = enough;
         unit = shapes.stream().mapToDouble(Shape::reach).max().orElseThrow();
         parts = new Parts(shapes.stream().map(shape -> shape.times(1 / unit)).toList());
-        energy = new Energy(parts);
-        descent = new Descent(energy, parts.variables);
+        relaxation = new Relaxation(parts);
         starts = new Starts(parts);
         now = new double[parts.variables];
         base = new double[parts.variables];
@@ -60,21 +48,20 @@ public final class PackingSearch {
      * @param shapes two or more bodies, none of them a mere point
      * @param mostDescents when to end
      * @param enough tells of a radius whether it is known to be the least one, so that the search can end
-     * @return empty if all that was found is bodies that overlap
+     * @return the best arrangement found; a pile if in all that was found bodies overlap
      */
-    public static Optional<Arrangement> search(List<Shape> shapes, int mostDescents, DoublePredicate enough) {
+    public static Arrangement search(List<Shape> shapes, int mostDescents, DoublePredicate enough) {
         PackingSearch search = new PackingSearch(shapes, enough);
+        search.startFromPile();
         search.run(mostDescents);
-        return search.result();
+        return search.result().orElseGet(() -> Arrangement.pile(shapes));
     }
 
     /** Improves an arrangement of the bodies without looking for others; empty if they overlap in the end. */
     public static Optional<Arrangement> settle(List<Shape> shapes, Arrangement start) {
         PackingSearch search = new PackingSearch(shapes, radius -> true);
         start.write(search.parts, search.unit, search.now);
-        search.relax(FIRM);
-        search.energy.shift(search.now);
-        search.firm();
+        search.settle(Relaxation.FIRM);
         return search.result();
     }
 
@@ -84,15 +71,33 @@ public final class PackingSearch {
     public static Optional<Arrangement> fill(List<Shape> shapes, Arrangement start, int fixed) {
         PackingSearch search = new PackingSearch(shapes, radius -> true);
         start.write(search.parts, search.unit, search.now);
-        search.energy.fix(search.parts.first[fixed]);
-        search.descent.forget();
-        search.descent.descend(search.now, MOST_FILLING_STEPS, LARGEST_OVERLAP / 10);
-        search.keep();
+        if (search.relaxation.fill(search.now, fixed)) {
+            search.keep();
+        }
         return search.result();
     }
 
     private Optional<Arrangement> result() {
         return best.map(variables -> Arrangement.read(parts, unit, variables));
+    }
+
+    /** Thin bars go through each other in other descents, so they get one so firm that they cannot. */
+    private void startFromPile() {
+        double thinnest = Double.POSITIVE_INFINITY;
+        for (Shape shape : parts.shapes) {
+            thinnest = shape.bar() ? Math.min(thinnest, shape.radius()[0]) : thinnest;
+        }
+        if (thinnest < THIN) {
+            Arrangement.pile(parts.shapes).write(parts, 1, now);
+            settle(thinnest * Relaxation.FIRM);
+        }
+    }
+
+    private void settle(double weight) {
+        relaxation.relax(now, weight);
+        if (relaxation.firm(now, weight, bestRadius)) {
+            keep();
+        }
     }
 
     private void run(int mostDescents) {
@@ -114,54 +119,22 @@ public final class PackingSearch {
     /** Goes down from the arrangement. Tells whether that led lower than the base of this round of changes. */
     private boolean descend() {
         descents++;
-        energy.keepApart(0);
-        relax(SOFT);
-        relax(FIRM);
-        double expected = energy.shift(now);
+        relaxation.relax(now, Relaxation.SOFT);
+        double expected = relaxation.relax(now, Relaxation.FIRM);
         boolean lower = expected < baseRadius * (1 - 1e-6);
         if (lower) {
             baseRadius = expected;
             System.arraycopy(now, 0, base, 0, now.length);
         }
-        if (expected < bestRadius * (1 + DOUBT[0])) {
-            firm();
+        if (Relaxation.isPromising(expected, bestRadius) && relaxation.firm(now, Relaxation.FIRM, bestRadius)) {
+            keep();
         }
         return lower;
     }
 
-    private void relax(double weight) {
-        energy.soften(weight);
-        descent.forget();
-        descent.descend(now, MOST_STEPS, weight * 1e-2);
-    }
-
-    /** Takes the overlaps away, as long as a better answer than the best so far is to be expected. */
-    private void firm() {
-        energy.keepApart(GAP);
-        double weight = FIRM;
-        for (int round = 1; round < MOST_ROUNDS; round++) {
-            double level = Math.max(1e-16, weight * 1e-4);
-            descent.descend(now, MOST_STEPS, level);
-            double expected = energy.shift(now);
-            if (expected > bestRadius * (1 + DOUBT[Math.min(round, DOUBT.length - 1)])) {
-                return;
-            }
-            if (weight > HARD) {
-                weight *= 0.1;
-                energy.harden(0.1);
-            }
-        }
-        keep();
-    }
-
     private void keep() {
-        double radius = energy.radius(now);
-        if (radius < bestRadius && energy.overlap(now) < LARGEST_OVERLAP) {
-            bestRadius = radius;
-            double[] kept = now.clone();
-            kept[parts.variables - 1] = radius;
-            best = Optional.of(kept);
-            done = enough.test(radius * unit);
-        }
+        bestRadius = now[parts.variables - 1];
+        best = Optional.of(now.clone());
+        done = enough.test(bestRadius * unit);
     }
 }

@@ -28,12 +28,21 @@ public record Shape(double[] x, double[] y, double[] radius, boolean bar) {
     }
 
     /** Returns the distance from the origin of the frame to the outermost point. */
-    public double reach() {
+    double reach() {
         double reach = 0;
         for (int i = 0; i < size(); i++) {
             reach = Math.max(reach, Math.hypot(x[i], y[i]) + radius[i]);
         }
         return reach;
+    }
+
+    /** Returns the distance from the x axis to the point farthest above or below it. */
+    double halfHeight() {
+        double half = 0;
+        for (int i = 0; i < size(); i++) {
+            half = Math.max(half, Math.abs(y[i]) + radius[i]);
+        }
+        return half;
     }
 
     /** Returns a copy in another unit. */

@@ -17,6 +17,9 @@ public final class FitIds {
     /** The view for the daily question about one passage, without a chart. */
     public static final String PASSAGE_VIEW = "org.ferrule.ui.fit.passage";
 
+    /** The view with the calculators. */
+    public static final String SUMS_VIEW = "org.ferrule.ui.fit.sums";
+
     private FitIds() {
     }
 }

@@ -63,6 +63,7 @@ public final class DeviceChange {
                 change.apply(section.proximal()), change.apply(section.distal()), section.source()));
         Lumen lumen = place.lumen();
         Lumen changed = new Lumen(lumen.name(), lumen.use(), lumen.opening(), lumen.distalAt(), lumen.proximalAt(),
+                lumen.proximalStated(),
                 sections);
         List<Lumen> lumens = place.device().lumens().stream().map(l -> l.equals(lumen) ? changed : l).toList();
         return with(place.device(), place.device().sections(), lumens, place.device().claims(),

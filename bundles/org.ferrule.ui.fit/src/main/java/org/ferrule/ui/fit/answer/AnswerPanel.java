@@ -5,6 +5,7 @@
 
 package org.ferrule.ui.fit.answer;
 
+import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.jface.layout.GridDataFactory;
@@ -18,7 +19,10 @@ import org.eclipse.swt.widgets.Label;
 import org.ferrule.chart.drawing.LongitudinalDrawing;
 import org.ferrule.chart.words.ReasonWords;
 import org.ferrule.fit.device.Phase;
+import org.ferrule.fit.passage.FitAnswer;
 import org.ferrule.fit.passage.PhaseAnswer;
+import org.ferrule.picture.Picture;
+import org.ferrule.ui.fit.later.LatestWork;
 import org.ferrule.ui.picture.PictureCanvas;
 
 /**
@@ -37,7 +41,9 @@ public final class AnswerPanel {
     private final AnswerText text;
     private final PictureCanvas along;
     private final ShownPictures pictures;
+    private final LatestWork details;
     private AskedPair pair;
+    private FitAnswer explained;
 
     /** Creates the panel. */
     public AnswerPanel(Composite parent) {
@@ -52,6 +58,7 @@ public final class AnswerPanel {
         along = new PictureCanvas(parts);
         pictures = new ShownPictures(parts);
         parts.setWeights(WEIGHTS);
+        details = new LatestWork(control, "Look closer at an answer");
         parts.addListener(SWT.Resize, event -> turn());
     }
 
@@ -78,17 +85,27 @@ public final class AnswerPanel {
         return phases.phase();
     }
 
-    /** Explains the answer about a pair. */
+    /** Explains the answer about a pair, and what a closer look shows of it as soon as that is known. */
     public void show(AskedPair asked) {
         pair = asked;
+        explained = asked.answer();
         title.setText(asked.question().inner().device().name() + "  in  " + asked.question().outer().device().name());
         phases.show(asked);
         explain();
+        details.start(asked::inDetail, this::showCloser);
+    }
+
+    private void showCloser(FitAnswer closer) {
+        if (!closer.equals(explained)) {
+            explained = closer;
+            explain();
+        }
     }
 
     /** Explains nothing, and says why. */
     public void clear(String why) {
         pair = null;
+        details.forget();
         title.setText("");
         phases.clear();
         text.clear();
@@ -100,13 +117,23 @@ public final class AnswerPanel {
         if (pair == null) {
             return;
         }
-        AskedPair shown = pair;
+        AskedPair shown = pair.with(explained);
         Phase phase = phases.phase();
         PhaseAnswer answer = shown.answer().in(phase);
         text.show(shown, phase);
         LongitudinalDrawing lengthwise = new LongitudinalDrawing(ReasonWords.english(ShownUnits.now()));
         along.draw((width, height) -> lengthwise.ofPair(shown.question(), answer, phase, width, height));
         pictures.show(shown, answer, phase);
+    }
+
+    /** Returns the names of the pictures that there are of the answer. */
+    public List<String> pictures() {
+        return pictures.names();
+    }
+
+    /** Returns the picture that is chosen of those, as it is shown. */
+    public Optional<Picture> picture() {
+        return pictures.shown();
     }
 
     /** Puts the cursor into the panel. */

@@ -16,6 +16,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.ferrule.chart.words.AnswerLine;
 import org.ferrule.chart.words.AnswerWords;
+import org.ferrule.chart.words.ConditionWords;
 import org.ferrule.chart.words.ReasonWords;
 import org.ferrule.fit.device.Phase;
 import org.ferrule.ui.look.Colours;
@@ -42,10 +43,15 @@ final class AnswerText {
         AnswerWords words = new AnswerWords(ReasonWords.english(ShownUnits.now()));
         List<AnswerLine> lines = words.explain(pair.answer().in(phase), phase, pair.names(),
                 pair.question().direction());
+        List<String> conditions = ConditionWords.of(pair.question().conditions());
         StringBuilder content = new StringBuilder();
         List<StyleRange> styles = new ArrayList<>();
         for (AnswerLine line : lines) {
             append(content, styles, line);
+            if (line.kind() == AnswerLine.Kind.SUMMARY && !conditions.isEmpty()) {
+                append(content, styles, new AnswerLine(phase, AnswerLine.Kind.NOTE,
+                        "Asked: " + String.join("; ", conditions)));
+            }
         }
         text.setText(content.toString());
         text.setStyleRanges(styles.toArray(StyleRange[]::new));

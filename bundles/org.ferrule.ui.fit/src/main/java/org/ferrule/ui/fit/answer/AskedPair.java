@@ -8,6 +8,7 @@ package org.ferrule.ui.fit.answer;
 import java.util.Objects;
 
 import org.ferrule.chart.words.PairNames;
+import org.ferrule.fit.FitSolver;
 import org.ferrule.fit.passage.FitAnswer;
 import org.ferrule.fit.passage.FitQuestion;
 
@@ -16,13 +17,25 @@ import org.ferrule.fit.passage.FitQuestion;
  *
  * @param question what was asked
  * @param answer what came out
+ * @param solver that answered
  */
-public record AskedPair(FitQuestion question, FitAnswer answer) {
+public record AskedPair(FitQuestion question, FitAnswer answer, FitSolver solver) {
 
     /** Checks that nothing is missing. */
     public AskedPair {
         Objects.requireNonNull(question, "question");
         Objects.requireNonNull(answer, "answer");
+        Objects.requireNonNull(solver, "solver");
+    }
+
+    /** Works the answer out with more to show; takes its time, so not on the display's thread. */
+    public FitAnswer inDetail() {
+        return solver.inDetail().answer(question);
+    }
+
+    /** Returns the same question with another answer. */
+    AskedPair with(FitAnswer other) {
+        return new AskedPair(question, other, solver);
     }
 
     /** Returns what the two devices are called. */

@@ -7,6 +7,7 @@ package org.ferrule.ui.fit.answer;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -23,6 +24,7 @@ import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.evidence.Evidence;
 import org.ferrule.fit.evidence.SharedSection;
 import org.ferrule.fit.passage.PhaseAnswer;
+import org.ferrule.picture.Picture;
 import org.ferrule.ui.picture.PictureCanvas;
 import org.ferrule.ui.picture.PictureMaker;
 
@@ -68,6 +70,14 @@ final class ShownPictures {
         choice.select(place());
         showChoice(pictures.size() > 1);
         draw();
+    }
+
+    List<String> names() {
+        return pictures.stream().map(Named::name).toList();
+    }
+
+    Optional<Picture> shown() {
+        return canvas.picture();
     }
 
     void clear() {

@@ -17,6 +17,7 @@ import java.util.stream.IntStream;
 import org.ferrule.chart.look.VerdictLook;
 import org.ferrule.engine.chart.SolvedChart;
 import org.ferrule.fit.matrix.FitCell;
+import org.ferrule.fit.matrix.MatrixQuestion;
 import org.ferrule.ui.fit.answer.AskedPair;
 
 /** What the matrix shows: the answers of a chart, filtered and sorted. */
@@ -54,8 +55,8 @@ public final class MatrixContent {
     public AskedPair pair(int row, int column) {
         int outer = axis(Side.OUTER).index(row);
         int inner = axis(Side.INNER).index(column);
-        return new AskedPair(solved.matrix().question().question(outer, inner),
-                solved.matrix().answer(outer, inner));
+        MatrixQuestion asked = solved.matrix().question();
+        return new AskedPair(asked.question(outer, inner), solved.matrix().answer(outer, inner), asked.solver());
     }
 
     /**

@@ -5,14 +5,11 @@
 
 package org.ferrule.ui.fit.passage;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
 
 import org.eclipse.jface.bindings.keys.KeyStroke;
-import org.eclipse.jface.fieldassist.ContentProposal;
 import org.eclipse.jface.fieldassist.ContentProposalAdapter;
 import org.eclipse.jface.fieldassist.IContentProposal;
 import org.eclipse.jface.fieldassist.TextContentAdapter;
@@ -25,6 +22,7 @@ import org.eclipse.swt.widgets.Text;
 import org.ferrule.engine.catalogue.Catalogue;
 import org.ferrule.engine.catalogue.CataloguedDevice;
 import org.ferrule.fit.device.Device;
+import org.ferrule.ui.fit.proposal.DeviceProposal;
 
 /** A field in which a device is found by any words of its name, kind, size, maker or id. */
 final class DeviceField {
@@ -57,28 +55,17 @@ final class DeviceField {
                 (contents, position) -> proposals(contents), all, null);
         adapter.setProposalAcceptanceStyle(ContentProposalAdapter.PROPOSAL_REPLACE);
         adapter.setPopupSize(new Point(POPUP_WIDTH, POPUP_HEIGHT));
-        adapter.addContentProposalListener((IContentProposal proposal) -> choose(((Proposal) proposal).reference));
+        adapter.addContentProposalListener((IContentProposal proposal) -> choose(((DeviceProposal) proposal).device()));
     }
 
     private IContentProposal[] proposals(String typed) {
-        String words = reference.isEmpty() ? typed.toLowerCase(Locale.ROOT).trim() : "";
-        List<IContentProposal> found = new ArrayList<>();
-        for (CataloguedDevice device : devices) {
-            if (matches(device, words)) {
-                found.add(new Proposal(device));
-            }
-        }
-        return found.toArray(IContentProposal[]::new);
+        String words = reference.isEmpty() ? typed : "";
+        return devices.stream().filter(device -> DeviceProposal.matches(device, words)).map(DeviceProposal::named)
+                .toArray(IContentProposal[]::new);
     }
 
-    private static boolean matches(CataloguedDevice device, String words) {
-        String all = String.join(" ", device.device().name(), device.device().kind().word(), device.device().size(),
-                device.maker(), device.model(), device.device().id()).toLowerCase(Locale.ROOT);
-        return words.isEmpty() || List.of(words.split("\\s+")).stream().allMatch(all::contains);
-    }
-
-    private void choose(String chosen) {
-        reference = chosen;
+    private void choose(CataloguedDevice chosen) {
+        reference = chosen.library() + "!" + chosen.device().id();
         changed.run();
     }
 
@@ -116,21 +103,5 @@ final class DeviceField {
 
     Text control() {
         return text;
-    }
-
-    /** A device on offer. */
-    private static final class Proposal extends ContentProposal {
-
-        private final String reference;
-
-        Proposal(CataloguedDevice device) {
-            super(device.device().name(), label(device), null);
-            reference = device.library() + "!" + device.device().id();
-        }
-
-        private static String label(CataloguedDevice device) {
-            return device.device().name() + "  \u2013  " + device.device().kind().word()
-                    + (device.device().size().isEmpty() ? "" : ", " + device.device().size());
-        }
     }
 }

@@ -7,6 +7,7 @@ package org.ferrule.ui.fit.passage;
 
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
 import org.eclipse.jface.action.Action;
 import org.eclipse.jface.action.IAction;
@@ -50,8 +51,15 @@ final class HistoryMenu extends Action implements IMenuCreator {
 
     private void add(PassageQuestion question) {
         MenuItem item = new MenuItem(menu, SWT.PUSH);
-        item.setText((name(question.inner()) + "  in  " + name(question.outer())).replace("&", "&&"));
+        item.setText((name(question.inner()) + "  in  " + name(question.outer()) + more(question)).replace("&", "&&"));
         item.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> chosen.accept(question)));
+    }
+
+    private String more(PassageQuestion question) {
+        String beside = question.conditions().beside().stream().map(each -> "  beside  " + name(each.device()))
+                .collect(Collectors.joining());
+        String extension = question.conditions().extension();
+        return beside + (extension.isEmpty() ? "" : "  through  " + name(extension));
     }
 
     private String name(String reference) {

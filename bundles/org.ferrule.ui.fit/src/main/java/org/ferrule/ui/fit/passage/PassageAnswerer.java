@@ -48,8 +48,11 @@ public final class PassageAnswerer {
         Optional<String> named = Optional.of(asked.lumen()).filter(name -> !name.isEmpty());
         Lumen lumen = new LumenReference(asked.outer(), named).lumen(outer, asked.direction());
         FitQuestion question = new FitQuestion(ReadDevice.of(outer, rules), lumen, inner(asked, inner, rules),
-                asked.direction(), reach(asked), rules);
-        return new AskedPair(question, FitSolver.with(checks, devices.catalogue().bench()).answer(question));
+                asked.direction(), reach(asked),
+                new ConditionReading(devices.catalogue(), rules).read(asked.conditions()),
+                rules);
+        FitSolver solver = FitSolver.with(checks, devices.catalogue().bench());
+        return new AskedPair(question, solver.answer(question), solver);
     }
 
     private RuleSet rules(PassageQuestion asked) {

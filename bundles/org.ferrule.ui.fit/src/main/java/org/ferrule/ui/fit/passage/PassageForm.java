@@ -36,10 +36,16 @@ final class PassageForm {
     private final Combo direction;
     private final Text reach;
     private final Combo rules;
+    private final ConditionForm conditions;
     private boolean showing;
 
-    /** Creates the form; the listener hears of every question that is filled in. */
-    PassageForm(Composite parent, Consumer<PassageQuestion> listener) {
+    /**
+     * Creates the form.
+     *
+     * @param listener hears of every question that is filled in
+     * @param resized hears when it takes more or less room than before
+     */
+    PassageForm(Composite parent, Consumer<PassageQuestion> listener, Runnable resized) {
         this.listener = listener;
         control = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(2).margins(6, 4).spacing(8, 4).applyTo(control);
@@ -53,6 +59,7 @@ final class PassageForm {
         }
         reach = text("Reach", "hub to hub, or such as 86 mm");
         rules = combo("Rules");
+        conditions = new ConditionForm(control, this::changed, resized);
     }
 
     private Combo combo(String label) {
@@ -95,6 +102,7 @@ final class PassageForm {
 
     private void changed() {
         if (!showing) {
+            conditions.showHeading();
             listener.accept(question());
         }
     }
@@ -106,6 +114,7 @@ final class PassageForm {
         outer.offer(devices.catalogue());
         wire.offer(devices.catalogue());
         inner.offer(devices.catalogue());
+        conditions.offer(devices.catalogue());
         rules.setItems(devices.rules().keySet().toArray(String[]::new));
         show(kept);
     }
@@ -119,6 +128,7 @@ final class PassageForm {
         inner.show(question.inner());
         direction.select(question.direction().ordinal());
         reach.setText(question.reach());
+        conditions.show(question.conditions());
         rules.select(rules.indexOf(question.rules()));
         if (rules.getSelectionIndex() < 0 && rules.getItemCount() == 1) {
             rules.select(0);
@@ -131,7 +141,7 @@ final class PassageForm {
         String chosen = lumen.getSelectionIndex() > 0 ? lumen.getText() : "";
         return new PassageQuestion(outer.reference(), chosen, wire.reference(), inner.reference(),
                 Direction.values()[Math.max(0, direction.getSelectionIndex())], reach.getText().trim(),
-                rules.getText());
+                rules.getText(), conditions.conditions());
     }
 
     boolean setFocus() {

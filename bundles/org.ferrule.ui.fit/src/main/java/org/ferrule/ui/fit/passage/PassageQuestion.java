@@ -21,12 +21,14 @@ import org.ferrule.fit.passage.Direction;
  * @param direction how it enters
  * @param reach the distance beyond the outer's distal end, as typed; empty for hub to hub
  * @param rules the rule set, as a path in the project
+ * @param conditions what else holds
  */
 public record PassageQuestion(String outer, String lumen, String wire, String inner, Direction direction, String reach,
-        String rules) {
+        String rules, PassageConditions conditions) {
 
     /** Nothing is filled in yet. */
-    public static final PassageQuestion EMPTY = new PassageQuestion("", "", "", "", Direction.TIP_FIRST, "", "");
+    public static final PassageQuestion EMPTY = new PassageQuestion("", "", "", "", Direction.TIP_FIRST, "", "",
+            PassageConditions.NONE);
 
     /** Checks that nothing is missing. */
     public PassageQuestion {
@@ -37,6 +39,13 @@ public record PassageQuestion(String outer, String lumen, String wire, String in
         Objects.requireNonNull(direction, "direction");
         Objects.requireNonNull(reach, "reach");
         Objects.requireNonNull(rules, "rules");
+        Objects.requireNonNull(conditions, "conditions");
+    }
+
+    /** The question about a device that passes alone, straight and unused. */
+    public PassageQuestion(String outer, String lumen, String wire, String inner, Direction direction, String reach,
+            String rules) {
+        this(outer, lumen, wire, inner, direction, reach, rules, PassageConditions.NONE);
     }
 
     /** Tells whether both devices are named. */
@@ -51,7 +60,7 @@ public record PassageQuestion(String outer, String lumen, String wire, String in
 
     /** Returns the question with the devices in each other's place. */
     public PassageQuestion swapped() {
-        return new PassageQuestion(inner, "", wire, outer, direction, reach, rules);
+        return new PassageQuestion(inner, "", wire, outer, direction, reach, rules, conditions);
     }
 
     void save(IMemento memento) {
@@ -62,13 +71,14 @@ public record PassageQuestion(String outer, String lumen, String wire, String in
         memento.putString("direction", direction.name());
         memento.putString("reach", reach);
         memento.putString("rules", rules);
+        conditions.save(memento);
     }
 
     static PassageQuestion restore(IMemento memento) {
         boolean overWire = Direction.OVER_WIRE_TAIL.name().equals(memento.getString("direction"));
         return new PassageQuestion(text(memento, "outer"), text(memento, "lumen"), text(memento, "wire"),
                 text(memento, "inner"), overWire ? Direction.OVER_WIRE_TAIL : Direction.TIP_FIRST,
-                text(memento, "reach"), text(memento, "rules"));
+                text(memento, "reach"), text(memento, "rules"), PassageConditions.restore(memento));
     }
 
     private static String text(IMemento memento, String key) {

@@ -31,7 +31,9 @@ import org.ferrule.fit.rules.RuleSetException;
 import org.ferrule.ui.Services;
 import org.ferrule.ui.document.DocumentRecords;
 import org.ferrule.ui.fit.answer.AnswerPanel;
+import org.ferrule.ui.fit.answer.AskedPair;
 import org.ferrule.ui.fit.answer.PairSelectionProvider;
+import org.ferrule.ui.fit.later.LatestWork;
 
 /** The daily question without a chart: what is in place, what is to be passed, and the answer with its drawing. */
 public final class PassageView extends ViewPart {
@@ -49,6 +51,7 @@ public final class PassageView extends ViewPart {
     private ProjectChoice projects;
     private PassageForm form;
     private AnswerPanel panel;
+    private LatestWork work;
     private Display display;
     private String restoredProject = "";
 
@@ -81,12 +84,14 @@ public final class PassageView extends ViewPart {
         scroller.setExpandHorizontal(true);
         scroller.setExpandVertical(true);
         projects = new ProjectChoice(left, this::readProject);
-        form = new PassageForm(left, this::ask);
+        form = new PassageForm(left, this::ask,
+                () -> scroller.setMinHeight(left.computeSize(FORM_WIDTH, SWT.DEFAULT).y));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(form.control());
         scroller.setMinHeight(left.computeSize(FORM_WIDTH, SWT.DEFAULT).y);
         panel = new AnswerPanel(parent);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(panel.control());
         panel.clear(FIRST);
+        work = new LatestWork(panel.control(), "Answer one passage");
         reading = new ProjectReading(display, this::offer);
         getSite().setSelectionProvider(selection);
         addActions();
@@ -141,15 +146,31 @@ public final class PassageView extends ViewPart {
 
     private void ask(PassageQuestion question) {
         if (!question.isComplete()) {
+            work.forget();
             panel.clear(FIRST);
             return;
         }
-        try {
-            panel.show(new PassageAnswerer(devices, Extensions.ofPlatform().checks()).answer(question));
+        PassageAnswerer answerer = new PassageAnswerer(devices, Extensions.ofPlatform().checks());
+        work.start(() -> Answered.by(answerer, question), answered -> show(question, answered));
+    }
+
+    private void show(PassageQuestion question, Answered answered) {
+        answered.pair().ifPresentOrElse(pair -> {
+            panel.show(pair);
             selection.select(panel.shown());
             history.add(question);
-        } catch (ReferenceException | RuleSetException | IllegalArgumentException e) {
-            panel.clear(e.getMessage());
+        }, () -> panel.clear(answered.problem()));
+    }
+
+    /** What came of a question: the pair with its answer, or what stands in the way. */
+    private record Answered(Optional<AskedPair> pair, String problem) {
+
+        static Answered by(PassageAnswerer answerer, PassageQuestion question) {
+            try {
+                return new Answered(Optional.of(answerer.answer(question)), "");
+            } catch (ReferenceException | RuleSetException | IllegalArgumentException e) {
+                return new Answered(Optional.empty(), e.getMessage());
+            }
         }
     }
 

@@ -127,7 +127,7 @@ public final class ChartProblems implements ProblemSource {
         }
 
         private void add(ChartProblem problem) {
-            ChartPlace place = ChartPlace.of(chart, problem.place());
+            ChartPlace place = ChartPlace.of(chart, problem);
             found.add(FoundProblem.at(request.record(), place.object(), place.feature(), Severity.ERROR,
                     "chart." + problem.place(), problem.message()));
         }

@@ -7,7 +7,7 @@ package org.ferrule.ui.fit.setup;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.function.Predicate;
 
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IResource;
@@ -19,25 +19,22 @@ import org.eclipse.jface.window.Window;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.dialogs.ElementListSelectionDialog;
-import org.ferrule.engine.catalogue.Catalogue;
 import org.ferrule.engine.catalogue.CataloguedDevice;
-import org.ferrule.engine.catalogue.LibraryReader;
-import org.ferrule.fit.device.DeviceKind;
+import org.ferrule.fit.device.Device;
 import org.ferrule.model.DocumentKind;
-import org.ferrule.model.FitChart;
 import org.ferrule.ui.document.DocumentFiles;
-import org.ferrule.ui.fit.chart.LiveAnswers;
+import org.ferrule.ui.fit.proposal.DeviceProposal;
 import org.ferrule.ui.look.Icons;
 
 /** The dialogs in which documents, devices and lines of text are picked for a chart. */
 final class ChartPickers {
 
-    private final LiveAnswers answers;
+    private final ChartDevices devices;
     private final IFile chart;
     private final Shell shell;
 
-    ChartPickers(LiveAnswers answers, IFile chart, Shell shell) {
-        this.answers = answers;
+    ChartPickers(ChartDevices devices, IFile chart, Shell shell) {
+        this.devices = devices;
         this.chart = chart;
         this.shell = shell;
     }
@@ -67,31 +64,13 @@ final class ChartPickers {
         return files;
     }
 
-    /** Devices of the chart's libraries that are not there yet; all kinds, or one only. */
-    List<String> devices(List<String> there, DeviceKind only, boolean several) {
-        Object[] offered = catalogue().devices().stream().filter(d -> only == null || d.device().kind() == only)
+    /** Devices of the chart's libraries that are not there yet; all, or some only. */
+    List<String> devices(List<String> there, Predicate<Device> only, boolean several) {
+        List<CataloguedDevice> all = devices.all();
+        Object[] offered = all.stream().filter(d -> only.test(d.device()))
                 .filter(d -> there.stream().noneMatch(d::isCalled)).toArray();
-        return pick(offered, d -> label((CataloguedDevice) d), ChartPickers::icon, "Devices", several).stream()
-                .map(d -> reference((CataloguedDevice) d)).toList();
-    }
-
-    private Catalogue catalogue() {
-        List<LibraryReader> readers = answers.chart().map(FitChart::getLibraries).map(List::copyOf).orElse(List.of())
-                .stream().flatMap(path -> answers.documents().library(path).stream()
-                        .map(library -> new LibraryReader(path, library)))
-                .toList();
-        return Catalogue.of(readers);
-    }
-
-    /** An id alone, unless two libraries share it. */
-    private String reference(CataloguedDevice device) {
-        long bearers = catalogue().devices().stream().filter(d -> d.device().id().equals(device.device().id())).count();
-        return bearers == 1 ? device.device().id() : device.library() + "!" + device.device().id();
-    }
-
-    private static String label(CataloguedDevice device) {
-        return Stream.of(device.device().name(), device.device().kind().word(), device.device().size(),
-                device.device().id()).filter(text -> !text.isEmpty()).reduce((a, b) -> a + "  \u2013  " + b).orElse("");
+        return pick(offered, d -> DeviceProposal.label((CataloguedDevice) d), ChartPickers::icon, "Devices", several)
+                .stream().map(d -> ChartDevices.reference((CataloguedDevice) d, all)).toList();
     }
 
     private static Image icon(Object device) {

@@ -8,6 +8,7 @@ package org.ferrule.ui.fit.setup;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 
 import org.eclipse.emf.ecore.EAttribute;
@@ -18,6 +19,7 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.forms.IManagedForm;
+import org.ferrule.fit.device.Device;
 import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.model.DocumentKind;
 import org.ferrule.model.ModelPackage.Literals;
@@ -25,7 +27,7 @@ import org.ferrule.ui.document.DocumentChange;
 import org.ferrule.ui.edit.DocumentPage;
 import org.ferrule.ui.edit.field.FieldForm;
 import org.ferrule.ui.fit.chart.FitChartEditor;
-import org.ferrule.ui.fit.chart.LiveAnswers;
+import org.ferrule.ui.look.ModelLabels;
 
 /** The page on which it is set up what a chart asks. */
 public final class SetUpPage extends DocumentPage {
@@ -33,21 +35,24 @@ public final class SetUpPage extends DocumentPage {
     /** Id of the page. */
     public static final String ID = "setup";
 
+    private static final Predicate<Device> WIRES = device -> device.kind() == DeviceKind.GUIDEWIRE;
+    private static final int SEGMENT_COLUMN = 110;
+
     private final List<PartSection> sections = new ArrayList<>();
-    private final LiveAnswers answers;
+    private final ChartDevices devices;
     private ChartPickers pickers;
     private IManagedForm managed;
 
     /** Creates the page. */
     public SetUpPage(FitChartEditor editor) {
         super(editor, ID, "Set-up");
-        answers = editor.answers();
+        devices = new ChartDevices(editor.answers());
     }
 
     @Override
     protected void fill(IManagedForm form) {
         managed = form;
-        pickers = new ChartPickers(answers, session().file(), getSite().getShell());
+        pickers = new ChartPickers(devices, session().file(), getSite().getShell());
         Composite body = form.getForm().getBody();
         GridLayoutFactory.fillDefaults().numColumns(2).equalWidth(true).margins(12, 8).spacing(20, 10).applyTo(body);
         Composite left = column(body);
@@ -55,10 +60,10 @@ public final class SetUpPage extends DocumentPage {
         addChart(left);
         addAxis(left, "Rows: outer devices", Literals.FIT_CHART__OUTER);
         addAxis(left, "Columns: inner devices", Literals.FIT_CHART__INNER);
-        addDocuments(right);
+        addDocuments(left);
         addConditions(right);
         addWay(right);
-        addPaper(right);
+        addPaper(left);
         sections.forEach(PartSection::refresh);
     }
 
@@ -105,18 +110,23 @@ public final class SetUpPage extends DocumentPage {
             form.choice(Literals.AXIS__GROUP_BY);
             form.choice(Literals.AXIS__SORT_BY);
         });
-        addList(section, "Only these devices", Literals.AXIS__DEVICES, there -> pickers.devices(there, null, true));
-        addList(section, "Hidden", Literals.AXIS__HIDDEN, there -> pickers.devices(there, null, true));
+        addList(section, "Only these devices", Literals.AXIS__DEVICES,
+                there -> pickers.devices(there, device -> true, true));
+        addList(section, "Hidden", Literals.AXIS__HIDDEN, there -> pickers.devices(there, device -> true, true));
     }
 
     private void addConditions(Composite column) {
         PartSection section = section(column, "Conditions", Literals.FIT_CHART__CONDITIONS, form -> {
             form.choice(Literals.CONDITIONS__DIRECTION);
-            form.text(Literals.CONDITIONS__WIRE).explained("Id of the wire that the devices run on");
+            form.text(Literals.CONDITIONS__WIRE).proposing(devices.proposals(WIRES))
+                    .explained("Id of the wire that the devices run on");
             form.dimension(Literals.CONDITIONS__REACH);
+            form.flag(Literals.CONDITIONS__AFTER_INFLATION)
+                    .explained(ModelLabels.description(Literals.CONDITIONS__AFTER_INFLATION));
         });
         section.addPicking("Choose wire...", Literals.CONDITIONS__WIRE,
-                () -> pickers.devices(List.of(), DeviceKind.GUIDEWIRE, false));
+                () -> pickers.devices(List.of(), WIRES, false));
+        new ConditionBlocks(session(), managed, section, devices, pickers).add();
     }
 
     private void addWay(Composite column) {
@@ -129,7 +139,19 @@ public final class SetUpPage extends DocumentPage {
         });
         PartSection path = section(column, "Way to the lesion", Literals.FIT_CHART__PATH,
                 form -> form.text(Literals.VESSEL_PATH__NAME));
-        path.add(new SegmentsBlock(session(), managed, path.client()));
+        path.add(new ObjectsBlock(session(), managed, path.client(), "", Literals.VESSEL_PATH__SEGMENTS,
+                List.of(new ObjectColumn("Segment", Literals.VESSEL_SEGMENT__NAME, SEGMENT_COLUMN),
+                        new ObjectColumn("Length", Literals.VESSEL_SEGMENT__LENGTH, SEGMENT_COLUMN),
+                        new ObjectColumn("Diameter", Literals.VESSEL_SEGMENT__DIAMETER, SEGMENT_COLUMN)),
+                SetUpPage::addSegment));
+    }
+
+    private static void addSegment(FieldForm form) {
+        form.text(Literals.VESSEL_SEGMENT__NAME);
+        form.dimension(Literals.VESSEL_SEGMENT__LENGTH);
+        form.dimension(Literals.VESSEL_SEGMENT__DIAMETER);
+        form.dimension(Literals.VESSEL_SEGMENT__BEND_RADIUS);
+        form.text(Literals.VESSEL_SEGMENT__BEND_ANGLE_DEGREES);
     }
 
     private void addPaper(Composite column) {

@@ -6,21 +6,36 @@
 package org.ferrule.ui.tests.fit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
 
 import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.core.runtime.CoreException;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.forms.widgets.ExpandableComposite;
 import org.ferrule.fit.passage.Direction;
 import org.ferrule.fit.passage.FitAnswer;
 import org.ferrule.model.ModelPackage;
 import org.ferrule.quantity.Dimension;
+import org.ferrule.quantity.Length;
 import org.ferrule.ui.fit.FitIds;
 import org.ferrule.ui.fit.answer.AskedPair;
+import org.ferrule.ui.fit.passage.PassageConditions;
+import org.ferrule.ui.fit.passage.PassageConditions.Beside;
 import org.ferrule.ui.fit.passage.PassageQuestion;
 import org.ferrule.ui.fit.passage.PassageView;
 import org.ferrule.ui.tests.robot.EditorFixture;
 import org.ferrule.ui.tests.robot.ScreenPicture;
+import org.ferrule.ui.tests.robot.Widgets;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -71,5 +86,56 @@ class PassageTest {
         fixture.robot().waitFor("another answer",
                 () -> view.panel().shown().map(AskedPair::answer).filter(a -> !a.equals(before)).isPresent());
         assertTrue(before.in().verdict() != view.panel().shown().orElseThrow().answer().in().verdict());
+    }
+
+    private AskedPair askBeside(String device) {
+        view.ask(fixture.project(), new PassageQuestion(GUIDE, "", "hes-workhorse-190", BALLOON, Direction.TIP_FIRST,
+                "", "house.rules.json", new PassageConditions(List.of(new Beside(device, "", false)), "", "",
+                        Optional.empty(), false)));
+        fixture.robot().waitFor("an answer with both", () -> view.panel().shown()
+                .filter(pair -> pair.question().conditions().inside().size() == 1).isPresent());
+        return view.panel().shown().orElseThrow();
+    }
+
+    private Composite body() {
+        return view.panel().control().getParent();
+    }
+
+    @Test
+    void aSecondDeviceInsideTakesRoom() {
+        Length alone = ask().answer().in().clearance().orElseThrow().nominal();
+        Length together = askBeside("dun-sc-250-15").answer().in().clearance().orElseThrow().nominal();
+        new ScreenPicture().take("passage-beside");
+        assertTrue(together.compareTo(alone) < 0, together.mm() + " mm");
+        assertEquals("What else holds (1)",
+                Widgets.first(body(), ExpandableComposite.class, any -> true).orElseThrow().getText());
+        assertFalse(Widgets.labelled(body(), "Beside", Text.class).getText().isEmpty());
+        assertTrue(Widgets.first(body(), StyledText.class, t -> t.getText().contains("Asked: beside")).isPresent());
+    }
+
+    @Test
+    void whatCannotBeReadIsToldInsteadOfAnAnswer() {
+        askBeside("dun-sc-250-15");
+        Text tip = Widgets.labelled(body(), "Tip beyond", Text.class);
+        fixture.robot().click(tip);
+        fixture.robot().type("3");
+        fixture.robot().waitFor("no answer", () -> view.panel().shown().isEmpty());
+        fixture.robot().type(" cm");
+        fixture.robot().waitFor("an answer", () -> view.panel().shown().isPresent());
+    }
+
+    @Test
+    void severalPicturesCanBeChosen() {
+        askBeside("dun-sc-250-15");
+        fixture.robot().waitFor("the pictures of a closer look", () -> view.panel().pictures().contains("Flow left"));
+        Combo choice = Widgets.first((Composite) view.panel().control(), Combo.class, any -> true).orElseThrow();
+        fixture.robot().click(choice);
+        fixture.robot().key(SWT.ESC);
+        choice.setFocus();
+        choice.select(choice.indexOf("Flow left"));
+        choice.notifyListeners(SWT.Selection, new Event());
+        fixture.robot().settle();
+        new ScreenPicture().take("passage-flow");
+        assertTrue(view.panel().picture().orElseThrow().title().contains("Flow left"));
     }
 }

@@ -2,27 +2,20 @@
  * Copyright (c) 2026 the Ferrule authors.
  * SPDX-License-Identifier: EPL-2.0
  */
-package org.ferrule.engine.content;
+package org.ferrule.chart.words;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
-import org.ferrule.chart.words.LengthWords;
-import org.ferrule.chart.words.Phrases;
-import org.ferrule.chart.words.UnitPreferences;
-import org.ferrule.engine.chart.AssembledChart;
 import org.ferrule.fit.device.Device;
 import org.ferrule.fit.device.DeviceKind;
-import org.ferrule.fit.matrix.MatrixQuestion;
 import org.ferrule.fit.passage.Bend;
 import org.ferrule.fit.passage.Bend.Where;
 import org.ferrule.fit.passage.Conditions;
-import org.ferrule.fit.passage.Direction;
 import org.ferrule.fit.passage.Occupant;
 import org.ferrule.fit.passage.ReadDevice;
 import org.ferrule.fit.passage.Through;
-import org.ferrule.model.FitChart;
 import org.ferrule.quantity.Length;
 import org.ferrule.quantity.LengthFormat;
 import org.ferrule.quantity.LengthUnit;
@@ -41,41 +34,6 @@ public final class ConditionWords {
         ConditionWords words = new ConditionWords();
         words.add(conditions);
         return words.lines;
-    }
-
-    static List<String> of(FitChart chart, AssembledChart assembled) {
-        ConditionWords words = new ConditionWords();
-        if (assembled.question().direction() == Direction.OVER_WIRE_TAIL) {
-            words.overWire(assembled.question());
-        } else {
-            words.tipFirst(chart, assembled);
-        }
-        words.add(assembled.question().conditions());
-        return words.lines;
-    }
-
-    private void overWire(MatrixQuestion question) {
-        say("overWire");
-        say("wireAhead", words.length(question.reach().orElseGet(question.rules()::wireAheadOrFail)));
-    }
-
-    private void tipFirst(FitChart chart, AssembledChart assembled) {
-        say(assembled.question().conditions().alone() ? "tipFirst.alone" : "tipFirst");
-        boolean protrudes = assembled.question().conditions().through()
-                .filter(t -> t.protrusion().compareTo(Length.ZERO) > 0).isPresent();
-        assembled.question().reach().ifPresentOrElse(
-                r -> say(protrudes ? "reach.extension" : "reach", words.length(r), lesion(chart)),
-                () -> say("hubToHub"));
-        assembled.wire().ifPresentOrElse(w -> say("wire", w.name()), () -> say("ownWire"));
-    }
-
-    private String lesion(FitChart chart) {
-        boolean stated = chart.getConditions() != null && chart.getConditions().getReach() != null;
-        if (stated || chart.getLesion() == null) {
-            return "";
-        }
-        String name = ChartContents.text(chart.getLesion().getName());
-        return name.isEmpty() ? phrase("lesion.unnamed") : phrase("lesion", name);
     }
 
     private void add(Conditions conditions) {

@@ -2,7 +2,7 @@
  * Copyright (c) 2026 the Ferrule authors.
  * SPDX-License-Identifier: EPL-2.0
  */
-package org.ferrule.cli.internal;
+package org.ferrule.calc.result;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -11,19 +11,17 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-import org.ferrule.calc.result.Calculation;
-import org.ferrule.calc.result.Detail;
-import org.ferrule.calc.result.DetailValue;
 import org.ferrule.quantity.LengthUnit;
 import org.ferrule.quantity.PressureUnit;
 
 /** The answer of a calculator in lines for people. */
-final class CalculationText {
+public final class CalculationText {
 
     private CalculationText() {
     }
 
-    static List<String> write(Calculation answer) {
+    /** Returns the value with its interval and details, an empty line, and what the answer rests on. */
+    public static List<String> write(Calculation answer) {
         String unit = symbol(answer.unit());
         List<String> lines = new ArrayList<>();
         lines.add(answer.what() + ": " + answer.value().map(value -> number(value) + unit)

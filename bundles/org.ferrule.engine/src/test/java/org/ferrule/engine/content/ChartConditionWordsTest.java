@@ -20,7 +20,7 @@ import org.ferrule.model.FitChart;
 import org.junit.jupiter.api.Test;
 
 /** Whoever reads a chart is told all conditions under which it holds. */
-class ConditionWordsTest {
+class ChartConditionWordsTest {
 
     @Test
     void saysThatADevicePassesAlone() {
@@ -56,6 +56,6 @@ class ConditionWordsTest {
         AssembledChart assembled = new ChartAssembler(List.of()).assemble(chart,
                 Catalogue.of(List.of(new LibraryReader("large.devices.json", LargeLibrary.of(2, 3)))),
                 RuleTranslator.translate(LargeLibrary.rules()));
-        return ConditionWords.of(chart, assembled);
+        return ChartConditionWords.of(chart, assembled);
     }
 }

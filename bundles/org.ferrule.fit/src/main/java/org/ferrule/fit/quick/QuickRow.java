@@ -1,0 +1,201 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.fit.quick;
+
+import java.util.Arrays;
+
+/**
+ * The answers about a lumen and a block of devices. A scratch pad for one thread. Property by property most pairs are
+ * answered in a loop over arrays, and the others one by one.
+ */
+public final class QuickRow {
+    /** Marks of a pair of which the solver has to be asked. */
+    public static final int ASK_SOLVER = -1;
+
+    private static final int NOT_SEEN = -1;
+    /** Stands for the name of a lumen's section where no place decides. */
+    private static final int NO_PLACE = -1;
+
+    private final QuickSolver solver;
+    private final Passing passing = new Passing();
+    private int[] marks = {};
+    private int[] worst = {};
+    private int[] nominal = {};
+    private int[] lumenName = {};
+    private int[] deviceName = {};
+    private int[] in = {};
+    private int[] out = {};
+    private int[] said = {};
+
+    QuickRow(QuickSolver solver) {
+        this.solver = solver;
+    }
+
+    /** Asks about all pairs of a lumen and a block of devices. */
+    public void ask(QuickOuter outer, QuickBlock block) {
+        makeRoom(block.count);
+        lookIn(outer, block);
+        lookOut(outer, block);
+        hear(outer, block);
+        judge(outer, block);
+        if (!outer.tried.isEmpty()) {
+            leaveTried(outer, block);
+        }
+    }
+
+    private void makeRoom(int count) {
+        if (marks.length < count) {
+            marks = new int[count];
+            worst = new int[count];
+            nominal = new int[count];
+            lumenName = new int[count];
+            deviceName = new int[count];
+            in = new int[count];
+            out = new int[count];
+            said = new int[count];
+        }
+    }
+
+    private void lookIn(QuickOuter outer, QuickBlock block) {
+        lookAtTops(outer, block, block.in, in);
+        for (int i = 0; i < block.count; i++) {
+            lumenName[i] = 0;
+            if (in[i] == NOT_SEEN) {
+                in[i] = block.inner[i] == null ? Passing.NO_RULE : lookIn(outer, block.inner[i], i);
+            }
+        }
+    }
+
+    private int lookIn(QuickOuter outer, QuickInner inner, int i) {
+        int verdict = passing.look(outer.bore, inner.in, solver.lengths.travel(outer, inner),
+                solver.lengths.isLengthUnstated(outer, inner), solver.required(outer.kind, inner.kind));
+        worst[i] = passing.worst;
+        nominal[i] = passing.nominal;
+        lumenName[i] = passing.hasPlace ? passing.lumenName : NO_PLACE;
+        deviceName[i] = passing.deviceName;
+        return verdict;
+    }
+
+    private void lookOut(QuickOuter outer, QuickBlock block) {
+        lookAtTops(outer, block, block.out, out);
+        for (int i = 0; i < block.count; i++) {
+            if (out[i] == NOT_SEEN) {
+                QuickInner inner = block.inner[i];
+                out[i] = inner == null || inner.out == inner.in ? in[i]
+                        : passing.verdict(outer.bore, inner.out, solver.lengths.travel(outer, inner),
+                                solver.lengths.isLengthUnstated(outer, inner),
+                                solver.required(outer.kind, inner.kind));
+            }
+        }
+    }
+
+    /**
+     * Devices that pass one diameter in full: only their widest place counts. Where one of them is stopped going in, the
+     * place where it stops has to be looked for.
+     */
+    private void lookAtTops(QuickOuter outer, QuickBlock block, QuickBlock.Tops tops, int[] verdicts) {
+        if (!outer.bore.isPlain() || solver.lengths.reachStated() && outer.length == 0) {
+            Arrays.fill(verdicts, 0, block.count, NOT_SEEN);
+            return;
+        }
+        int low = outer.bore.low(0);
+        int centre = outer.bore.centre(0);
+        long travel = solver.lengths.asksForDistance() ? outer.lengthNeeded : -outer.beyond;
+        long atStart = travel - outer.bore.stretches().from(0);
+        long atEnd = travel - outer.bore.stretches().to(0);
+        boolean assumed = outer.bore.stretches().isAssumed(0);
+        int mostCentre = assumed ? Integer.MAX_VALUE : outer.bore.leastCentre(0);
+        int mostAssumedLow = assumed ? Integer.MAX_VALUE : outer.bore.leastHigh(0);
+        int mostLow = assumed ? outer.bore.leastHigh(0) : Integer.MAX_VALUE;
+        boolean places = tops == block.in;
+        for (int i = 0; i < block.count; i++) {
+            int margin = low - tops.high[i];
+            int required = solver.required(outer.kind, block.kind[i]);
+            boolean passes = atStart > tops.last[i] & atEnd >= tops.end[i] & required != Passing.NOT_RULED;
+            boolean stops = tops.statedCentre[i] > mostCentre | tops.assumedLow[i] > mostAssumedLow
+                    | tops.largestLow[i] > mostLow;
+            int free = !passes ? NOT_SEEN : margin >= required ? Passing.FITS : Passing.TIGHT;
+            int stopped = passes & !places & tops.constant[i] ? Passing.BLOCKED : NOT_SEEN;
+            verdicts[i] = stops ? stopped : free;
+            if (places) {
+                worst[i] = margin;
+                nominal[i] = centre - tops.centre[i];
+                deviceName[i] = tops.name[i];
+            }
+        }
+    }
+
+    private void hear(QuickOuter outer, QuickBlock block) {
+        QuickLabel label = outer.label;
+        boolean hasLabel = label.extreme() != QuickLabel.NONE;
+        for (int i = 0; i < block.count; i++) {
+            boolean speaks = (block.claimKinds[i] & outer.kindBit) != 0 & hasLabel;
+            int says = label.extreme() >= block.claimValue[i] ? label.complete() ? block.claimYes[i] : 0
+                    : block.claimNo[i];
+            boolean others = (block.otherKinds[i] & outer.kindBit | outer.claims.kinds() & block.kindBit[i]) != 0;
+            said[i] = others ? solver.said(outer, block.inner[i]) : speaks ? says : 0;
+        }
+    }
+
+    private void judge(QuickOuter outer, QuickBlock block) {
+        boolean edges = solver.checksEdges();
+        long travelBeyond = (solver.lengths.asksForDistance() ? outer.lengthNeeded : 0) - outer.length;
+        for (int i = 0; i < block.count; i++) {
+            boolean caution = edges & (outer.hasCollar | travelBeyond > block.deployedBeyond[i]);
+            marks[i] = in[i] == Passing.NO_RULE || out[i] == Passing.NO_RULE ? ASK_SOLVER
+                    : QuickJudgement.marks(in[i], out[i], said[i], length(outer, block, i), caution);
+        }
+    }
+
+    private int length(QuickOuter outer, QuickBlock block, int i) {
+        if (!solver.checksLength()) {
+            return Passing.FITS;
+        }
+        if (block.statedLength[i] == QuickInner.NOT_STATED || solver.lengths.reachStated() && outer.length == 0) {
+            return solver.lengths.lengthVerdict(outer, block.inner[i],
+                    solver.lengths.isLengthUnstated(outer, block.inner[i]));
+        }
+        return block.statedLength[i] < outer.lengthNeeded ? Passing.BLOCKED : Passing.FITS;
+    }
+
+    /** Bench results are heard by the solver. */
+    private void leaveTried(QuickOuter outer, QuickBlock block) {
+        for (int i = 0; i < block.count; i++) {
+            if (block.inner[i] != null && outer.tried.contains(block.inner[i].partner.id())) {
+                marks[i] = ASK_SOLVER;
+            }
+        }
+    }
+
+    /** Verdicts, authorities and marks of a pair, as {@link Marks} puts them, or {@link #ASK_SOLVER}. */
+    public int marks(int i) {
+        return marks[i];
+    }
+
+    /** Whether a place decides going in; what follows is of that place. */
+    public boolean hasPlace(int i) {
+        return lumenName[i] != NO_PLACE;
+    }
+
+    /** The worst clearance there. */
+    public int worst(int i) {
+        return worst[i];
+    }
+
+    /** The nominal clearance there. */
+    public int nominal(int i) {
+        return nominal[i];
+    }
+
+    /** Place of the name of the lumen's section among the different names of its stretches. */
+    public int lumenName(int i) {
+        return lumenName[i];
+    }
+
+    /** Place of the name of the device's section among the different names of its stretches going in. */
+    public int deviceName(int i) {
+        return deviceName[i];
+    }
+}

@@ -1,0 +1,160 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.tests.fit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+
+import org.eclipse.core.commands.common.CommandException;
+import org.eclipse.core.resources.IMarker;
+import org.eclipse.core.resources.IResource;
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.core.runtime.NullProgressMonitor;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.forms.widgets.FormToolkit;
+import org.ferrule.fit.passage.Conditions;
+import org.ferrule.model.FitChart;
+import org.ferrule.ui.fit.setup.SetUpPage;
+import org.ferrule.ui.problem.ProblemMarkers;
+import org.ferrule.ui.tests.robot.Robot;
+import org.ferrule.ui.tests.robot.ScreenPicture;
+import org.ferrule.ui.tests.robot.Widgets;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** What else lies in the lumen and on the way is edited on the set-up page, and the matrix follows. */
+class ConditionsTest {
+
+    private static final String CHART = "balloons-through-guides.chart.json";
+    private static final String GUIDE = "kes-guide-6fr-right-100";
+    private static final String BALLOON = "dun-sc-200-15";
+    private static final String INSIDE = "Already inside";
+
+    private ChartFixture fixture;
+    private Robot robot;
+
+    @BeforeEach
+    void open() throws CommandException, PartInitException {
+        fixture = ChartFixture.ofDemo(CHART);
+        robot = fixture.robot();
+        robot.waitForJobs();
+        fixture.editor().setActivePage(SetUpPage.ID);
+        robot.settle();
+    }
+
+    @AfterEach
+    void close() throws CoreException {
+        fixture.close();
+    }
+
+    private Composite page() {
+        return fixture.editor().getActivePageInstance().getPartControl().getParent();
+    }
+
+    private void click(Control control) {
+        FormToolkit.ensureVisible(control);
+        robot.settle();
+        robot.click(control);
+        robot.settle();
+    }
+
+    private Table inside() {
+        return Widgets.labelled(page(), INSIDE, Table.class);
+    }
+
+    private void addDevice(String id) {
+        click(Widgets.button(inside().getParent(), "Add"));
+        Text device = Widgets.labelled(page(), "Device", Text.class);
+        click(device);
+        robot.type(id);
+        robot.key(SWT.CR);
+        robot.waitFor("the device", () -> inside().getItem(0).getText().equals(id));
+    }
+
+    private Conditions conditions() {
+        return fixture.editor().answers().shown().orElseThrow().chart().question().conditions();
+    }
+
+    private long clearance() {
+        return fixture.pair(GUIDE, BALLOON).answer().in().clearance().orElseThrow().nominal().thirdNanometres();
+    }
+
+    private FitChart chart() {
+        return fixture.editor().answers().chart().orElseThrow();
+    }
+
+    @Test
+    void aDeviceInsideNarrowsTheCellsAndUndoWidensThemAgain() {
+        long alone = clearance();
+        addDevice("dun-sc-250-15");
+        robot.waitFor("an answer with it", () -> conditions().inside().size() == 1
+                && !fixture.editor().answers().stale());
+        new ScreenPicture().take("setup-device-inside");
+        assertTrue(clearance() < alone, "the second balloon takes room");
+        fixture.editor().session().undo();
+        fixture.editor().session().undo();
+        robot.waitFor("the former answer", () -> conditions().alone() && !fixture.editor().answers().stale());
+        assertEquals(alone, clearance());
+        assertEquals(0, inside().getItemCount());
+    }
+
+    @Test
+    void anUnknownDeviceIsAnErrorBelowItsField() throws CoreException {
+        addDevice("no-such-device");
+        robot.waitFor("words below the field", () -> Widgets.all(page(), StyledText.class)
+                .anyMatch(text -> text.getText().contains("no-such-device")));
+        fixture.editor().session().save(new NullProgressMonitor());
+        robot.waitFor("a marker at the element", () -> List.of(markers()).stream()
+                .anyMatch(marker -> marker.getAttribute(ProblemMarkers.FEATURE, "").equals("device")
+                        && marker.getAttribute(ProblemMarkers.PATH, "").startsWith("conditions/inside")));
+    }
+
+    private IMarker[] markers() {
+        try {
+            return fixture.file(CHART).findMarkers(ProblemMarkers.TYPE, true, IResource.DEPTH_ZERO);
+        } catch (CoreException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    @Test
+    void anExtensionIsPassedWhenItIsStated() {
+        Button state = Widgets.first(page(), Button.class, button -> "Through a guide extension"
+                .equals(button.getToolTipText())).orElseThrow();
+        click(state);
+        Text extension = Widgets.labelled(page(), "Guide extension", Text.class);
+        click(extension);
+        robot.type("pel-extension-6fr");
+        robot.key(SWT.CR);
+        robot.waitFor("the extension",
+                () -> "pel-extension-6fr".equals(chart().getConditions().getThrough().getExtension()));
+        new ScreenPicture().take("setup-extension");
+        click(state);
+        assertEquals(null, chart().getConditions().getThrough());
+    }
+
+    @Test
+    void aBendIsAskedAboutAsSoonAsItHasARadius() {
+        Table bends = Widgets.labelled(page(), "Bends", Table.class);
+        click(Widgets.button(bends.getParent(), "Add"));
+        Text radius = Widgets.labelled(page(), "Radius", Text.class);
+        click(radius);
+        robot.type("20 mm");
+        robot.key(SWT.CR);
+        robot.waitFor("a bend in the question", () -> conditions().bends().size() == 1);
+        assertEquals("20 mm", bends.getItem(0).getText(1));
+    }
+}
