@@ -29,8 +29,8 @@ public final class Packings {
     private static final int MOST = 10_000;
     /** Round two bodies the circle has a closed form, or is as good as one. */
     private static final int CLOSED_FORM = 2;
-    /** Beyond that leaving some out in all ways takes longer than it is worth: searches hardly ever differ. */
-    private static final int MOST_BODIES = 5;
+    /** Beyond that there are too many ways to leave some out. */
+    private static final int MOST_BODIES = 6;
 
     /** Round bodies by falling diameter; the others before them, as they come. */
     private static final Comparator<Body> BY_SIZE = Comparator.comparing(
