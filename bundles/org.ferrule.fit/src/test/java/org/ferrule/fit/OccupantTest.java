@@ -20,6 +20,9 @@ import static org.ferrule.fit.verdict.Verdict.TIGHT;
 import static org.ferrule.fit.verdict.Verdict.UNKNOWN;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
 
 import org.ferrule.fit.device.Lumen;
 import org.ferrule.fit.passage.Limiting;
@@ -27,7 +30,14 @@ import org.ferrule.fit.passage.PhaseAnswer;
 import org.ferrule.fit.sample.SampleDevice;
 import org.ferrule.fit.sample.SampleQuestion;
 import org.ferrule.fit.sample.TestRules;
+import org.ferrule.fit.sample.Texts;
+import org.ferrule.fit.verdict.ReasonCode;
+import org.ferrule.geometry.Body;
+import org.ferrule.geometry.Enclosure;
+import org.ferrule.geometry.Packing;
+import org.ferrule.geometry.Stadium;
 import org.ferrule.quantity.Length;
+import org.ferrule.quantity.LengthUnit;
 import org.junit.jupiter.api.Test;
 
 /** Devices that lie still in the lumen while another one passes. */
@@ -231,6 +241,35 @@ class OccupantTest {
         SampleDevice oval = device("d", OTHER).length("140 cm").oval("shaft", "0 cm", "140 cm", "1.1 mm", "0.3 mm");
         assertEquals(length("0.1 mm"), passage(rod("m", MICROCATHETER, "135 cm", "0.4 mm"), guide("g", "1.2 mm"))
                 .beside(oval, "10 cm").in().clearance().get().nominal());
+    }
+
+    @Test
+    void betweenWhatIsProvedAndTheBestPlacesFoundItIsTight() {
+        Body oval = new Stadium(length("1.1 mm"), length("0.8 mm"));
+        Enclosure two = Packing.of(List.of(oval, oval));
+        Length between = two.lowerDiameter().plus(two.gap().dividedBy(2));
+        PhaseAnswer answer = twoOvals(between);
+        assertEquals(TIGHT, answer.verdict());
+        assertTrue(answer.reasons().stream().anyMatch(r -> r.code() == ReasonCode.NOT_PROVED));
+        assertEquals(BLOCKED, twoOvals(two.lowerDiameter().minus(length("0.001 mm"))).verdict());
+        assertEquals(TIGHT, twoOvals(two.upperDiameter()).verdict());
+        assertEquals(FITS, twoOvals(two.upperDiameter().plus(length("0.025 mm"))).verdict());
+    }
+
+    private static PhaseAnswer twoOvals(Length lumen) {
+        SampleDevice oval = device("o", OTHER).length("135 cm").oval("shaft", "0 cm", "135 cm", "1.1 mm", "0.8 mm");
+        String printed = Texts.text(lumen, LengthUnit.FRENCH);
+        return passage(oval, guide("g", printed)).beside(oval, "10 cm").in();
+    }
+
+    @Test
+    void nineDevicesStillHaveAnAnswer() {
+        SampleQuestion question = passage(rod("m", MICROCATHETER, "135 cm", "0.3 mm"), guide("g", "3 mm"));
+        for (int i = 0; i < 9; i++) {
+            question.beside(rod("w" + i, GUIDEWIRE, "190 cm", "0.3 mm"), "10 cm");
+        }
+        assertEquals(FITS, question.in().verdict());
+        assertEquals(BLOCKED, question.beside(rod("a", OTHER, "190 cm", "2.8 mm"), "10 cm").in().verdict());
     }
 
     @Test

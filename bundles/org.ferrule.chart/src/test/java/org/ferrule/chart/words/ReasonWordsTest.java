@@ -17,12 +17,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
 import org.ferrule.fit.device.SourceRef;
+import org.ferrule.fit.passage.PhaseAnswer;
+import org.ferrule.fit.verdict.Authority;
 import org.ferrule.fit.verdict.Reason;
 import org.ferrule.fit.verdict.ReasonCode;
+import org.ferrule.fit.verdict.Verdict;
 import org.ferrule.quantity.LengthUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -113,6 +118,22 @@ class ReasonWordsTest {
         assertEquals("Stops 31.4 cm short: proximal shaft with its wire 1.07 mm in a 1.02 mm lumen",
                 WORDS.say(SampleReasons.of(ReasonCode.STOPS_SHORT),
                         SampleReasons.answer(ReasonCode.STOPS_SHORT, ReasonCode.OWN_WIRE_BESIDE), SampleReasons.PAIR));
+    }
+
+    @Test
+    void wireOfAnotherDeviceIsNotThatOfTheSectionThatDecides() {
+        PhaseAnswer beside = new PhaseAnswer(Verdict.BLOCKED, Authority.GEOMETRY, Verdict.BLOCKED, Optional.empty(),
+                Optional.empty(), Optional.empty(),
+                List.of(Reason.of(ReasonCode.OWN_WIRE_BESIDE, name("m26"), Reason.diameter(mm(0.36)))));
+        assertEquals("Stops 31.4 cm short: proximal shaft 1.07 mm in a 1.02 mm lumen",
+                WORDS.say(SampleReasons.of(ReasonCode.STOPS_SHORT), beside, SampleReasons.PAIR));
+    }
+
+    @Test
+    void callsWhatLiesBesideByItsName() {
+        PairNames names = new PairNames("g6", "Halden guide", "b2", "Lutra balloon", Map.of("m26", "Mustela 2.6"));
+        assertEquals("Beside it lies Mustela 2.6, shaft, 0.87 mm; together they need 1.74 mm",
+                WORDS.say(SampleReasons.of(ReasonCode.LIES_BESIDE), names));
     }
 
     @Test
