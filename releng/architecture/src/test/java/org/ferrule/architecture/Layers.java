@@ -55,7 +55,7 @@ final class Layers {
                 "quantity geometry statistics calc fit picture chart model io.json io.pdf io.svg io.csv engine");
         SEES.put("ui", "quantity geometry fit picture chart model model.edit io.json engine");
         SEES.put("ui.devices", SEES.get("ui") + " ui");
-        SEES.put("ui.fit", SEES.get("ui") + " ui io.pdf io.svg io.csv");
+        SEES.put("ui.fit", SEES.get("ui") + " ui calc io.pdf io.svg io.csv");
         SEES.put("product", "");
     }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.ferrule.fit.device.Device;
+import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.evidence.LengthChain;
 import org.ferrule.fit.evidence.LengthChain.Link;
@@ -25,7 +26,8 @@ import org.ferrule.quantity.Length;
 /**
  * Whether a device comes as far as is asked when hub and valve take what the rule set allows for them: effective length
  * less outer length, allowance and reach. Too short by the allowance alone is tight; too short without it is what
- * {@link LengthCheck} finds. Silent where the rule set gives no allowance.
+ * {@link LengthCheck} finds. Silent where the rule set gives no allowance, and round a sheath, whose valve is part of its
+ * hub.
  */
 public final class ReachCheck implements FitCheck {
 
@@ -39,8 +41,9 @@ public final class ReachCheck implements FitCheck {
     public Finding check(FitQuestion question, Phase phase) {
         Optional<Allowance> valve = question.rules().limits().allowance(Purpose.HUB_AND_VALVE);
         boolean asked = question.direction() == Direction.TIP_FIRST && question.reach().isPresent();
-        boolean lumenHasLength = !question.lumen().length().equals(Length.ZERO);
-        return asked && lumenHasLength && valve.isPresent() ? found(question, valve.get()) : Finding.SILENT;
+        boolean measured = !question.lumen().length().equals(Length.ZERO)
+                && question.outer().device().kind() != DeviceKind.INTRODUCER_SHEATH;
+        return asked && measured && valve.isPresent() ? found(question, valve.get()) : Finding.SILENT;
     }
 
     private static Finding found(FitQuestion question, Allowance valve) {

@@ -35,6 +35,7 @@ final class ConditionForm {
     private final ExpandableComposite fold;
     private final Composite fields;
     private final Runnable changed;
+    private final Runnable folded;
     private final List<BesideFields> beside;
     private final DeviceField extension;
     private final Text protrusion;
@@ -55,6 +56,7 @@ final class ConditionForm {
      */
     ConditionForm(Composite parent, Runnable changed, Runnable folded) {
         this.changed = changed;
+        this.folded = folded;
         fold = new ExpandableComposite(parent, SWT.NONE,
                 ExpandableComposite.TWISTIE | ExpandableComposite.CLIENT_INDENT);
         GridDataFactory.fillDefaults().grab(true, false).span(2, 1).applyTo(fold);
@@ -134,6 +136,7 @@ final class ConditionForm {
             fold.setExpanded(true);
         }
         showHeading();
+        folded.run();
     }
 
     /** Returns the conditions as they are filled in. */

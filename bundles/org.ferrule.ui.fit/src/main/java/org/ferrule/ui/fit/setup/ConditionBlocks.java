@@ -23,8 +23,8 @@ final class ConditionBlocks {
 
     private static final Predicate<Device> WIRES = device -> device.kind() == DeviceKind.GUIDEWIRE;
     private static final Predicate<Device> EXTENSIONS = device -> device.kind() == DeviceKind.GUIDE_EXTENSION;
-    private static final int WIDE = 190;
-    private static final int NARROW = 80;
+    private static final int WIDE = 170;
+    private static final int NARROW = 95;
 
     private final DocumentSession session;
     private final IManagedForm managed;

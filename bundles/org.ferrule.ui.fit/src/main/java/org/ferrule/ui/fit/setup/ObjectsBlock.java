@@ -81,7 +81,7 @@ final class ObjectsBlock implements PartBlock {
         GridDataFactory.fillDefaults().grab(true, false).applyTo(fields);
         form = new FieldForm(session, toolkit, fields);
         adding.accept(form);
-        form.onReflow(() -> managed.reflow(true));
+        form.onReflow(() -> Reflow.around(managed, fields));
     }
 
     private Table table(Composite block) {
@@ -157,7 +157,7 @@ final class ObjectsBlock implements PartBlock {
         if (data.exclude == shown) {
             data.exclude = !shown;
             fields.setVisible(shown);
-            managed.reflow(true);
+            Reflow.around(managed, fields);
         }
     }
 

@@ -63,7 +63,7 @@ final class OptionalBlock implements PartBlock {
         GridDataFactory.fillDefaults().grab(true, false).applyTo(fields);
         form = new FieldForm(session, toolkit, fields);
         adding.accept(form);
-        form.onReflow(() -> managed.reflow(true));
+        form.onReflow(() -> Reflow.around(managed, fields));
     }
 
     private Optional<EObject> stated() {
@@ -90,7 +90,7 @@ final class OptionalBlock implements PartBlock {
             stating.setToolTipText(heading);
             data.exclude = !there;
             fields.setVisible(there);
-            managed.reflow(true);
+            Reflow.around(managed, fields);
         }
     }
 

@@ -66,7 +66,7 @@ final class PartSection {
         GridDataFactory.fillDefaults().grab(true, false).applyTo(grid);
         form = new FieldForm(session, toolkit, grid);
         fields.accept(form);
-        form.onReflow(() -> managed.reflow(true));
+        form.onReflow(() -> Reflow.around(managed, grid));
         if (part != null) {
             addStating(section);
         }

@@ -152,6 +152,7 @@ class ConditionsTest {
         click(Widgets.button(bends.getParent(), "Add"));
         Text radius = Widgets.labelled(page(), "Radius", Text.class);
         click(radius);
+        new ScreenPicture().take("setup-bend");
         robot.type("20 mm");
         robot.key(SWT.CR);
         robot.waitFor("a bend in the question", () -> conditions().bends().size() == 1);

@@ -5,6 +5,8 @@
 
 package org.ferrule.ui.edit.field;
 
+import java.math.BigDecimal;
+
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.jface.bindings.keys.KeyStroke;
@@ -14,6 +16,7 @@ import org.eclipse.jface.fieldassist.TextContentAdapter;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
+import org.ferrule.model.Features;
 import org.ferrule.model.check.Severity;
 
 /** A field for a text or a number. */
@@ -47,11 +50,20 @@ public final class TextField extends TypedField {
     Reading read(String typed) {
         EAttribute attribute = (EAttribute) feature();
         try {
-            return Reading.of(EcoreUtil.createFromString(attribute.getEAttributeType(), typed));
+            return Reading.of(EcoreUtil.createFromString(attribute.getEAttributeType(), plain(typed)));
         } catch (IllegalArgumentException e) {
             return Reading.unreadable(new InputProblem(Severity.ERROR, "expected a number, with a decimal point",
                     typed, 0, typed.length()));
         }
+    }
+
+    /** A share between 0 and 1 may be typed in percent. */
+    private String plain(String typed) {
+        boolean share = Features.annotation(feature(), "most").filter("1"::equals).isPresent();
+        String text = typed.strip();
+        return share && text.endsWith("%")
+                ? new BigDecimal(text.substring(0, text.length() - 1).strip()).movePointLeft(2).toPlainString()
+                : typed;
     }
 
     @Override

@@ -7,6 +7,7 @@ package org.ferrule.ui.internal.rules;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.function.Consumer;
 
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EClass;
@@ -25,6 +26,7 @@ import org.ferrule.model.Features;
 import org.ferrule.model.ModelPackage;
 import org.ferrule.ui.document.DocumentSession;
 import org.ferrule.ui.edit.field.FieldForm;
+import org.ferrule.ui.internal.rules.RuleTree.Group;
 import org.ferrule.ui.look.ModelLabels;
 
 /** The fields of one element of any class, made from what the Ecore says of the class. */
@@ -39,9 +41,15 @@ final class ElementDetails {
     private final ScrolledComposite scroller;
     private final Composite stack;
     private final StackLayout layout = new StackLayout();
+    private final GroupTable group;
     private final Map<EClass, Page> pages = new HashMap<>();
 
-    ElementDetails(DocumentSession session, IManagedForm form, Composite parent) {
+    /**
+     * Creates an empty panel.
+     *
+     * @param opened hears which element of a group is opened
+     */
+    ElementDetails(DocumentSession session, IManagedForm form, Composite parent, Consumer<EObject> opened) {
         this.session = session;
         this.toolkit = form.getToolkit();
         section = toolkit.createSection(parent, ExpandableComposite.TITLE_BAR);
@@ -52,6 +60,7 @@ final class ElementDetails {
         stack = toolkit.createComposite(scroller);
         stack.setLayout(layout);
         scroller.setContent(stack);
+        group = new GroupTable(toolkit, stack, opened);
         scroller.addListener(SWT.Resize, event -> resize());
         section.setClient(scroller);
     }
@@ -63,6 +72,15 @@ final class ElementDetails {
         if (page != null) {
             page.form.show(object);
         }
+        stack.layout();
+        resize();
+    }
+
+    /** Shows all elements of a group side by side. */
+    void show(Group shown) {
+        section.setText(ModelLabels.feature(shown.reference()));
+        group.show(shown);
+        layout.topControl = group.control();
         stack.layout();
         resize();
     }

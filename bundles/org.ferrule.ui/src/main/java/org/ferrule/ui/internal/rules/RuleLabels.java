@@ -5,6 +5,7 @@
 
 package org.ferrule.ui.internal.rules;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -13,8 +14,12 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.viewers.LabelProvider;
 import org.eclipse.swt.graphics.Image;
 import org.ferrule.model.AfterUseRule;
+import org.ferrule.model.Allowance;
+import org.ferrule.model.ChanceLimit;
 import org.ferrule.model.ClearanceRule;
 import org.ferrule.model.Document;
+import org.ferrule.model.FlowLimit;
+import org.ferrule.model.RatioBand;
 import org.ferrule.model.Span;
 import org.ferrule.model.edit.ModelItemProviderAdapterFactory;
 import org.ferrule.ui.internal.rules.RuleTree.Group;
@@ -46,8 +51,30 @@ final class RuleLabels extends LabelProvider {
         if (element instanceof ClearanceRule rule) {
             return kinds(rule.getInner(), "any device") + " in " + kinds(rule.getOuter(), "any device");
         }
-        return element instanceof AfterUseRule rule ? kinds(rule.getKinds(), "any balloon")
-                : ModelLabels.object(adapters, (EObject) element);
+        return element instanceof AfterUseRule rule ? kinds(rule.getKinds(), "any balloon") : limit((EObject) element);
+    }
+
+    /** A limit is called by what it is for and how far it goes, since several of a kind may stand side by side. */
+    private String limit(EObject element) {
+        if (element instanceof FlowLimit limit) {
+            return (limit.isSetUse() ? limit.getUse().getLiteral() : "no use yet") + amount(", at least ",
+                    limit.getLeast());
+        }
+        if (element instanceof Allowance allowance) {
+            return (allowance.isSetPurpose() ? allowance.getPurpose().getLiteral() : "no purpose yet")
+                    + (allowance.getLength() == null ? "" : ", " + allowance.getLength().text());
+        }
+        if (element instanceof RatioBand band) {
+            return (band.isSetUse() ? band.getUse().getLiteral() : "no ratio yet") + amount(" from ", band.getLow())
+                    + amount(" to ", band.getHigh()) + (band.getMeaning() == null ? "" : ": " + band.getMeaning());
+        }
+        return element instanceof ChanceLimit limit
+                ? limit.getGreatest() == null ? "no chance yet" : amount("at most ", limit.getGreatest())
+                : ModelLabels.object(adapters, element);
+    }
+
+    private static String amount(String lead, BigDecimal number) {
+        return number == null ? "" : lead + number.toPlainString();
     }
 
     private static String of(List<? extends Enumerator> kinds) {

@@ -51,7 +51,8 @@ final class RulesPage extends DocumentPage {
         form.getToolkit().adapt(sash);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
         createTree(form.getToolkit(), sash);
-        details = new ElementDetails(session(), form, sash);
+        details = new ElementDetails(session(), form, sash,
+                opened -> tree.setSelection(new StructuredSelection(opened), true));
         sash.setWeights(38, 62);
         tree.setSelection(new StructuredSelection(session().document().orElseThrow()));
     }
@@ -83,7 +84,11 @@ final class RulesPage extends DocumentPage {
 
     private void selected(IStructuredSelection selection) {
         Object chosen = selection.getFirstElement();
-        details.show(chosen instanceof EObject object ? object : null);
+        if (chosen instanceof Group group) {
+            details.show(group);
+        } else {
+            details.show(chosen instanceof EObject object ? object : null);
+        }
         updateButtons();
     }
 
@@ -138,6 +143,9 @@ final class RulesPage extends DocumentPage {
     private void keepSelection(DocumentChange change) {
         if (change.reloaded() || tree.getStructuredSelection().isEmpty()) {
             tree.setSelection(new StructuredSelection(session().document().orElseThrow()));
+        }
+        if (tree.getStructuredSelection().getFirstElement() instanceof Group group) {
+            details.show(group);
         }
         updateButtons();
     }
