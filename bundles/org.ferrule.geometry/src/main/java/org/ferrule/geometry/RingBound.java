@@ -47,14 +47,14 @@ final class RingBound {
         return !hasOrder(1);
     }
 
-    private static double angle(long diameter, long a, long b) {
-        double fromA = diameter - a;
-        double fromB = diameter - b;
-        double apart = a + b;
+    private static double angle(long diameter, long small, long large) {
+        double fromA = diameter - small;
+        double fromB = diameter - large;
+        double apart = small + large;
         if (fromA + fromB < apart) {
             return TURN;
         }
-        if (fromA >= apart || fromB >= apart) {
+        if (fromA >= apart) {
             return 0;
         }
         double product = 2 * fromA * fromB;

@@ -22,6 +22,12 @@ class CertificateTest {
         return new PlacedDisc(x, y, mm(diameter));
     }
 
+    /** Moves a body to where no coordinate is zero. */
+    private static Outline away(Outline body) {
+        return new Outline(body.discs().stream()
+                .map(d -> new PlacedDisc(d.xMm() + 3.7, d.yMm() - 5.3, d.diameter())).toList(), body.bar());
+    }
+
     private static Outline disc(double x, double y, String diameter) {
         return new Outline(List.of(at(x, y, diameter)), false);
     }
@@ -48,6 +54,8 @@ class CertificateTest {
         assertEquals(clear, disc(x, y, "0.6").isClearOf(bar(0, 0, 2, 0)));
         assertEquals(clear, bar(0, 0, 2, 0).isClearOf(disc(x, y, "0.6")));
         assertEquals(clear, bar(0, 0, 0, 2).isClearOf(disc(y, x, "0.6")));
+        assertEquals(clear, away(bar(0, 0, 2, 0)).isClearOf(away(disc(x, y, "0.6"))));
+        assertEquals(clear, away(bar(0, 0, 0, 2)).isClearOf(away(disc(y, x, "0.6"))));
     }
 
     @ParameterizedTest
@@ -57,6 +65,8 @@ class CertificateTest {
     void barIsClearOfABar(double x, double y, double toX, double toY, boolean clear) {
         assertEquals(clear, bar(0, 0, 2, 0).isClearOf(bar(x, y, toX, toY)));
         assertEquals(clear, bar(x, y, toX, toY).isClearOf(bar(0, 0, 2, 0)));
+        assertEquals(clear, away(bar(y, x, toY, toX)).isClearOf(away(bar(0, 2, 0, 0))));
+        assertEquals(clear, away(bar(toX, toY, x, y)).isClearOf(away(bar(0, 0, 2, 0))));
     }
 
     @Test
