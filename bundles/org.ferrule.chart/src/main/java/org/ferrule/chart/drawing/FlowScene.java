@@ -23,6 +23,8 @@ final class FlowScene {
     private static final double BAR_MM = 6;
     private static final double LINE_MM = 0.25;
     private static final int[] TICKS = { 0, 25, 50, 75, 100 };
+    private static final int[] FEW_TICKS = { 0, 50, 100 };
+    private static final double NARROW_MM = 40;
 
     private final FlowLeft flow;
     private final ReasonWords words;
@@ -43,7 +45,7 @@ final class FlowScene {
         g.fill(DrawingInks.WALL).noPen().rect(bar);
         g.group(Frame.named("open"), o -> open(o));
         g.noFill().pen(DrawingInks.SHAFT_LINE, LINE_MM).rect(bar);
-        for (int tick : TICKS) {
+        for (int tick : bar.widthMm() < NARROW_MM ? FEW_TICKS : TICKS) {
             tick(g, tick);
         }
         interval(g);

@@ -33,8 +33,8 @@ final class SideLabels {
 
     void draw(PictureBuilder g, List<SideLabel> labels, Box beside) {
         List<SideLabel> ordered = labels.stream().sorted(Comparator.comparingDouble(l -> l.place().yMm())).toList();
-        List<List<String>> lines = ordered.stream().map(this::fitted).toList();
-        List<Double> heights = lines.stream().map(l -> l.size() * leading() + GAP_MM).toList();
+        List<List<String>> lines = fitted(ordered, beside);
+        List<Double> heights = heights(lines);
         List<Double> middles = Spread.middles(ordered.stream().map(l -> l.place().yMm()).toList(), heights,
                 beside.yMm(), beside.bottomMm());
         for (int i = 0; i < ordered.size(); i++) {
@@ -62,6 +62,19 @@ final class SideLabels {
 
     private double firstBaseline(double middle, int lines) {
         return middle + layout.measure().capHeightMm(style) / 2 - (lines - 1) * leading() / 2;
+    }
+
+    /** Where there is no room for all lines of all labels, each has one. */
+    private List<List<String>> fitted(List<SideLabel> labels, Box beside) {
+        List<List<String>> whole = labels.stream().map(this::fitted).toList();
+        double needed = heights(whole).stream().mapToDouble(Double::doubleValue).sum();
+        return needed <= beside.heightMm() ? whole
+                : labels.stream().map(l -> List.of(layout.shorten(String.join(" ", l.lines()), style,
+                        zones.right() - x))).toList();
+    }
+
+    private List<Double> heights(List<List<String>> lines) {
+        return lines.stream().map(l -> l.size() * leading() + GAP_MM).toList();
     }
 
     private List<String> fitted(SideLabel label) {

@@ -27,6 +27,7 @@ import org.ferrule.fit.evidence.SharedSection;
 import org.ferrule.fit.figure.Figure;
 import org.ferrule.geometry.EnclosingCircle;
 import org.ferrule.geometry.Enclosure;
+import org.ferrule.picture.Box;
 import org.ferrule.picture.Ellipse;
 import org.ferrule.picture.Picture;
 import org.ferrule.picture.Rect;
@@ -36,6 +37,7 @@ import org.ferrule.quantity.LengthUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class EvidenceDrawingTest {
     private static final EvidenceDrawing DRAWING = new EvidenceDrawing(
@@ -104,6 +106,18 @@ class EvidenceDrawingTest {
             assertEquals(List.of(), drawn.overlaps(), where);
             assertEquals(List.of(), drawn.outside(picture.paper()), where);
             assertFalse(picture.description().isBlank(), where);
+        }
+    }
+
+    /** Beside the other parts of an answer a picture may get no more than this. */
+    @ParameterizedTest
+    @ValueSource(strings = { "0.070 in", "0.066 in" })
+    void wordsKeepApartInANarrowPicture(String lumen) {
+        FlowLeft flow = new FlowLeft("main", mm(lumen), List.of(mm("2.6 Fr"), mm("2.6 Fr")), 0.065, 0.067, false);
+        for (Evidence evidence : List.of(kissing(lumen), flow)) {
+            Drawn drawn = Drawn.of(DRAWING.of(evidence, 42, 38));
+            assertEquals(List.of(), drawn.overlaps(), drawn.text());
+            assertEquals(List.of(), drawn.outside(new Box(0, 0, 42, 38)), drawn.text());
         }
     }
 
