@@ -88,7 +88,8 @@ final class UsualDevices {
                 : List.of();
         return around(id, DeviceKind.GUIDE_CATHETER, FRENCH[size],
                 lumen("lumen", Lumen.Use.WORKING, Lumen.Opening.HUB, 1000,
-                        inches(0.054 + 0.012 * size + 0.001 * random.nextInt(6)) + (random.nextBoolean() ? " min" : "")),
+                        inches(0.054 + 0.012 * size + 0.001 * random.nextInt(6))
+                                + (random.nextBoolean() ? " min" : "")),
                 1000, claims);
     }
 

@@ -42,7 +42,8 @@ public final class QuickAnswer {
      * far the device comes are those of the answer.
      */
     public int askPassage(QuickOuter outer, QuickInner inner) {
-        return in.look(outer.bore, inner.in, solver.lengths.travel(outer, inner), solver.lengths.isLengthUnstated(outer, inner),
+        return in.look(outer.bore, inner.in, solver.lengths.travel(outer, inner),
+                solver.lengths.isLengthUnstated(outer, inner),
                 solver.required(outer.kind, inner.kind));
     }
 
