@@ -45,7 +45,7 @@ final class Passing {
     int look(QuickBore bore, QuickShaft shaft, long travel, boolean unstatedLength, int required) {
         findTightest(bore, shaft, travel);
         travelled = travel;
-        if (mayBlock && stop.findFirst(bore.stretches(), shaft.stretches(), travel)) {
+        if (mayBlock && stop.findFirst(bore, shaft, travel)) {
             worst = stop.worst;
             nominal = stop.nominal;
             travelled = stop.travelled;
@@ -97,8 +97,9 @@ final class Passing {
         int leastNominal = 0;
         boolean overlaps = false;
         boolean surely = false;
+        int rung = shaft.top();
         for (int l = 0; l < lumen.count(); l++) {
-            int rung = shaft.rungBefore(travel - lumen.from(l));
+            rung = shaft.rungBefore(travel - lumen.from(l), lumen.isSorted() ? rung : shaft.top());
             if (rung >= 0) {
                 int margin = bore.low(l) - shaft.high(rung);
                 if (margin < least || margin == least && shaft.widest(rung) < leastOf) {
@@ -107,7 +108,7 @@ final class Passing {
                     leastOf = shaft.widest(rung);
                     leastNominal = bore.centre(l) - shaft.centre(rung);
                 }
-                if (margin < 0 && mayBlock(bore, l, shaft, rung)) {
+                if (margin < 0 && bore.mayStop(l, shaft, rung)) {
                     overlaps = true;
                     surely |= shaft.isConstant() && lumen.isConstant(l);
                 }
@@ -119,14 +120,6 @@ final class Passing {
         deviceIndex = leastOf;
         mayBlock = overlaps;
         surelyBlocks = surely;
-    }
-
-    private static boolean mayBlock(QuickBore bore, int l, QuickShaft shaft, int rung) {
-        if (!bore.stretches().isProved(l)) {
-            return false;
-        }
-        return bore.stretches().isAssumed(l) ? shaft.largestLow(rung) > bore.leastHigh(l)
-                : shaft.statedCentre(rung) > bore.leastCentre(l) || shaft.assumedLow(rung) > bore.leastHigh(l);
     }
 
     private static boolean meetsUnknown(QuickBore bore, QuickShaft shaft, long travel) {

@@ -4,12 +4,15 @@
  */
 package org.ferrule.fit.quick;
 
+import java.util.stream.IntStream;
+
 /** A lumen as plain numbers, with what is narrowest of each stretch. */
 final class QuickBore {
     private static final int WIDTHS = 4;
 
     private final FlatStretches stretches;
     private final int[] widths;
+    private final boolean isConstant;
     private final boolean isPlain;
 
     QuickBore(FlatStretches s) {
@@ -22,12 +25,18 @@ final class QuickBore {
             widths[i * WIDTHS + 2] = Math.min(s.startCentre(i), s.endCentre(i));
             widths[i * WIDTHS + 3] = Math.min(s.startHigh(i), s.endHigh(i));
         }
+        isConstant = IntStream.range(0, s.count()).allMatch(s::isConstant);
         isPlain = s.count() == 1 && s.isConstant(0) && s.isProved(0)
                 && s.firstUnknown() == FlatStretches.NOWHERE;
     }
 
     FlatStretches stretches() {
         return stretches;
+    }
+
+    /** Whether no known stretch tapers. */
+    boolean isConstant() {
+        return isConstant;
     }
 
     /** Whether it is one stretch of one known diameter. */
@@ -51,6 +60,15 @@ final class QuickBore {
 
     int leastHigh(int i) {
         return widths[i * WIDTHS + 3];
+    }
+
+    /** Whether any stretch up to a rung of a device may not go on here; sure where neither tapers. */
+    boolean mayStop(int i, QuickShaft shaft, int rung) {
+        if (!stretches.isProved(i)) {
+            return false;
+        }
+        return stretches.isAssumed(i) ? shaft.largestLow(rung) > leastHigh(i)
+                : shaft.statedCentre(rung) > leastCentre(i) || shaft.assumedLow(rung) > leastHigh(i);
     }
 
     /** Whether a stretch is as narrow where it starts as anywhere. */

@@ -33,6 +33,17 @@ public final class QuickRow {
         this.solver = solver;
     }
 
+    /** Asks about the geometry of the way in alone; {@link #passage} has the verdicts. */
+    public void askPassages(QuickOuter outer, QuickBlock block) {
+        makeRoom(block.count);
+        lookIn(outer, block);
+    }
+
+    /** The ordinal of a verdict of the geometry going in; one more than there are when no clearance is required. */
+    public int passage(int i) {
+        return in[i];
+    }
+
     /** Asks about all pairs of a lumen and a block of devices. */
     public void ask(QuickOuter outer, QuickBlock block) {
         makeRoom(block.count);

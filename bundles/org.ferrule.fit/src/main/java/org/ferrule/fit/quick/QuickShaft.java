@@ -16,12 +16,13 @@ final class QuickShaft {
     /** A diameter that overlaps with none. */
     private static final int NOTHING = Integer.MIN_VALUE;
 
-    private static final int RUNNING = 6;
+    private static final int RUNNING = 8;
     private static final int WIDEST = 1;
     private static final int CENTRE = 2;
     private static final int STATED_CENTRE = 3;
     private static final int ASSUMED_LOW = 4;
     private static final int LARGEST_LOW = 5;
+    private static final int STRETCH = 6;
 
     private final FlatStretches stretches;
     private final long[] at;
@@ -54,6 +55,7 @@ final class QuickShaft {
         int centreHere = s.isProved(i) ? Math.max(s.startCentre(i), s.endCentre(i)) : NOTHING;
         running[r + STATED_CENTRE] = larger(r + STATED_CENTRE, s.isAssumed(i) ? NOTHING : centreHere);
         running[r + ASSUMED_LOW] = larger(r + ASSUMED_LOW, s.isAssumed(i) ? lowHere : NOTHING);
+        running[r + STRETCH] = i;
         running[r + LARGEST_LOW] = larger(r + LARGEST_LOW, lowHere);
     }
 
@@ -85,9 +87,13 @@ final class QuickShaft {
         return at[rung];
     }
 
-    /** The last rung before a station; -1 for none. */
-    int rungBefore(long station) {
-        int rung = at.length - 1;
+    /**
+     * The last rung before a station; -1 for none.
+     *
+     * @param start a rung that is not before it, to look down from
+     */
+    int rungBefore(long station, int start) {
+        int rung = start;
         while (rung >= 0 && at[rung] >= station) {
             rung--;
         }
@@ -122,6 +128,11 @@ final class QuickShaft {
     /** The largest low end up to a rung. */
     int largestLow(int rung) {
         return running[rung * RUNNING + LARGEST_LOW];
+    }
+
+    /** The stretch that begins at a rung. */
+    int stretch(int rung) {
+        return running[rung * RUNNING + STRETCH];
     }
 
     /** Up to where the widest stretch must have passed before its widest end has; nothing to wait for when that leads. */

@@ -25,15 +25,40 @@ final class StopSearch {
     }
 
     /** Finds the first contact at which the device cannot go on; false when there is none. */
-    boolean findFirst(FlatStretches lumen, FlatStretches device, long travel) {
+    boolean findFirst(QuickBore bore, QuickShaft shaft, long travel) {
         lumenIndex = NONE;
         deviceIndex = NONE;
         travelled = travel;
-        boolean tapers = lookAtConstants(lumen, device);
-        if (tapers) {
-            lookAtTapers(lumen, device, travel);
+        if (bore.isConstant() && shaft.isConstant()) {
+            lookAtRungs(bore, shaft);
+        } else if (lookAtConstants(bore.stretches(), shaft.stretches())) {
+            lookAtTapers(bore.stretches(), shaft.stretches(), travel);
         }
         return lumenIndex != NONE;
+    }
+
+    /** Without tapers the first stretch stops that begins at the rung up to which a part is too thick. */
+    private void lookAtRungs(QuickBore bore, QuickShaft shaft) {
+        FlatStretches lumen = bore.stretches();
+        for (int l = 0; l < lumen.count(); l++) {
+            int last = shaft.rungBefore((lumenIndex == NONE ? travelled : travelled + 1) - lumen.from(l), shaft.top());
+            if (last >= 0 && bore.mayStop(l, shaft, last)) {
+                int rung = 0;
+                while (!bore.mayStop(l, shaft, rung)) {
+                    rung++;
+                }
+                int d = shaft.stretch(rung);
+                if (lumen.from(l) + shaft.at(rung) < endOfInterest(l, d)) {
+                    stopAtConstant(lumen, l, shaft.stretches(), d);
+                }
+            }
+        }
+    }
+
+    private void stopAtConstant(FlatStretches lumen, int l, FlatStretches device, int d) {
+        worst = lumen.startLow(l) - device.startHigh(d);
+        nominal = lumen.startCentre(l) - device.startCentre(d);
+        stopAt(l, d, lumen.from(l) + device.from(d));
     }
 
     /** Looks at pairs that do not taper; tells whether there are others. */
@@ -47,9 +72,7 @@ final class StopSearch {
                 long meeting = lumen.from(l) + device.from(d);
                 if (meeting < travelled && lumen.isConstant(l) && isProved(lumen, l, device, d)
                         && deciding(lumen, l, device, d) < 0) {
-                    worst = lumen.startLow(l) - device.startHigh(d);
-                    nominal = lumen.startCentre(l) - device.startCentre(d);
-                    stopAt(l, d, meeting);
+                    stopAtConstant(lumen, l, device, d);
                 }
             }
         }
