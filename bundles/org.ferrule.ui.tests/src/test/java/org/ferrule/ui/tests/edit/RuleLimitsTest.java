@@ -63,8 +63,10 @@ class RuleLimitsTest {
 
     private void addTo(String group) {
         choose(group);
-        robot.click(Widgets.button(fixture.body(), "Add"));
-        robot.settle();
+        Button add = Widgets.button(fixture.body(), "Add");
+        robot.waitFor("a group to add to", add::isEnabled);
+        robot.click(add);
+        robot.waitFor("a new member", () -> tree().getSelection()[0].getParentItem() != null);
     }
 
     private void fill(String label, String text) {

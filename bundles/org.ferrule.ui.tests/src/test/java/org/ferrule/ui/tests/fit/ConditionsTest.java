@@ -20,6 +20,7 @@ import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.PartInitException;
@@ -71,14 +72,20 @@ class ConditionsTest {
         robot.settle();
     }
 
+    /** A click comes back from the display server after a while; so fields that it brings are waited for. */
+    private Text field(String label) {
+        robot.waitFor("the field " + label, () -> Widgets.first(page(), Label.class,
+                each -> each.getText().equals(label)).isPresent());
+        return Widgets.labelled(page(), label, Text.class);
+    }
+
     private Table inside() {
         return Widgets.labelled(page(), INSIDE, Table.class);
     }
 
     private void addDevice(String id) {
         click(Widgets.button(inside().getParent(), "Add"));
-        Text device = Widgets.labelled(page(), "Device", Text.class);
-        click(device);
+        click(field("Device"));
         robot.type(id);
         robot.key(SWT.CR);
         robot.waitFor("the device", () -> inside().getItem(0).getText().equals(id));
@@ -135,23 +142,21 @@ class ConditionsTest {
         Button state = Widgets.first(page(), Button.class, button -> "Through a guide extension"
                 .equals(button.getToolTipText())).orElseThrow();
         click(state);
-        Text extension = Widgets.labelled(page(), "Guide extension", Text.class);
-        click(extension);
+        click(field("Guide extension"));
         robot.type("pel-extension-6fr");
         robot.key(SWT.CR);
         robot.waitFor("the extension",
                 () -> "pel-extension-6fr".equals(chart().getConditions().getThrough().getExtension()));
         new ScreenPicture().take("setup-extension");
         click(state);
-        assertEquals(null, chart().getConditions().getThrough());
+        robot.waitFor("no extension", () -> chart().getConditions().getThrough() == null);
     }
 
     @Test
     void aBendIsAskedAboutAsSoonAsItHasARadius() {
         Table bends = Widgets.labelled(page(), "Bends", Table.class);
         click(Widgets.button(bends.getParent(), "Add"));
-        Text radius = Widgets.labelled(page(), "Radius", Text.class);
-        click(radius);
+        click(field("Radius"));
         new ScreenPicture().take("setup-bend");
         robot.type("20 mm");
         robot.key(SWT.CR);

@@ -120,6 +120,7 @@ class PassageTest {
 
     @Test
     void whatCannotBeReadIsToldInsteadOfAnAnswer() {
+        ask();
         askBeside("dun-sc-250-15");
         Text tip = Widgets.labelled(body(), "Tip beyond", Text.class);
         FormToolkit.ensureVisible(tip);
