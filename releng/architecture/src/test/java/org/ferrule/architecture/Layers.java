@@ -28,7 +28,7 @@ final class Layers {
 
     /** Plain Java, java.base alone. */
     static final Set<String> KERNEL = Set.of("quantity", "geometry", "flow", "statistics", "mechanics", "balloon",
-            "calc", "fit", "picture", "chart");
+            "calc", "fit", "escalation", "picture", "chart");
 
     private static final String ROOT = "org.ferrule.";
     private static final Map<String, String> SEES = new HashMap<>();
@@ -42,6 +42,7 @@ final class Layers {
         SEES.put("balloon", "quantity statistics");
         SEES.put("calc", "quantity geometry flow statistics mechanics balloon");
         SEES.put("fit", "quantity geometry flow statistics");
+        SEES.put("escalation", "quantity fit shelf order");
         SEES.put("picture", "");
         SEES.put("chart", "quantity geometry statistics fit picture");
         SEES.put("model", "quantity");
