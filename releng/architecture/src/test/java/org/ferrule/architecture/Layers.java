@@ -28,7 +28,7 @@ final class Layers {
 
     /** Plain Java, java.base alone. */
     static final Set<String> KERNEL = Set.of("quantity", "geometry", "flow", "statistics", "mechanics", "balloon",
-            "calc", "fit", "picture", "chart");
+            "calc", "fit", "picture", "chart", "shelf");
 
     private static final String ROOT = "org.ferrule.";
     private static final Map<String, String> SEES = new HashMap<>();
@@ -43,6 +43,7 @@ final class Layers {
         SEES.put("calc", "quantity geometry flow statistics mechanics balloon");
         SEES.put("fit", "quantity geometry flow statistics");
         SEES.put("picture", "");
+        SEES.put("shelf", "");
         SEES.put("chart", "quantity geometry statistics fit picture");
         SEES.put("model", "quantity");
         SEES.put("model.edit", "quantity model");
