@@ -7,38 +7,28 @@ package org.ferrule.order;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Orders steps. */
+/** Finds the order of least expected cost. See docs/ordering.md for what is found how, and the proofs. */
 public final class Orders {
+    private static final long STATES = 200_000;
+
     private Orders() {
     }
 
-    /** A plan in the conventional order. */
+    /**
+     * Returns the best order, or a good one with a bound on how much better the best can be.
+     *
+     * @throws OrderException when there are more than 63 set-ups or options
+     */
     public static OrderedPlan solve(OrderProblem problem) {
-        List<Placement> placements = new ArrayList<>();
-        List<String> done = new ArrayList<>();
-        double reach = 1;
-        double expected = 0;
-        double worst = 0;
-        for (Option option : problem.options()) {
-            for (String id : option.setups()) {
-                if (!done.contains(id)) {
-                    done.add(id);
-                    Setup setup = problem.setups().stream().filter(s -> s.id().equals(id)).findFirst().orElseThrow();
-                    placements.add(new Placement(new Step(id, 0, setup.cost(), 0), reach, placements.size(), 0));
-                    expected += reach * setup.cost();
-                    worst += setup.cost();
-                }
-            }
-            for (int k = 0; k < option.tries().size(); k++) {
-                Try attempt = option.tries().get(k);
-                placements.add(new Placement(new Step(option.id(), k + 1, attempt.cost(), attempt.chance()), reach,
-                        placements.size(), attempt.cost() / attempt.chance()));
-                expected += reach * attempt.cost();
-                worst += attempt.cost();
-                reach *= 1 - attempt.chance();
-            }
+        Model model = new Model(problem);
+        Search.Found found = new Search(model, STATES).best();
+        Moves moves = new Moves(model);
+        State state = State.start(model);
+        List<Step> steps = new ArrayList<>();
+        for (int move : found.moves()) {
+            steps.add(moves.step(state, move));
+            state = moves.after(state, move);
         }
-        double total = expected + reach * problem.stoppingCost();
-        return new OrderedPlan(placements, total, 0, 1 - reach, worst);
+        return Plans.of(problem, steps, found.lower() >= found.upper() ? Double.POSITIVE_INFINITY : found.lower());
     }
 }
