@@ -28,7 +28,7 @@ final class Layers {
 
     /** Plain Java, java.base alone. */
     static final Set<String> KERNEL = Set.of("quantity", "geometry", "flow", "statistics", "mechanics", "balloon",
-            "calc", "fit", "escalation", "picture", "chart");
+            "calc", "fit", "escalation", "picture", "chart", "shelf", "order");
 
     private static final String ROOT = "org.ferrule.";
     private static final Map<String, String> SEES = new HashMap<>();
@@ -40,10 +40,12 @@ final class Layers {
         SEES.put("statistics", "quantity");
         SEES.put("mechanics", "");
         SEES.put("balloon", "quantity statistics");
-        SEES.put("calc", "quantity geometry flow statistics mechanics balloon");
+        SEES.put("order", "");
+        SEES.put("calc", "quantity geometry flow statistics mechanics balloon order");
         SEES.put("fit", "quantity geometry flow statistics");
         SEES.put("escalation", "quantity fit shelf order");
         SEES.put("picture", "");
+        SEES.put("shelf", "");
         SEES.put("chart", "quantity geometry statistics fit picture");
         SEES.put("model", "quantity");
         SEES.put("model.edit", "quantity model");

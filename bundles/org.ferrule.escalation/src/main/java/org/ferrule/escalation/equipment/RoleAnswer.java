@@ -1,0 +1,32 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.escalation.equipment;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+import org.ferrule.escalation.technique.Role;
+
+/**
+ * Who can play a role in a system.
+ *
+ * @param role the role
+ * @param ranked all who match it and that the shelf or a library knows, best first
+ * @param choice why the first was chosen; absent when none can be planned with
+ */
+public record RoleAnswer(Role role, List<Candidate> ranked, Optional<Choice> choice) {
+    public RoleAnswer {
+        Objects.requireNonNull(role, "role");
+        ranked = List.copyOf(ranked);
+        Objects.requireNonNull(choice, "choice");
+    }
+
+    /** The one that is planned with. */
+    public Optional<Candidate> chosen() {
+        return ranked.stream().limit(1).filter(Candidate::isReady).findFirst();
+    }
+}
