@@ -358,6 +358,267 @@ public interface ModelFactory extends EFactory
 	Paper createPaper();
 
 	/**
+	 * Returns a new object of class '<em>Technique Library</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Technique Library</em>'.
+	 * @generated
+	 */
+	TechniqueLibrary createTechniqueLibrary();
+
+	/**
+	 * Returns a new object of class '<em>Fact</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Fact</em>'.
+	 * @generated
+	 */
+	Fact createFact();
+
+	/**
+	 * Returns a new object of class '<em>Setup</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Setup</em>'.
+	 * @generated
+	 */
+	Setup createSetup();
+
+	/**
+	 * Returns a new object of class '<em>Technique</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Technique</em>'.
+	 * @generated
+	 */
+	Technique createTechnique();
+
+	/**
+	 * Returns a new object of class '<em>Role</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Role</em>'.
+	 * @generated
+	 */
+	Role createRole();
+
+	/**
+	 * Returns a new object of class '<em>Need</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Need</em>'.
+	 * @generated
+	 */
+	Need createNeed();
+
+	/**
+	 * Returns a new object of class '<em>Placement</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Placement</em>'.
+	 * @generated
+	 */
+	Placement createPlacement();
+
+	/**
+	 * Returns a new object of class '<em>Planned Try</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Planned Try</em>'.
+	 * @generated
+	 */
+	PlannedTry createPlannedTry();
+
+	/**
+	 * Returns a new object of class '<em>Prior</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Prior</em>'.
+	 * @generated
+	 */
+	Prior createPrior();
+
+	/**
+	 * Returns a new object of class '<em>Published</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Published</em>'.
+	 * @generated
+	 */
+	Published createPublished();
+
+	/**
+	 * Returns a new object of class '<em>Stop Rule</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Stop Rule</em>'.
+	 * @generated
+	 */
+	StopRule createStopRule();
+
+	/**
+	 * Returns a new object of class '<em>Case Document</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Case Document</em>'.
+	 * @generated
+	 */
+	CaseDocument createCaseDocument();
+
+	/**
+	 * Returns a new object of class '<em>Access</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Access</em>'.
+	 * @generated
+	 */
+	Access createAccess();
+
+	/**
+	 * Returns a new object of class '<em>System In Place</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>System In Place</em>'.
+	 * @generated
+	 */
+	SystemInPlace createSystemInPlace();
+
+	/**
+	 * Returns a new object of class '<em>Side Branch</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Side Branch</em>'.
+	 * @generated
+	 */
+	SideBranch createSideBranch();
+
+	/**
+	 * Returns a new object of class '<em>Stated Fact</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Stated Fact</em>'.
+	 * @generated
+	 */
+	StatedFact createStatedFact();
+
+	/**
+	 * Returns a new object of class '<em>Lesion Measures</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Lesion Measures</em>'.
+	 * @generated
+	 */
+	LesionMeasures createLesionMeasures();
+
+	/**
+	 * Returns a new object of class '<em>Patient Figures</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Patient Figures</em>'.
+	 * @generated
+	 */
+	PatientFigures createPatientFigures();
+
+	/**
+	 * Returns a new object of class '<em>Case Aim</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Case Aim</em>'.
+	 * @generated
+	 */
+	CaseAim createCaseAim();
+
+	/**
+	 * Returns a new object of class '<em>Costs</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Costs</em>'.
+	 * @generated
+	 */
+	Costs createCosts();
+
+	/**
+	 * Returns a new object of class '<em>Logged Attempt</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Logged Attempt</em>'.
+	 * @generated
+	 */
+	LoggedAttempt createLoggedAttempt();
+
+	/**
+	 * Returns a new object of class '<em>Used Unit</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Used Unit</em>'.
+	 * @generated
+	 */
+	UsedUnit createUsedUnit();
+
+	/**
+	 * Returns a new object of class '<em>Closing</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Closing</em>'.
+	 * @generated
+	 */
+	Closing createClosing();
+
+	/**
+	 * Returns a new object of class '<em>Closed Step</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Closed Step</em>'.
+	 * @generated
+	 */
+	ClosedStep createClosedStep();
+
+	/**
+	 * Returns a new object of class '<em>Closed Device</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Closed Device</em>'.
+	 * @generated
+	 */
+	ClosedDevice createClosedDevice();
+
+	/**
+	 * Returns a new object of class '<em>Document Hash</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Document Hash</em>'.
+	 * @generated
+	 */
+	DocumentHash createDocumentHash();
+
+	/**
+	 * Returns a new object of class '<em>Shelf Document</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Shelf Document</em>'.
+	 * @generated
+	 */
+	ShelfDocument createShelfDocument();
+
+	/**
+	 * Returns a new object of class '<em>Stock Item</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Stock Item</em>'.
+	 * @generated
+	 */
+	StockItem createStockItem();
+
+	/**
+	 * Returns a new object of class '<em>Stock Lot</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Stock Lot</em>'.
+	 * @generated
+	 */
+	StockLot createStockLot();
+
+	/**
 	 * Returns the package supported by this factory.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->

@@ -23,7 +23,7 @@ import org.eclipse.emf.ecore.EReference;
  * </ul>
  * <!-- end-user-doc -->
  * <!-- begin-model-doc -->
- * The documents of Ferrule: device libraries, rule sets and fit charts. Every class is one JSON object, every feature one key of the same name, in the order given here; see docs/formats.md. Figures are dimension texts, kept as they were typed. Stations of a shaft are measured from the distal tip, stations of a lumen section from the lumen's proximal entry.
+ * The documents of Ferrule: device libraries, rule sets, fit charts, techniques, cases and shelves. Every class is one JSON object, every feature one key of the same name, in the order given here; see docs/formats.md. Figures are dimension texts, kept as they were typed. Stations of a shaft are measured from the distal tip, stations of a lumen section from the lumen's proximal entry.
  * <!-- end-model-doc -->
  * @see org.ferrule.model.ModelFactory
  * @model kind="package"
@@ -3957,6 +3957,3053 @@ public interface ModelPackage extends EPackage
 	int PAPER_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 4;
 
 	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.TechniqueLibraryImpl <em>Technique Library</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.TechniqueLibraryImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getTechniqueLibrary()
+	 * @generated
+	 */
+	int TECHNIQUE_LIBRARY = 41;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE_LIBRARY__EXTRAS = DOCUMENT__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Format</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE_LIBRARY__FORMAT = DOCUMENT__FORMAT;
+
+	/**
+	 * The feature id for the '<em><b>Version</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE_LIBRARY__VERSION = DOCUMENT__VERSION;
+
+	/**
+	 * The feature id for the '<em><b>Title</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE_LIBRARY__TITLE = DOCUMENT__TITLE;
+
+	/**
+	 * The feature id for the '<em><b>Revision</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE_LIBRARY__REVISION = DOCUMENT__REVISION;
+
+	/**
+	 * The feature id for the '<em><b>Date</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE_LIBRARY__DATE = DOCUMENT__DATE;
+
+	/**
+	 * The feature id for the '<em><b>Sources</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE_LIBRARY__SOURCES = DOCUMENT__SOURCES;
+
+	/**
+	 * The feature id for the '<em><b>Situation</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE_LIBRARY__SITUATION = DOCUMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Facts</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE_LIBRARY__FACTS = DOCUMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Setups</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE_LIBRARY__SETUPS = DOCUMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Techniques</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE_LIBRARY__TECHNIQUES = DOCUMENT_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Bail Out</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE_LIBRARY__BAIL_OUT = DOCUMENT_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Stop Rules</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE_LIBRARY__STOP_RULES = DOCUMENT_FEATURE_COUNT + 5;
+
+	/**
+	 * The number of structural features of the '<em>Technique Library</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE_LIBRARY_FEATURE_COUNT = DOCUMENT_FEATURE_COUNT + 6;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.FactImpl <em>Fact</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.FactImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getFact()
+	 * @generated
+	 */
+	int FACT = 42;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FACT__EXTRAS = ELEMENT__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FACT__ID = ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Words</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FACT__WORDS = ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The number of structural features of the '<em>Fact</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FACT_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.MoveImpl <em>Move</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.MoveImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getMove()
+	 * @generated
+	 */
+	int MOVE = 43;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOVE__EXTRAS = SOURCED__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOVE__SOURCE = SOURCED__SOURCE;
+
+	/**
+	 * The feature id for the '<em><b>Page</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOVE__PAGE = SOURCED__PAGE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOVE__NOTE = SOURCED__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOVE__ID = SOURCED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOVE__NAME = SOURCED_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Hazard</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOVE__HAZARD = SOURCED_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Roles</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOVE__ROLES = SOURCED_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Needs</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOVE__NEEDS = SOURCED_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Setups</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOVE__SETUPS = SOURCED_FEATURE_COUNT + 5;
+
+	/**
+	 * The number of structural features of the '<em>Move</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOVE_FEATURE_COUNT = SOURCED_FEATURE_COUNT + 6;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.CostedImpl <em>Costed</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.CostedImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getCosted()
+	 * @generated
+	 */
+	int COSTED = 44;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int COSTED__EXTRAS = ELEMENT__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Minutes</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int COSTED__MINUTES = ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Contrast Ml</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int COSTED__CONTRAST_ML = ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Dose Mgy</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int COSTED__DOSE_MGY = ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Money</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int COSTED__MONEY = ELEMENT_FEATURE_COUNT + 3;
+
+	/**
+	 * The number of structural features of the '<em>Costed</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int COSTED_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 4;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.AdvisedImpl <em>Advised</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.AdvisedImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getAdvised()
+	 * @generated
+	 */
+	int ADVISED = 45;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ADVISED__EXTRAS = SOURCED__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ADVISED__SOURCE = SOURCED__SOURCE;
+
+	/**
+	 * The feature id for the '<em><b>Page</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ADVISED__PAGE = SOURCED__PAGE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ADVISED__NOTE = SOURCED__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Changes</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ADVISED__CHANGES = SOURCED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Cautions</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ADVISED__CAUTIONS = SOURCED_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Off Label</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ADVISED__OFF_LABEL = SOURCED_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Stop</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ADVISED__STOP = SOURCED_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Published</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ADVISED__PUBLISHED = SOURCED_FEATURE_COUNT + 4;
+
+	/**
+	 * The number of structural features of the '<em>Advised</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ADVISED_FEATURE_COUNT = SOURCED_FEATURE_COUNT + 5;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.SetupImpl <em>Setup</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.SetupImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getSetup()
+	 * @generated
+	 */
+	int SETUP = 46;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SETUP__EXTRAS = MOVE__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SETUP__SOURCE = MOVE__SOURCE;
+
+	/**
+	 * The feature id for the '<em><b>Page</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SETUP__PAGE = MOVE__PAGE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SETUP__NOTE = MOVE__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SETUP__ID = MOVE__ID;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SETUP__NAME = MOVE__NAME;
+
+	/**
+	 * The feature id for the '<em><b>Hazard</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SETUP__HAZARD = MOVE__HAZARD;
+
+	/**
+	 * The feature id for the '<em><b>Roles</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SETUP__ROLES = MOVE__ROLES;
+
+	/**
+	 * The feature id for the '<em><b>Needs</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SETUP__NEEDS = MOVE__NEEDS;
+
+	/**
+	 * The feature id for the '<em><b>Setups</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SETUP__SETUPS = MOVE__SETUPS;
+
+	/**
+	 * The feature id for the '<em><b>Minutes</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SETUP__MINUTES = MOVE_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Contrast Ml</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SETUP__CONTRAST_ML = MOVE_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Dose Mgy</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SETUP__DOSE_MGY = MOVE_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Money</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SETUP__MONEY = MOVE_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Changes</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SETUP__CHANGES = MOVE_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Cautions</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SETUP__CAUTIONS = MOVE_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Off Label</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SETUP__OFF_LABEL = MOVE_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Stop</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SETUP__STOP = MOVE_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Published</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SETUP__PUBLISHED = MOVE_FEATURE_COUNT + 8;
+
+	/**
+	 * The feature id for the '<em><b>Leaves</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SETUP__LEAVES = MOVE_FEATURE_COUNT + 9;
+
+	/**
+	 * The feature id for the '<em><b>Exchanges Wire</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SETUP__EXCHANGES_WIRE = MOVE_FEATURE_COUNT + 10;
+
+	/**
+	 * The number of structural features of the '<em>Setup</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SETUP_FEATURE_COUNT = MOVE_FEATURE_COUNT + 11;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.TechniqueImpl <em>Technique</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.TechniqueImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getTechnique()
+	 * @generated
+	 */
+	int TECHNIQUE = 47;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE__EXTRAS = MOVE__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE__SOURCE = MOVE__SOURCE;
+
+	/**
+	 * The feature id for the '<em><b>Page</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE__PAGE = MOVE__PAGE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE__NOTE = MOVE__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE__ID = MOVE__ID;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE__NAME = MOVE__NAME;
+
+	/**
+	 * The feature id for the '<em><b>Hazard</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE__HAZARD = MOVE__HAZARD;
+
+	/**
+	 * The feature id for the '<em><b>Roles</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE__ROLES = MOVE__ROLES;
+
+	/**
+	 * The feature id for the '<em><b>Needs</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE__NEEDS = MOVE__NEEDS;
+
+	/**
+	 * The feature id for the '<em><b>Setups</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE__SETUPS = MOVE__SETUPS;
+
+	/**
+	 * The feature id for the '<em><b>Changes</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE__CHANGES = MOVE_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Cautions</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE__CAUTIONS = MOVE_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Off Label</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE__OFF_LABEL = MOVE_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Stop</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE__STOP = MOVE_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Published</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE__PUBLISHED = MOVE_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Axis</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE__AXIS = MOVE_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>After</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE__AFTER = MOVE_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Tries</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE__TRIES = MOVE_FEATURE_COUNT + 7;
+
+	/**
+	 * The number of structural features of the '<em>Technique</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TECHNIQUE_FEATURE_COUNT = MOVE_FEATURE_COUNT + 8;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.RoleImpl <em>Role</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.RoleImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getRole()
+	 * @generated
+	 */
+	int ROLE = 48;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ROLE__EXTRAS = SOURCED__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ROLE__SOURCE = SOURCED__SOURCE;
+
+	/**
+	 * The feature id for the '<em><b>Page</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ROLE__PAGE = SOURCED__PAGE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ROLE__NOTE = SOURCED__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ROLE__ID = SOURCED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ROLE__NAME = SOURCED_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Kinds</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ROLE__KINDS = SOURCED_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Devices</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ROLE__DEVICES = SOURCED_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Equipment</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ROLE__EQUIPMENT = SOURCED_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Nominal Diameter</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ROLE__NOMINAL_DIAMETER = SOURCED_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Nominal Length</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ROLE__NOMINAL_LENGTH = SOURCED_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Wire</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ROLE__WIRE = SOURCED_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>To Vessel From</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ROLE__TO_VESSEL_FROM = SOURCED_FEATURE_COUNT + 8;
+
+	/**
+	 * The feature id for the '<em><b>To Vessel To</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ROLE__TO_VESSEL_TO = SOURCED_FEATURE_COUNT + 9;
+
+	/**
+	 * The feature id for the '<em><b>Task</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ROLE__TASK = SOURCED_FEATURE_COUNT + 10;
+
+	/**
+	 * The feature id for the '<em><b>Carrier</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ROLE__CARRIER = SOURCED_FEATURE_COUNT + 11;
+
+	/**
+	 * The feature id for the '<em><b>Goal</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ROLE__GOAL = SOURCED_FEATURE_COUNT + 12;
+
+	/**
+	 * The feature id for the '<em><b>Count</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ROLE__COUNT = SOURCED_FEATURE_COUNT + 13;
+
+	/**
+	 * The feature id for the '<em><b>Only If Wire Is Short</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ROLE__ONLY_IF_WIRE_IS_SHORT = SOURCED_FEATURE_COUNT + 14;
+
+	/**
+	 * The number of structural features of the '<em>Role</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ROLE_FEATURE_COUNT = SOURCED_FEATURE_COUNT + 15;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.NeedImpl <em>Need</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.NeedImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getNeed()
+	 * @generated
+	 */
+	int NEED = 49;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int NEED__EXTRAS = ELEMENT__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Fact</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int NEED__FACT = ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Vessel</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int NEED__VESSEL = ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Branch</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int NEED__BRANCH = ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The number of structural features of the '<em>Need</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int NEED_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 3;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.PlacementImpl <em>Placement</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.PlacementImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getPlacement()
+	 * @generated
+	 */
+	int PLACEMENT = 50;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLACEMENT__EXTRAS = ELEMENT__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Slot</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLACEMENT__SLOT = ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Role</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLACEMENT__ROLE = ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The number of structural features of the '<em>Placement</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLACEMENT_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.PlannedTryImpl <em>Planned Try</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.PlannedTryImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getPlannedTry()
+	 * @generated
+	 */
+	int PLANNED_TRY = 51;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLANNED_TRY__EXTRAS = COSTED__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Minutes</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLANNED_TRY__MINUTES = COSTED__MINUTES;
+
+	/**
+	 * The feature id for the '<em><b>Contrast Ml</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLANNED_TRY__CONTRAST_ML = COSTED__CONTRAST_ML;
+
+	/**
+	 * The feature id for the '<em><b>Dose Mgy</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLANNED_TRY__DOSE_MGY = COSTED__DOSE_MGY;
+
+	/**
+	 * The feature id for the '<em><b>Money</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLANNED_TRY__MONEY = COSTED__MONEY;
+
+	/**
+	 * The feature id for the '<em><b>Successes</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLANNED_TRY__SUCCESSES = COSTED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Failures</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLANNED_TRY__FAILURES = COSTED_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Prior</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLANNED_TRY__PRIOR = COSTED_FEATURE_COUNT + 2;
+
+	/**
+	 * The number of structural features of the '<em>Planned Try</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLANNED_TRY_FEATURE_COUNT = COSTED_FEATURE_COUNT + 3;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.PriorImpl <em>Prior</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.PriorImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getPrior()
+	 * @generated
+	 */
+	int PRIOR = 52;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PRIOR__EXTRAS = ELEMENT__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Successes</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PRIOR__SUCCESSES = ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Failures</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PRIOR__FAILURES = ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Label</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PRIOR__LABEL = ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The number of structural features of the '<em>Prior</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PRIOR_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 3;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.PublishedImpl <em>Published</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.PublishedImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getPublished()
+	 * @generated
+	 */
+	int PUBLISHED = 53;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PUBLISHED__EXTRAS = SOURCED__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PUBLISHED__SOURCE = SOURCED__SOURCE;
+
+	/**
+	 * The feature id for the '<em><b>Page</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PUBLISHED__PAGE = SOURCED__PAGE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PUBLISHED__NOTE = SOURCED__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Text</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PUBLISHED__TEXT = SOURCED_FEATURE_COUNT + 0;
+
+	/**
+	 * The number of structural features of the '<em>Published</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PUBLISHED_FEATURE_COUNT = SOURCED_FEATURE_COUNT + 1;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.StopRuleImpl <em>Stop Rule</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.StopRuleImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getStopRule()
+	 * @generated
+	 */
+	int STOP_RULE = 54;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOP_RULE__EXTRAS = SOURCED__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOP_RULE__SOURCE = SOURCED__SOURCE;
+
+	/**
+	 * The feature id for the '<em><b>Page</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOP_RULE__PAGE = SOURCED__PAGE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOP_RULE__NOTE = SOURCED__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOP_RULE__ID = SOURCED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Words</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOP_RULE__WORDS = SOURCED_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Resource</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOP_RULE__RESOURCE = SOURCED_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Limit</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOP_RULE__LIMIT = SOURCED_FEATURE_COUNT + 3;
+
+	/**
+	 * The number of structural features of the '<em>Stop Rule</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOP_RULE_FEATURE_COUNT = SOURCED_FEATURE_COUNT + 4;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.CaseDocumentImpl <em>Case Document</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.CaseDocumentImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getCaseDocument()
+	 * @generated
+	 */
+	int CASE_DOCUMENT = 55;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_DOCUMENT__EXTRAS = DOCUMENT__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Format</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_DOCUMENT__FORMAT = DOCUMENT__FORMAT;
+
+	/**
+	 * The feature id for the '<em><b>Version</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_DOCUMENT__VERSION = DOCUMENT__VERSION;
+
+	/**
+	 * The feature id for the '<em><b>Title</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_DOCUMENT__TITLE = DOCUMENT__TITLE;
+
+	/**
+	 * The feature id for the '<em><b>Revision</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_DOCUMENT__REVISION = DOCUMENT__REVISION;
+
+	/**
+	 * The feature id for the '<em><b>Date</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_DOCUMENT__DATE = DOCUMENT__DATE;
+
+	/**
+	 * The feature id for the '<em><b>Sources</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_DOCUMENT__SOURCES = DOCUMENT__SOURCES;
+
+	/**
+	 * The feature id for the '<em><b>Libraries</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_DOCUMENT__LIBRARIES = DOCUMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Rules</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_DOCUMENT__RULES = DOCUMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Techniques</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_DOCUMENT__TECHNIQUES = DOCUMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Shelf</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_DOCUMENT__SHELF = DOCUMENT_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Day</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_DOCUMENT__DAY = DOCUMENT_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Access</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_DOCUMENT__ACCESS = DOCUMENT_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>System</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_DOCUMENT__SYSTEM = DOCUMENT_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Path</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_DOCUMENT__PATH = DOCUMENT_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Lesion</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_DOCUMENT__LESION = DOCUMENT_FEATURE_COUNT + 8;
+
+	/**
+	 * The feature id for the '<em><b>Branch</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_DOCUMENT__BRANCH = DOCUMENT_FEATURE_COUNT + 9;
+
+	/**
+	 * The feature id for the '<em><b>Deliver</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_DOCUMENT__DELIVER = DOCUMENT_FEATURE_COUNT + 10;
+
+	/**
+	 * The feature id for the '<em><b>Facts</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_DOCUMENT__FACTS = DOCUMENT_FEATURE_COUNT + 11;
+
+	/**
+	 * The feature id for the '<em><b>Measures</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_DOCUMENT__MEASURES = DOCUMENT_FEATURE_COUNT + 12;
+
+	/**
+	 * The feature id for the '<em><b>Patient</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_DOCUMENT__PATIENT = DOCUMENT_FEATURE_COUNT + 13;
+
+	/**
+	 * The feature id for the '<em><b>Aim</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_DOCUMENT__AIM = DOCUMENT_FEATURE_COUNT + 14;
+
+	/**
+	 * The feature id for the '<em><b>Spent</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_DOCUMENT__SPENT = DOCUMENT_FEATURE_COUNT + 15;
+
+	/**
+	 * The feature id for the '<em><b>Log</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_DOCUMENT__LOG = DOCUMENT_FEATURE_COUNT + 16;
+
+	/**
+	 * The feature id for the '<em><b>Closing</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_DOCUMENT__CLOSING = DOCUMENT_FEATURE_COUNT + 17;
+
+	/**
+	 * The number of structural features of the '<em>Case Document</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_DOCUMENT_FEATURE_COUNT = DOCUMENT_FEATURE_COUNT + 18;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.AccessImpl <em>Access</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.AccessImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getAccess()
+	 * @generated
+	 */
+	int ACCESS = 56;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACCESS__EXTRAS = SOURCED__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACCESS__SOURCE = SOURCED__SOURCE;
+
+	/**
+	 * The feature id for the '<em><b>Page</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACCESS__PAGE = SOURCED__PAGE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACCESS__NOTE = SOURCED__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Site</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACCESS__SITE = SOURCED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Vessel</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACCESS__VESSEL = SOURCED_FEATURE_COUNT + 1;
+
+	/**
+	 * The number of structural features of the '<em>Access</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACCESS_FEATURE_COUNT = SOURCED_FEATURE_COUNT + 2;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.SystemInPlaceImpl <em>System In Place</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.SystemInPlaceImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getSystemInPlace()
+	 * @generated
+	 */
+	int SYSTEM_IN_PLACE = 57;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SYSTEM_IN_PLACE__EXTRAS = ELEMENT__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Sheath</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SYSTEM_IN_PLACE__SHEATH = ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Valve</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SYSTEM_IN_PLACE__VALVE = ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Guide</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SYSTEM_IN_PLACE__GUIDE = ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Extension</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SYSTEM_IN_PLACE__EXTENSION = ELEMENT_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Microcatheter</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SYSTEM_IN_PLACE__MICROCATHETER = ELEMENT_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Main Wire</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SYSTEM_IN_PLACE__MAIN_WIRE = ELEMENT_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Second Wire</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SYSTEM_IN_PLACE__SECOND_WIRE = ELEMENT_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Anchor</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SYSTEM_IN_PLACE__ANCHOR = ELEMENT_FEATURE_COUNT + 7;
+
+	/**
+	 * The number of structural features of the '<em>System In Place</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SYSTEM_IN_PLACE_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 8;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.SideBranchImpl <em>Side Branch</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.SideBranchImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getSideBranch()
+	 * @generated
+	 */
+	int SIDE_BRANCH = 58;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIDE_BRANCH__EXTRAS = SOURCED__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIDE_BRANCH__SOURCE = SOURCED__SOURCE;
+
+	/**
+	 * The feature id for the '<em><b>Page</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIDE_BRANCH__PAGE = SOURCED__PAGE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIDE_BRANCH__NOTE = SOURCED__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIDE_BRANCH__NAME = SOURCED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIDE_BRANCH__AT = SOURCED_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Diameter</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIDE_BRANCH__DIAMETER = SOURCED_FEATURE_COUNT + 2;
+
+	/**
+	 * The number of structural features of the '<em>Side Branch</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIDE_BRANCH_FEATURE_COUNT = SOURCED_FEATURE_COUNT + 3;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.StatedFactImpl <em>Stated Fact</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.StatedFactImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getStatedFact()
+	 * @generated
+	 */
+	int STATED_FACT = 59;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STATED_FACT__EXTRAS = ELEMENT__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Fact</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STATED_FACT__FACT = ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Holds</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STATED_FACT__HOLDS = ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The number of structural features of the '<em>Stated Fact</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STATED_FACT_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.LesionMeasuresImpl <em>Lesion Measures</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.LesionMeasuresImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getLesionMeasures()
+	 * @generated
+	 */
+	int LESION_MEASURES = 60;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LESION_MEASURES__EXTRAS = SOURCED__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LESION_MEASURES__SOURCE = SOURCED__SOURCE;
+
+	/**
+	 * The feature id for the '<em><b>Page</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LESION_MEASURES__PAGE = SOURCED__PAGE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LESION_MEASURES__NOTE = SOURCED__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Blunt Stump</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LESION_MEASURES__BLUNT_STUMP = SOURCED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Calcification</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LESION_MEASURES__CALCIFICATION = SOURCED_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Bend Degrees</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LESION_MEASURES__BEND_DEGREES = SOURCED_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Failed Before</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LESION_MEASURES__FAILED_BEFORE = SOURCED_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Occlusion Months</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LESION_MEASURES__OCCLUSION_MONTHS = SOURCED_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Calcium Degrees</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LESION_MEASURES__CALCIUM_DEGREES = SOURCED_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Calcium Thickness</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LESION_MEASURES__CALCIUM_THICKNESS = SOURCED_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Calcium Length</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LESION_MEASURES__CALCIUM_LENGTH = SOURCED_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Traits</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LESION_MEASURES__TRAITS = SOURCED_FEATURE_COUNT + 8;
+
+	/**
+	 * The number of structural features of the '<em>Lesion Measures</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LESION_MEASURES_FEATURE_COUNT = SOURCED_FEATURE_COUNT + 9;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.PatientFiguresImpl <em>Patient Figures</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.PatientFiguresImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getPatientFigures()
+	 * @generated
+	 */
+	int PATIENT_FIGURES = 61;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PATIENT_FIGURES__EXTRAS = ELEMENT__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Age</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PATIENT_FIGURES__AGE = ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Weight</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PATIENT_FIGURES__WEIGHT = ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Creatinine</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PATIENT_FIGURES__CREATININE = ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Sex</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PATIENT_FIGURES__SEX = ELEMENT_FEATURE_COUNT + 3;
+
+	/**
+	 * The number of structural features of the '<em>Patient Figures</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PATIENT_FIGURES_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 4;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.CaseAimImpl <em>Case Aim</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.CaseAimImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getCaseAim()
+	 * @generated
+	 */
+	int CASE_AIM = 62;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_AIM__EXTRAS = ELEMENT__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Objective</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_AIM__OBJECTIVE = ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Stopping Cost</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_AIM__STOPPING_COST = ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Tiers First</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_AIM__TIERS_FIRST = ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>One New Risk AStep</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_AIM__ONE_NEW_RISK_ASTEP = ELEMENT_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Same Axis Discount</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_AIM__SAME_AXIS_DISCOUNT = ELEMENT_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Budgets Limit</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_AIM__BUDGETS_LIMIT = ELEMENT_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Budgets</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_AIM__BUDGETS = ELEMENT_FEATURE_COUNT + 6;
+
+	/**
+	 * The number of structural features of the '<em>Case Aim</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CASE_AIM_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 7;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.CostsImpl <em>Costs</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.CostsImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getCosts()
+	 * @generated
+	 */
+	int COSTS = 63;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int COSTS__EXTRAS = COSTED__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Minutes</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int COSTS__MINUTES = COSTED__MINUTES;
+
+	/**
+	 * The feature id for the '<em><b>Contrast Ml</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int COSTS__CONTRAST_ML = COSTED__CONTRAST_ML;
+
+	/**
+	 * The feature id for the '<em><b>Dose Mgy</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int COSTS__DOSE_MGY = COSTED__DOSE_MGY;
+
+	/**
+	 * The feature id for the '<em><b>Money</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int COSTS__MONEY = COSTED__MONEY;
+
+	/**
+	 * The number of structural features of the '<em>Costs</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int COSTS_FEATURE_COUNT = COSTED_FEATURE_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.LoggedAttemptImpl <em>Logged Attempt</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.LoggedAttemptImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getLoggedAttempt()
+	 * @generated
+	 */
+	int LOGGED_ATTEMPT = 64;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOGGED_ATTEMPT__EXTRAS = COSTED__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Minutes</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOGGED_ATTEMPT__MINUTES = COSTED__MINUTES;
+
+	/**
+	 * The feature id for the '<em><b>Contrast Ml</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOGGED_ATTEMPT__CONTRAST_ML = COSTED__CONTRAST_ML;
+
+	/**
+	 * The feature id for the '<em><b>Dose Mgy</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOGGED_ATTEMPT__DOSE_MGY = COSTED__DOSE_MGY;
+
+	/**
+	 * The feature id for the '<em><b>Money</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOGGED_ATTEMPT__MONEY = COSTED__MONEY;
+
+	/**
+	 * The feature id for the '<em><b>Move</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOGGED_ATTEMPT__MOVE = COSTED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Outcome</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOGGED_ATTEMPT__OUTCOME = COSTED_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Units</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOGGED_ATTEMPT__UNITS = COSTED_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Remark</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOGGED_ATTEMPT__REMARK = COSTED_FEATURE_COUNT + 3;
+
+	/**
+	 * The number of structural features of the '<em>Logged Attempt</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOGGED_ATTEMPT_FEATURE_COUNT = COSTED_FEATURE_COUNT + 4;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.UsedUnitImpl <em>Used Unit</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.UsedUnitImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getUsedUnit()
+	 * @generated
+	 */
+	int USED_UNIT = 65;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int USED_UNIT__EXTRAS = ELEMENT__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Role</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int USED_UNIT__ROLE = ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Item</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int USED_UNIT__ITEM = ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Lot</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int USED_UNIT__LOT = ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The number of structural features of the '<em>Used Unit</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int USED_UNIT_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 3;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.ClosingImpl <em>Closing</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.ClosingImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getClosing()
+	 * @generated
+	 */
+	int CLOSING = 66;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLOSING__EXTRAS = ELEMENT__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Closed</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLOSING__CLOSED = ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Ended</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLOSING__ENDED = ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Plan</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLOSING__PLAN = ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Devices</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLOSING__DEVICES = ELEMENT_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Hashes</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLOSING__HASHES = ELEMENT_FEATURE_COUNT + 4;
+
+	/**
+	 * The number of structural features of the '<em>Closing</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLOSING_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 5;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.ClosedStepImpl <em>Closed Step</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.ClosedStepImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getClosedStep()
+	 * @generated
+	 */
+	int CLOSED_STEP = 67;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLOSED_STEP__EXTRAS = ELEMENT__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Move</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLOSED_STEP__MOVE = ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLOSED_STEP__NAME = ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Devices</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLOSED_STEP__DEVICES = ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The number of structural features of the '<em>Closed Step</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLOSED_STEP_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 3;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.ClosedDeviceImpl <em>Closed Device</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.ClosedDeviceImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getClosedDevice()
+	 * @generated
+	 */
+	int CLOSED_DEVICE = 68;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLOSED_DEVICE__EXTRAS = ELEMENT__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLOSED_DEVICE__ID = ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Item</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLOSED_DEVICE__ITEM = ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Lot</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLOSED_DEVICE__LOT = ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Expiry</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLOSED_DEVICE__EXPIRY = ELEMENT_FEATURE_COUNT + 3;
+
+	/**
+	 * The number of structural features of the '<em>Closed Device</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLOSED_DEVICE_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 4;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.DocumentHashImpl <em>Document Hash</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.DocumentHashImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getDocumentHash()
+	 * @generated
+	 */
+	int DOCUMENT_HASH = 69;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int DOCUMENT_HASH__EXTRAS = ELEMENT__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>File</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int DOCUMENT_HASH__FILE = ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Revision</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int DOCUMENT_HASH__REVISION = ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Sha256</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int DOCUMENT_HASH__SHA256 = ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The number of structural features of the '<em>Document Hash</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int DOCUMENT_HASH_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 3;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.ShelfDocumentImpl <em>Shelf Document</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.ShelfDocumentImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getShelfDocument()
+	 * @generated
+	 */
+	int SHELF_DOCUMENT = 70;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SHELF_DOCUMENT__EXTRAS = DOCUMENT__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Format</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SHELF_DOCUMENT__FORMAT = DOCUMENT__FORMAT;
+
+	/**
+	 * The feature id for the '<em><b>Version</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SHELF_DOCUMENT__VERSION = DOCUMENT__VERSION;
+
+	/**
+	 * The feature id for the '<em><b>Title</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SHELF_DOCUMENT__TITLE = DOCUMENT__TITLE;
+
+	/**
+	 * The feature id for the '<em><b>Revision</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SHELF_DOCUMENT__REVISION = DOCUMENT__REVISION;
+
+	/**
+	 * The feature id for the '<em><b>Date</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SHELF_DOCUMENT__DATE = DOCUMENT__DATE;
+
+	/**
+	 * The feature id for the '<em><b>Sources</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SHELF_DOCUMENT__SOURCES = DOCUMENT__SOURCES;
+
+	/**
+	 * The feature id for the '<em><b>Libraries</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SHELF_DOCUMENT__LIBRARIES = DOCUMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Currency</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SHELF_DOCUMENT__CURRENCY = DOCUMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Items</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SHELF_DOCUMENT__ITEMS = DOCUMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The number of structural features of the '<em>Shelf Document</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SHELF_DOCUMENT_FEATURE_COUNT = DOCUMENT_FEATURE_COUNT + 3;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.StockItemImpl <em>Stock Item</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.StockItemImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getStockItem()
+	 * @generated
+	 */
+	int STOCK_ITEM = 71;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_ITEM__EXTRAS = SOURCED__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_ITEM__SOURCE = SOURCED__SOURCE;
+
+	/**
+	 * The feature id for the '<em><b>Page</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_ITEM__PAGE = SOURCED__PAGE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_ITEM__NOTE = SOURCED__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_ITEM__ID = SOURCED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_ITEM__NAME = SOURCED_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Device</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_ITEM__DEVICE = SOURCED_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Equipment</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_ITEM__EQUIPMENT = SOURCED_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Code</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_ITEM__CODE = SOURCED_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Par Level</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_ITEM__PAR_LEVEL = SOURCED_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Price</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_ITEM__PRICE = SOURCED_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Lots</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_ITEM__LOTS = SOURCED_FEATURE_COUNT + 7;
+
+	/**
+	 * The number of structural features of the '<em>Stock Item</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_ITEM_FEATURE_COUNT = SOURCED_FEATURE_COUNT + 8;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.StockLotImpl <em>Stock Lot</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.StockLotImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getStockLot()
+	 * @generated
+	 */
+	int STOCK_LOT = 72;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_LOT__EXTRAS = ELEMENT__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Lot</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_LOT__LOT = ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Expiry</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_LOT__EXPIRY = ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Quantity</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_LOT__QUANTITY = ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Location</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_LOT__LOCATION = ELEMENT_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Serial</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_LOT__SERIAL = ELEMENT_FEATURE_COUNT + 4;
+
+	/**
+	 * The number of structural features of the '<em>Stock Lot</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_LOT_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 5;
+
+	/**
 	 * The meta object id for the '{@link org.ferrule.model.SourceKind <em>Source Kind</em>}' enum.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -3964,7 +7011,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getSourceKind()
 	 * @generated
 	 */
-	int SOURCE_KIND = 41;
+	int SOURCE_KIND = 73;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.DeviceKind <em>Device Kind</em>}' enum.
@@ -3974,7 +7021,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getDeviceKind()
 	 * @generated
 	 */
-	int DEVICE_KIND = 42;
+	int DEVICE_KIND = 74;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.LumenUse <em>Lumen Use</em>}' enum.
@@ -3984,7 +7031,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getLumenUse()
 	 * @generated
 	 */
-	int LUMEN_USE = 43;
+	int LUMEN_USE = 75;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.LumenOpening <em>Lumen Opening</em>}' enum.
@@ -3994,7 +7041,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getLumenOpening()
 	 * @generated
 	 */
-	int LUMEN_OPENING = 44;
+	int LUMEN_OPENING = 76;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.CutterType <em>Cutter Type</em>}' enum.
@@ -4004,7 +7051,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getCutterType()
 	 * @generated
 	 */
-	int CUTTER_TYPE = 45;
+	int CUTTER_TYPE = 77;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.TransducerType <em>Transducer Type</em>}' enum.
@@ -4014,7 +7061,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getTransducerType()
 	 * @generated
 	 */
-	int TRANSDUCER_TYPE = 46;
+	int TRANSDUCER_TYPE = 78;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.ClaimType <em>Claim Type</em>}' enum.
@@ -4024,7 +7071,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getClaimType()
 	 * @generated
 	 */
-	int CLAIM_TYPE = 47;
+	int CLAIM_TYPE = 79;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.Phase <em>Phase</em>}' enum.
@@ -4034,7 +7081,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getPhase()
 	 * @generated
 	 */
-	int PHASE = 48;
+	int PHASE = 80;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.BenchOutcome <em>Bench Outcome</em>}' enum.
@@ -4044,7 +7091,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getBenchOutcome()
 	 * @generated
 	 */
-	int BENCH_OUTCOME = 49;
+	int BENCH_OUTCOME = 81;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.FigureClass <em>Figure Class</em>}' enum.
@@ -4054,7 +7101,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getFigureClass()
 	 * @generated
 	 */
-	int FIGURE_CLASS = 50;
+	int FIGURE_CLASS = 82;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.FlowUse <em>Flow Use</em>}' enum.
@@ -4064,7 +7111,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getFlowUse()
 	 * @generated
 	 */
-	int FLOW_USE = 51;
+	int FLOW_USE = 83;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.AllowancePurpose <em>Allowance Purpose</em>}' enum.
@@ -4074,7 +7121,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getAllowancePurpose()
 	 * @generated
 	 */
-	int ALLOWANCE_PURPOSE = 52;
+	int ALLOWANCE_PURPOSE = 84;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.RatioUse <em>Ratio Use</em>}' enum.
@@ -4084,7 +7131,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getRatioUse()
 	 * @generated
 	 */
-	int RATIO_USE = 53;
+	int RATIO_USE = 85;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.Grouping <em>Grouping</em>}' enum.
@@ -4094,7 +7141,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getGrouping()
 	 * @generated
 	 */
-	int GROUPING = 54;
+	int GROUPING = 86;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.Sorting <em>Sorting</em>}' enum.
@@ -4104,7 +7151,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getSorting()
 	 * @generated
 	 */
-	int SORTING = 55;
+	int SORTING = 87;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.Direction <em>Direction</em>}' enum.
@@ -4114,7 +7161,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getDirection()
 	 * @generated
 	 */
-	int DIRECTION = 56;
+	int DIRECTION = 88;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.BendPlace <em>Bend Place</em>}' enum.
@@ -4124,7 +7171,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getBendPlace()
 	 * @generated
 	 */
-	int BEND_PLACE = 57;
+	int BEND_PLACE = 89;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.PaperSize <em>Paper Size</em>}' enum.
@@ -4134,7 +7181,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getPaperSize()
 	 * @generated
 	 */
-	int PAPER_SIZE = 58;
+	int PAPER_SIZE = 90;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.Orientation <em>Orientation</em>}' enum.
@@ -4144,7 +7191,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getOrientation()
 	 * @generated
 	 */
-	int ORIENTATION = 59;
+	int ORIENTATION = 91;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.PrimaryUnit <em>Primary Unit</em>}' enum.
@@ -4154,7 +7201,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getPrimaryUnit()
 	 * @generated
 	 */
-	int PRIMARY_UNIT = 60;
+	int PRIMARY_UNIT = 92;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.ShownNumbers <em>Shown Numbers</em>}' enum.
@@ -4164,7 +7211,117 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getShownNumbers()
 	 * @generated
 	 */
-	int SHOWN_NUMBERS = 61;
+	int SHOWN_NUMBERS = 93;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.TechniqueAxis <em>Technique Axis</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.TechniqueAxis
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getTechniqueAxis()
+	 * @generated
+	 */
+	int TECHNIQUE_AXIS = 94;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.Hazard <em>Hazard</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.Hazard
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getHazard()
+	 * @generated
+	 */
+	int HAZARD = 95;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.RoleTask <em>Role Task</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.RoleTask
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getRoleTask()
+	 * @generated
+	 */
+	int ROLE_TASK = 96;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.Carrier <em>Carrier</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.Carrier
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getCarrier()
+	 * @generated
+	 */
+	int CARRIER = 97;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.RoleGoal <em>Role Goal</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.RoleGoal
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getRoleGoal()
+	 * @generated
+	 */
+	int ROLE_GOAL = 98;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.SystemSlot <em>System Slot</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.SystemSlot
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getSystemSlot()
+	 * @generated
+	 */
+	int SYSTEM_SLOT = 99;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.ResourceKind <em>Resource Kind</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.ResourceKind
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getResourceKind()
+	 * @generated
+	 */
+	int RESOURCE_KIND = 100;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.AttemptOutcome <em>Attempt Outcome</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.AttemptOutcome
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getAttemptOutcome()
+	 * @generated
+	 */
+	int ATTEMPT_OUTCOME = 101;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.CaseEnd <em>Case End</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.CaseEnd
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getCaseEnd()
+	 * @generated
+	 */
+	int CASE_END = 102;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.Sex <em>Sex</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.Sex
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getSex()
+	 * @generated
+	 */
+	int SEX = 103;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.LesionTrait <em>Lesion Trait</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.LesionTrait
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getLesionTrait()
+	 * @generated
+	 */
+	int LESION_TRAIT = 104;
 
 	/**
 	 * The meta object id for the '<em>Dimension</em>' data type.
@@ -4174,7 +7331,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getDimension()
 	 * @generated
 	 */
-	int DIMENSION = 62;
+	int DIMENSION = 105;
 
 	/**
 	 * The meta object id for the '<em>Pressure</em>' data type.
@@ -4184,7 +7341,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getPressure()
 	 * @generated
 	 */
-	int PRESSURE = 63;
+	int PRESSURE = 106;
 
 	/**
 	 * The meta object id for the '<em>Offset</em>' data type.
@@ -4194,7 +7351,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getOffset()
 	 * @generated
 	 */
-	int OFFSET = 64;
+	int OFFSET = 107;
 
 
 	/**
@@ -6654,6 +9811,1976 @@ public interface ModelPackage extends EPackage
 	EAttribute getPaper_ShowNumbers();
 
 	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.TechniqueLibrary <em>Technique Library</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Technique Library</em>'.
+	 * @see org.ferrule.model.TechniqueLibrary
+	 * @generated
+	 */
+	EClass getTechniqueLibrary();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.TechniqueLibrary#getSituation <em>Situation</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Situation</em>'.
+	 * @see org.ferrule.model.TechniqueLibrary#getSituation()
+	 * @see #getTechniqueLibrary()
+	 * @generated
+	 */
+	EAttribute getTechniqueLibrary_Situation();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.ferrule.model.TechniqueLibrary#getFacts <em>Facts</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Facts</em>'.
+	 * @see org.ferrule.model.TechniqueLibrary#getFacts()
+	 * @see #getTechniqueLibrary()
+	 * @generated
+	 */
+	EReference getTechniqueLibrary_Facts();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.ferrule.model.TechniqueLibrary#getSetups <em>Setups</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Setups</em>'.
+	 * @see org.ferrule.model.TechniqueLibrary#getSetups()
+	 * @see #getTechniqueLibrary()
+	 * @generated
+	 */
+	EReference getTechniqueLibrary_Setups();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.ferrule.model.TechniqueLibrary#getTechniques <em>Techniques</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Techniques</em>'.
+	 * @see org.ferrule.model.TechniqueLibrary#getTechniques()
+	 * @see #getTechniqueLibrary()
+	 * @generated
+	 */
+	EReference getTechniqueLibrary_Techniques();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.ferrule.model.TechniqueLibrary#getBailOut <em>Bail Out</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Bail Out</em>'.
+	 * @see org.ferrule.model.TechniqueLibrary#getBailOut()
+	 * @see #getTechniqueLibrary()
+	 * @generated
+	 */
+	EReference getTechniqueLibrary_BailOut();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.ferrule.model.TechniqueLibrary#getStopRules <em>Stop Rules</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Stop Rules</em>'.
+	 * @see org.ferrule.model.TechniqueLibrary#getStopRules()
+	 * @see #getTechniqueLibrary()
+	 * @generated
+	 */
+	EReference getTechniqueLibrary_StopRules();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.Fact <em>Fact</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Fact</em>'.
+	 * @see org.ferrule.model.Fact
+	 * @generated
+	 */
+	EClass getFact();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Fact#getId <em>Id</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Id</em>'.
+	 * @see org.ferrule.model.Fact#getId()
+	 * @see #getFact()
+	 * @generated
+	 */
+	EAttribute getFact_Id();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Fact#getWords <em>Words</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Words</em>'.
+	 * @see org.ferrule.model.Fact#getWords()
+	 * @see #getFact()
+	 * @generated
+	 */
+	EAttribute getFact_Words();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.Move <em>Move</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Move</em>'.
+	 * @see org.ferrule.model.Move
+	 * @generated
+	 */
+	EClass getMove();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Move#getId <em>Id</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Id</em>'.
+	 * @see org.ferrule.model.Move#getId()
+	 * @see #getMove()
+	 * @generated
+	 */
+	EAttribute getMove_Id();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Move#getName <em>Name</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Name</em>'.
+	 * @see org.ferrule.model.Move#getName()
+	 * @see #getMove()
+	 * @generated
+	 */
+	EAttribute getMove_Name();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Move#getHazard <em>Hazard</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Hazard</em>'.
+	 * @see org.ferrule.model.Move#getHazard()
+	 * @see #getMove()
+	 * @generated
+	 */
+	EAttribute getMove_Hazard();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.ferrule.model.Move#getRoles <em>Roles</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Roles</em>'.
+	 * @see org.ferrule.model.Move#getRoles()
+	 * @see #getMove()
+	 * @generated
+	 */
+	EReference getMove_Roles();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.ferrule.model.Move#getNeeds <em>Needs</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Needs</em>'.
+	 * @see org.ferrule.model.Move#getNeeds()
+	 * @see #getMove()
+	 * @generated
+	 */
+	EReference getMove_Needs();
+
+	/**
+	 * Returns the meta object for the attribute list '{@link org.ferrule.model.Move#getSetups <em>Setups</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute list '<em>Setups</em>'.
+	 * @see org.ferrule.model.Move#getSetups()
+	 * @see #getMove()
+	 * @generated
+	 */
+	EAttribute getMove_Setups();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.Costed <em>Costed</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Costed</em>'.
+	 * @see org.ferrule.model.Costed
+	 * @generated
+	 */
+	EClass getCosted();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Costed#getMinutes <em>Minutes</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Minutes</em>'.
+	 * @see org.ferrule.model.Costed#getMinutes()
+	 * @see #getCosted()
+	 * @generated
+	 */
+	EAttribute getCosted_Minutes();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Costed#getContrastMl <em>Contrast Ml</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Contrast Ml</em>'.
+	 * @see org.ferrule.model.Costed#getContrastMl()
+	 * @see #getCosted()
+	 * @generated
+	 */
+	EAttribute getCosted_ContrastMl();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Costed#getDoseMgy <em>Dose Mgy</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Dose Mgy</em>'.
+	 * @see org.ferrule.model.Costed#getDoseMgy()
+	 * @see #getCosted()
+	 * @generated
+	 */
+	EAttribute getCosted_DoseMgy();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Costed#getMoney <em>Money</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Money</em>'.
+	 * @see org.ferrule.model.Costed#getMoney()
+	 * @see #getCosted()
+	 * @generated
+	 */
+	EAttribute getCosted_Money();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.Advised <em>Advised</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Advised</em>'.
+	 * @see org.ferrule.model.Advised
+	 * @generated
+	 */
+	EClass getAdvised();
+
+	/**
+	 * Returns the meta object for the attribute list '{@link org.ferrule.model.Advised#getChanges <em>Changes</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute list '<em>Changes</em>'.
+	 * @see org.ferrule.model.Advised#getChanges()
+	 * @see #getAdvised()
+	 * @generated
+	 */
+	EAttribute getAdvised_Changes();
+
+	/**
+	 * Returns the meta object for the attribute list '{@link org.ferrule.model.Advised#getCautions <em>Cautions</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute list '<em>Cautions</em>'.
+	 * @see org.ferrule.model.Advised#getCautions()
+	 * @see #getAdvised()
+	 * @generated
+	 */
+	EAttribute getAdvised_Cautions();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Advised#getOffLabel <em>Off Label</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Off Label</em>'.
+	 * @see org.ferrule.model.Advised#getOffLabel()
+	 * @see #getAdvised()
+	 * @generated
+	 */
+	EAttribute getAdvised_OffLabel();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Advised#getStop <em>Stop</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Stop</em>'.
+	 * @see org.ferrule.model.Advised#getStop()
+	 * @see #getAdvised()
+	 * @generated
+	 */
+	EAttribute getAdvised_Stop();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.ferrule.model.Advised#getPublished <em>Published</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Published</em>'.
+	 * @see org.ferrule.model.Advised#getPublished()
+	 * @see #getAdvised()
+	 * @generated
+	 */
+	EReference getAdvised_Published();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.Setup <em>Setup</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Setup</em>'.
+	 * @see org.ferrule.model.Setup
+	 * @generated
+	 */
+	EClass getSetup();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.ferrule.model.Setup#getLeaves <em>Leaves</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Leaves</em>'.
+	 * @see org.ferrule.model.Setup#getLeaves()
+	 * @see #getSetup()
+	 * @generated
+	 */
+	EReference getSetup_Leaves();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Setup#isExchangesWire <em>Exchanges Wire</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Exchanges Wire</em>'.
+	 * @see org.ferrule.model.Setup#isExchangesWire()
+	 * @see #getSetup()
+	 * @generated
+	 */
+	EAttribute getSetup_ExchangesWire();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.Technique <em>Technique</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Technique</em>'.
+	 * @see org.ferrule.model.Technique
+	 * @generated
+	 */
+	EClass getTechnique();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Technique#getAxis <em>Axis</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Axis</em>'.
+	 * @see org.ferrule.model.Technique#getAxis()
+	 * @see #getTechnique()
+	 * @generated
+	 */
+	EAttribute getTechnique_Axis();
+
+	/**
+	 * Returns the meta object for the attribute list '{@link org.ferrule.model.Technique#getAfter <em>After</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute list '<em>After</em>'.
+	 * @see org.ferrule.model.Technique#getAfter()
+	 * @see #getTechnique()
+	 * @generated
+	 */
+	EAttribute getTechnique_After();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.ferrule.model.Technique#getTries <em>Tries</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Tries</em>'.
+	 * @see org.ferrule.model.Technique#getTries()
+	 * @see #getTechnique()
+	 * @generated
+	 */
+	EReference getTechnique_Tries();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.Role <em>Role</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Role</em>'.
+	 * @see org.ferrule.model.Role
+	 * @generated
+	 */
+	EClass getRole();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Role#getId <em>Id</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Id</em>'.
+	 * @see org.ferrule.model.Role#getId()
+	 * @see #getRole()
+	 * @generated
+	 */
+	EAttribute getRole_Id();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Role#getName <em>Name</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Name</em>'.
+	 * @see org.ferrule.model.Role#getName()
+	 * @see #getRole()
+	 * @generated
+	 */
+	EAttribute getRole_Name();
+
+	/**
+	 * Returns the meta object for the attribute list '{@link org.ferrule.model.Role#getKinds <em>Kinds</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute list '<em>Kinds</em>'.
+	 * @see org.ferrule.model.Role#getKinds()
+	 * @see #getRole()
+	 * @generated
+	 */
+	EAttribute getRole_Kinds();
+
+	/**
+	 * Returns the meta object for the attribute list '{@link org.ferrule.model.Role#getDevices <em>Devices</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute list '<em>Devices</em>'.
+	 * @see org.ferrule.model.Role#getDevices()
+	 * @see #getRole()
+	 * @generated
+	 */
+	EAttribute getRole_Devices();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Role#getEquipment <em>Equipment</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Equipment</em>'.
+	 * @see org.ferrule.model.Role#getEquipment()
+	 * @see #getRole()
+	 * @generated
+	 */
+	EAttribute getRole_Equipment();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Role#getNominalDiameter <em>Nominal Diameter</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Nominal Diameter</em>'.
+	 * @see org.ferrule.model.Role#getNominalDiameter()
+	 * @see #getRole()
+	 * @generated
+	 */
+	EAttribute getRole_NominalDiameter();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Role#getNominalLength <em>Nominal Length</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Nominal Length</em>'.
+	 * @see org.ferrule.model.Role#getNominalLength()
+	 * @see #getRole()
+	 * @generated
+	 */
+	EAttribute getRole_NominalLength();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Role#getWire <em>Wire</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Wire</em>'.
+	 * @see org.ferrule.model.Role#getWire()
+	 * @see #getRole()
+	 * @generated
+	 */
+	EAttribute getRole_Wire();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Role#getToVesselFrom <em>To Vessel From</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>To Vessel From</em>'.
+	 * @see org.ferrule.model.Role#getToVesselFrom()
+	 * @see #getRole()
+	 * @generated
+	 */
+	EAttribute getRole_ToVesselFrom();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Role#getToVesselTo <em>To Vessel To</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>To Vessel To</em>'.
+	 * @see org.ferrule.model.Role#getToVesselTo()
+	 * @see #getRole()
+	 * @generated
+	 */
+	EAttribute getRole_ToVesselTo();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Role#getTask <em>Task</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Task</em>'.
+	 * @see org.ferrule.model.Role#getTask()
+	 * @see #getRole()
+	 * @generated
+	 */
+	EAttribute getRole_Task();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Role#getCarrier <em>Carrier</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Carrier</em>'.
+	 * @see org.ferrule.model.Role#getCarrier()
+	 * @see #getRole()
+	 * @generated
+	 */
+	EAttribute getRole_Carrier();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Role#getGoal <em>Goal</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Goal</em>'.
+	 * @see org.ferrule.model.Role#getGoal()
+	 * @see #getRole()
+	 * @generated
+	 */
+	EAttribute getRole_Goal();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Role#getCount <em>Count</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Count</em>'.
+	 * @see org.ferrule.model.Role#getCount()
+	 * @see #getRole()
+	 * @generated
+	 */
+	EAttribute getRole_Count();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Role#isOnlyIfWireIsShort <em>Only If Wire Is Short</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Only If Wire Is Short</em>'.
+	 * @see org.ferrule.model.Role#isOnlyIfWireIsShort()
+	 * @see #getRole()
+	 * @generated
+	 */
+	EAttribute getRole_OnlyIfWireIsShort();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.Need <em>Need</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Need</em>'.
+	 * @see org.ferrule.model.Need
+	 * @generated
+	 */
+	EClass getNeed();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Need#getFact <em>Fact</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Fact</em>'.
+	 * @see org.ferrule.model.Need#getFact()
+	 * @see #getNeed()
+	 * @generated
+	 */
+	EAttribute getNeed_Fact();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Need#getVessel <em>Vessel</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Vessel</em>'.
+	 * @see org.ferrule.model.Need#getVessel()
+	 * @see #getNeed()
+	 * @generated
+	 */
+	EAttribute getNeed_Vessel();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Need#getBranch <em>Branch</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Branch</em>'.
+	 * @see org.ferrule.model.Need#getBranch()
+	 * @see #getNeed()
+	 * @generated
+	 */
+	EAttribute getNeed_Branch();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.Placement <em>Placement</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Placement</em>'.
+	 * @see org.ferrule.model.Placement
+	 * @generated
+	 */
+	EClass getPlacement();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Placement#getSlot <em>Slot</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Slot</em>'.
+	 * @see org.ferrule.model.Placement#getSlot()
+	 * @see #getPlacement()
+	 * @generated
+	 */
+	EAttribute getPlacement_Slot();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Placement#getRole <em>Role</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Role</em>'.
+	 * @see org.ferrule.model.Placement#getRole()
+	 * @see #getPlacement()
+	 * @generated
+	 */
+	EAttribute getPlacement_Role();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.PlannedTry <em>Planned Try</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Planned Try</em>'.
+	 * @see org.ferrule.model.PlannedTry
+	 * @generated
+	 */
+	EClass getPlannedTry();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.PlannedTry#getSuccesses <em>Successes</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Successes</em>'.
+	 * @see org.ferrule.model.PlannedTry#getSuccesses()
+	 * @see #getPlannedTry()
+	 * @generated
+	 */
+	EAttribute getPlannedTry_Successes();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.PlannedTry#getFailures <em>Failures</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Failures</em>'.
+	 * @see org.ferrule.model.PlannedTry#getFailures()
+	 * @see #getPlannedTry()
+	 * @generated
+	 */
+	EAttribute getPlannedTry_Failures();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.ferrule.model.PlannedTry#getPrior <em>Prior</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Prior</em>'.
+	 * @see org.ferrule.model.PlannedTry#getPrior()
+	 * @see #getPlannedTry()
+	 * @generated
+	 */
+	EReference getPlannedTry_Prior();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.Prior <em>Prior</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Prior</em>'.
+	 * @see org.ferrule.model.Prior
+	 * @generated
+	 */
+	EClass getPrior();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Prior#getSuccesses <em>Successes</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Successes</em>'.
+	 * @see org.ferrule.model.Prior#getSuccesses()
+	 * @see #getPrior()
+	 * @generated
+	 */
+	EAttribute getPrior_Successes();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Prior#getFailures <em>Failures</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Failures</em>'.
+	 * @see org.ferrule.model.Prior#getFailures()
+	 * @see #getPrior()
+	 * @generated
+	 */
+	EAttribute getPrior_Failures();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Prior#getLabel <em>Label</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Label</em>'.
+	 * @see org.ferrule.model.Prior#getLabel()
+	 * @see #getPrior()
+	 * @generated
+	 */
+	EAttribute getPrior_Label();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.Published <em>Published</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Published</em>'.
+	 * @see org.ferrule.model.Published
+	 * @generated
+	 */
+	EClass getPublished();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Published#getText <em>Text</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Text</em>'.
+	 * @see org.ferrule.model.Published#getText()
+	 * @see #getPublished()
+	 * @generated
+	 */
+	EAttribute getPublished_Text();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.StopRule <em>Stop Rule</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Stop Rule</em>'.
+	 * @see org.ferrule.model.StopRule
+	 * @generated
+	 */
+	EClass getStopRule();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.StopRule#getId <em>Id</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Id</em>'.
+	 * @see org.ferrule.model.StopRule#getId()
+	 * @see #getStopRule()
+	 * @generated
+	 */
+	EAttribute getStopRule_Id();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.StopRule#getWords <em>Words</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Words</em>'.
+	 * @see org.ferrule.model.StopRule#getWords()
+	 * @see #getStopRule()
+	 * @generated
+	 */
+	EAttribute getStopRule_Words();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.StopRule#getResource <em>Resource</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Resource</em>'.
+	 * @see org.ferrule.model.StopRule#getResource()
+	 * @see #getStopRule()
+	 * @generated
+	 */
+	EAttribute getStopRule_Resource();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.StopRule#getLimit <em>Limit</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Limit</em>'.
+	 * @see org.ferrule.model.StopRule#getLimit()
+	 * @see #getStopRule()
+	 * @generated
+	 */
+	EAttribute getStopRule_Limit();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.CaseDocument <em>Case Document</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Case Document</em>'.
+	 * @see org.ferrule.model.CaseDocument
+	 * @generated
+	 */
+	EClass getCaseDocument();
+
+	/**
+	 * Returns the meta object for the attribute list '{@link org.ferrule.model.CaseDocument#getLibraries <em>Libraries</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute list '<em>Libraries</em>'.
+	 * @see org.ferrule.model.CaseDocument#getLibraries()
+	 * @see #getCaseDocument()
+	 * @generated
+	 */
+	EAttribute getCaseDocument_Libraries();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.CaseDocument#getRules <em>Rules</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Rules</em>'.
+	 * @see org.ferrule.model.CaseDocument#getRules()
+	 * @see #getCaseDocument()
+	 * @generated
+	 */
+	EAttribute getCaseDocument_Rules();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.CaseDocument#getTechniques <em>Techniques</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Techniques</em>'.
+	 * @see org.ferrule.model.CaseDocument#getTechniques()
+	 * @see #getCaseDocument()
+	 * @generated
+	 */
+	EAttribute getCaseDocument_Techniques();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.CaseDocument#getShelf <em>Shelf</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Shelf</em>'.
+	 * @see org.ferrule.model.CaseDocument#getShelf()
+	 * @see #getCaseDocument()
+	 * @generated
+	 */
+	EAttribute getCaseDocument_Shelf();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.CaseDocument#getDay <em>Day</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Day</em>'.
+	 * @see org.ferrule.model.CaseDocument#getDay()
+	 * @see #getCaseDocument()
+	 * @generated
+	 */
+	EAttribute getCaseDocument_Day();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.ferrule.model.CaseDocument#getAccess <em>Access</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Access</em>'.
+	 * @see org.ferrule.model.CaseDocument#getAccess()
+	 * @see #getCaseDocument()
+	 * @generated
+	 */
+	EReference getCaseDocument_Access();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.ferrule.model.CaseDocument#getSystem <em>System</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>System</em>'.
+	 * @see org.ferrule.model.CaseDocument#getSystem()
+	 * @see #getCaseDocument()
+	 * @generated
+	 */
+	EReference getCaseDocument_System();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.ferrule.model.CaseDocument#getPath <em>Path</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Path</em>'.
+	 * @see org.ferrule.model.CaseDocument#getPath()
+	 * @see #getCaseDocument()
+	 * @generated
+	 */
+	EReference getCaseDocument_Path();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.ferrule.model.CaseDocument#getLesion <em>Lesion</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Lesion</em>'.
+	 * @see org.ferrule.model.CaseDocument#getLesion()
+	 * @see #getCaseDocument()
+	 * @generated
+	 */
+	EReference getCaseDocument_Lesion();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.ferrule.model.CaseDocument#getBranch <em>Branch</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Branch</em>'.
+	 * @see org.ferrule.model.CaseDocument#getBranch()
+	 * @see #getCaseDocument()
+	 * @generated
+	 */
+	EReference getCaseDocument_Branch();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.CaseDocument#getDeliver <em>Deliver</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Deliver</em>'.
+	 * @see org.ferrule.model.CaseDocument#getDeliver()
+	 * @see #getCaseDocument()
+	 * @generated
+	 */
+	EAttribute getCaseDocument_Deliver();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.ferrule.model.CaseDocument#getFacts <em>Facts</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Facts</em>'.
+	 * @see org.ferrule.model.CaseDocument#getFacts()
+	 * @see #getCaseDocument()
+	 * @generated
+	 */
+	EReference getCaseDocument_Facts();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.ferrule.model.CaseDocument#getMeasures <em>Measures</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Measures</em>'.
+	 * @see org.ferrule.model.CaseDocument#getMeasures()
+	 * @see #getCaseDocument()
+	 * @generated
+	 */
+	EReference getCaseDocument_Measures();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.ferrule.model.CaseDocument#getPatient <em>Patient</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Patient</em>'.
+	 * @see org.ferrule.model.CaseDocument#getPatient()
+	 * @see #getCaseDocument()
+	 * @generated
+	 */
+	EReference getCaseDocument_Patient();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.ferrule.model.CaseDocument#getAim <em>Aim</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Aim</em>'.
+	 * @see org.ferrule.model.CaseDocument#getAim()
+	 * @see #getCaseDocument()
+	 * @generated
+	 */
+	EReference getCaseDocument_Aim();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.ferrule.model.CaseDocument#getSpent <em>Spent</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Spent</em>'.
+	 * @see org.ferrule.model.CaseDocument#getSpent()
+	 * @see #getCaseDocument()
+	 * @generated
+	 */
+	EReference getCaseDocument_Spent();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.ferrule.model.CaseDocument#getLog <em>Log</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Log</em>'.
+	 * @see org.ferrule.model.CaseDocument#getLog()
+	 * @see #getCaseDocument()
+	 * @generated
+	 */
+	EReference getCaseDocument_Log();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.ferrule.model.CaseDocument#getClosing <em>Closing</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Closing</em>'.
+	 * @see org.ferrule.model.CaseDocument#getClosing()
+	 * @see #getCaseDocument()
+	 * @generated
+	 */
+	EReference getCaseDocument_Closing();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.Access <em>Access</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Access</em>'.
+	 * @see org.ferrule.model.Access
+	 * @generated
+	 */
+	EClass getAccess();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Access#getSite <em>Site</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Site</em>'.
+	 * @see org.ferrule.model.Access#getSite()
+	 * @see #getAccess()
+	 * @generated
+	 */
+	EAttribute getAccess_Site();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Access#getVessel <em>Vessel</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Vessel</em>'.
+	 * @see org.ferrule.model.Access#getVessel()
+	 * @see #getAccess()
+	 * @generated
+	 */
+	EAttribute getAccess_Vessel();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.SystemInPlace <em>System In Place</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>System In Place</em>'.
+	 * @see org.ferrule.model.SystemInPlace
+	 * @generated
+	 */
+	EClass getSystemInPlace();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.SystemInPlace#getSheath <em>Sheath</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Sheath</em>'.
+	 * @see org.ferrule.model.SystemInPlace#getSheath()
+	 * @see #getSystemInPlace()
+	 * @generated
+	 */
+	EAttribute getSystemInPlace_Sheath();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.SystemInPlace#getValve <em>Valve</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Valve</em>'.
+	 * @see org.ferrule.model.SystemInPlace#getValve()
+	 * @see #getSystemInPlace()
+	 * @generated
+	 */
+	EAttribute getSystemInPlace_Valve();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.SystemInPlace#getGuide <em>Guide</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Guide</em>'.
+	 * @see org.ferrule.model.SystemInPlace#getGuide()
+	 * @see #getSystemInPlace()
+	 * @generated
+	 */
+	EAttribute getSystemInPlace_Guide();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.ferrule.model.SystemInPlace#getExtension <em>Extension</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Extension</em>'.
+	 * @see org.ferrule.model.SystemInPlace#getExtension()
+	 * @see #getSystemInPlace()
+	 * @generated
+	 */
+	EReference getSystemInPlace_Extension();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.SystemInPlace#getMicrocatheter <em>Microcatheter</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Microcatheter</em>'.
+	 * @see org.ferrule.model.SystemInPlace#getMicrocatheter()
+	 * @see #getSystemInPlace()
+	 * @generated
+	 */
+	EAttribute getSystemInPlace_Microcatheter();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.SystemInPlace#getMainWire <em>Main Wire</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Main Wire</em>'.
+	 * @see org.ferrule.model.SystemInPlace#getMainWire()
+	 * @see #getSystemInPlace()
+	 * @generated
+	 */
+	EAttribute getSystemInPlace_MainWire();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.SystemInPlace#getSecondWire <em>Second Wire</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Second Wire</em>'.
+	 * @see org.ferrule.model.SystemInPlace#getSecondWire()
+	 * @see #getSystemInPlace()
+	 * @generated
+	 */
+	EAttribute getSystemInPlace_SecondWire();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.SystemInPlace#getAnchor <em>Anchor</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Anchor</em>'.
+	 * @see org.ferrule.model.SystemInPlace#getAnchor()
+	 * @see #getSystemInPlace()
+	 * @generated
+	 */
+	EAttribute getSystemInPlace_Anchor();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.SideBranch <em>Side Branch</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Side Branch</em>'.
+	 * @see org.ferrule.model.SideBranch
+	 * @generated
+	 */
+	EClass getSideBranch();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.SideBranch#getName <em>Name</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Name</em>'.
+	 * @see org.ferrule.model.SideBranch#getName()
+	 * @see #getSideBranch()
+	 * @generated
+	 */
+	EAttribute getSideBranch_Name();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.SideBranch#getAt <em>At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>At</em>'.
+	 * @see org.ferrule.model.SideBranch#getAt()
+	 * @see #getSideBranch()
+	 * @generated
+	 */
+	EAttribute getSideBranch_At();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.SideBranch#getDiameter <em>Diameter</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Diameter</em>'.
+	 * @see org.ferrule.model.SideBranch#getDiameter()
+	 * @see #getSideBranch()
+	 * @generated
+	 */
+	EAttribute getSideBranch_Diameter();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.StatedFact <em>Stated Fact</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Stated Fact</em>'.
+	 * @see org.ferrule.model.StatedFact
+	 * @generated
+	 */
+	EClass getStatedFact();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.StatedFact#getFact <em>Fact</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Fact</em>'.
+	 * @see org.ferrule.model.StatedFact#getFact()
+	 * @see #getStatedFact()
+	 * @generated
+	 */
+	EAttribute getStatedFact_Fact();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.StatedFact#isHolds <em>Holds</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Holds</em>'.
+	 * @see org.ferrule.model.StatedFact#isHolds()
+	 * @see #getStatedFact()
+	 * @generated
+	 */
+	EAttribute getStatedFact_Holds();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.LesionMeasures <em>Lesion Measures</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Lesion Measures</em>'.
+	 * @see org.ferrule.model.LesionMeasures
+	 * @generated
+	 */
+	EClass getLesionMeasures();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.LesionMeasures#isBluntStump <em>Blunt Stump</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Blunt Stump</em>'.
+	 * @see org.ferrule.model.LesionMeasures#isBluntStump()
+	 * @see #getLesionMeasures()
+	 * @generated
+	 */
+	EAttribute getLesionMeasures_BluntStump();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.LesionMeasures#isCalcification <em>Calcification</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Calcification</em>'.
+	 * @see org.ferrule.model.LesionMeasures#isCalcification()
+	 * @see #getLesionMeasures()
+	 * @generated
+	 */
+	EAttribute getLesionMeasures_Calcification();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.LesionMeasures#getBendDegrees <em>Bend Degrees</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Bend Degrees</em>'.
+	 * @see org.ferrule.model.LesionMeasures#getBendDegrees()
+	 * @see #getLesionMeasures()
+	 * @generated
+	 */
+	EAttribute getLesionMeasures_BendDegrees();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.LesionMeasures#isFailedBefore <em>Failed Before</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Failed Before</em>'.
+	 * @see org.ferrule.model.LesionMeasures#isFailedBefore()
+	 * @see #getLesionMeasures()
+	 * @generated
+	 */
+	EAttribute getLesionMeasures_FailedBefore();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.LesionMeasures#getOcclusionMonths <em>Occlusion Months</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Occlusion Months</em>'.
+	 * @see org.ferrule.model.LesionMeasures#getOcclusionMonths()
+	 * @see #getLesionMeasures()
+	 * @generated
+	 */
+	EAttribute getLesionMeasures_OcclusionMonths();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.LesionMeasures#getCalciumDegrees <em>Calcium Degrees</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Calcium Degrees</em>'.
+	 * @see org.ferrule.model.LesionMeasures#getCalciumDegrees()
+	 * @see #getLesionMeasures()
+	 * @generated
+	 */
+	EAttribute getLesionMeasures_CalciumDegrees();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.LesionMeasures#getCalciumThickness <em>Calcium Thickness</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Calcium Thickness</em>'.
+	 * @see org.ferrule.model.LesionMeasures#getCalciumThickness()
+	 * @see #getLesionMeasures()
+	 * @generated
+	 */
+	EAttribute getLesionMeasures_CalciumThickness();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.LesionMeasures#getCalciumLength <em>Calcium Length</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Calcium Length</em>'.
+	 * @see org.ferrule.model.LesionMeasures#getCalciumLength()
+	 * @see #getLesionMeasures()
+	 * @generated
+	 */
+	EAttribute getLesionMeasures_CalciumLength();
+
+	/**
+	 * Returns the meta object for the attribute list '{@link org.ferrule.model.LesionMeasures#getTraits <em>Traits</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute list '<em>Traits</em>'.
+	 * @see org.ferrule.model.LesionMeasures#getTraits()
+	 * @see #getLesionMeasures()
+	 * @generated
+	 */
+	EAttribute getLesionMeasures_Traits();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.PatientFigures <em>Patient Figures</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Patient Figures</em>'.
+	 * @see org.ferrule.model.PatientFigures
+	 * @generated
+	 */
+	EClass getPatientFigures();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.PatientFigures#getAge <em>Age</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Age</em>'.
+	 * @see org.ferrule.model.PatientFigures#getAge()
+	 * @see #getPatientFigures()
+	 * @generated
+	 */
+	EAttribute getPatientFigures_Age();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.PatientFigures#getWeight <em>Weight</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Weight</em>'.
+	 * @see org.ferrule.model.PatientFigures#getWeight()
+	 * @see #getPatientFigures()
+	 * @generated
+	 */
+	EAttribute getPatientFigures_Weight();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.PatientFigures#getCreatinine <em>Creatinine</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Creatinine</em>'.
+	 * @see org.ferrule.model.PatientFigures#getCreatinine()
+	 * @see #getPatientFigures()
+	 * @generated
+	 */
+	EAttribute getPatientFigures_Creatinine();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.PatientFigures#getSex <em>Sex</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Sex</em>'.
+	 * @see org.ferrule.model.PatientFigures#getSex()
+	 * @see #getPatientFigures()
+	 * @generated
+	 */
+	EAttribute getPatientFigures_Sex();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.CaseAim <em>Case Aim</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Case Aim</em>'.
+	 * @see org.ferrule.model.CaseAim
+	 * @generated
+	 */
+	EClass getCaseAim();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.CaseAim#getObjective <em>Objective</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Objective</em>'.
+	 * @see org.ferrule.model.CaseAim#getObjective()
+	 * @see #getCaseAim()
+	 * @generated
+	 */
+	EAttribute getCaseAim_Objective();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.CaseAim#getStoppingCost <em>Stopping Cost</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Stopping Cost</em>'.
+	 * @see org.ferrule.model.CaseAim#getStoppingCost()
+	 * @see #getCaseAim()
+	 * @generated
+	 */
+	EAttribute getCaseAim_StoppingCost();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.CaseAim#isTiersFirst <em>Tiers First</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Tiers First</em>'.
+	 * @see org.ferrule.model.CaseAim#isTiersFirst()
+	 * @see #getCaseAim()
+	 * @generated
+	 */
+	EAttribute getCaseAim_TiersFirst();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.CaseAim#isOneNewRiskAStep <em>One New Risk AStep</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>One New Risk AStep</em>'.
+	 * @see org.ferrule.model.CaseAim#isOneNewRiskAStep()
+	 * @see #getCaseAim()
+	 * @generated
+	 */
+	EAttribute getCaseAim_OneNewRiskAStep();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.CaseAim#getSameAxisDiscount <em>Same Axis Discount</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Same Axis Discount</em>'.
+	 * @see org.ferrule.model.CaseAim#getSameAxisDiscount()
+	 * @see #getCaseAim()
+	 * @generated
+	 */
+	EAttribute getCaseAim_SameAxisDiscount();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.CaseAim#isBudgetsLimit <em>Budgets Limit</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Budgets Limit</em>'.
+	 * @see org.ferrule.model.CaseAim#isBudgetsLimit()
+	 * @see #getCaseAim()
+	 * @generated
+	 */
+	EAttribute getCaseAim_BudgetsLimit();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.ferrule.model.CaseAim#getBudgets <em>Budgets</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Budgets</em>'.
+	 * @see org.ferrule.model.CaseAim#getBudgets()
+	 * @see #getCaseAim()
+	 * @generated
+	 */
+	EReference getCaseAim_Budgets();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.Costs <em>Costs</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Costs</em>'.
+	 * @see org.ferrule.model.Costs
+	 * @generated
+	 */
+	EClass getCosts();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.LoggedAttempt <em>Logged Attempt</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Logged Attempt</em>'.
+	 * @see org.ferrule.model.LoggedAttempt
+	 * @generated
+	 */
+	EClass getLoggedAttempt();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.LoggedAttempt#getMove <em>Move</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Move</em>'.
+	 * @see org.ferrule.model.LoggedAttempt#getMove()
+	 * @see #getLoggedAttempt()
+	 * @generated
+	 */
+	EAttribute getLoggedAttempt_Move();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.LoggedAttempt#getOutcome <em>Outcome</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Outcome</em>'.
+	 * @see org.ferrule.model.LoggedAttempt#getOutcome()
+	 * @see #getLoggedAttempt()
+	 * @generated
+	 */
+	EAttribute getLoggedAttempt_Outcome();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.ferrule.model.LoggedAttempt#getUnits <em>Units</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Units</em>'.
+	 * @see org.ferrule.model.LoggedAttempt#getUnits()
+	 * @see #getLoggedAttempt()
+	 * @generated
+	 */
+	EReference getLoggedAttempt_Units();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.LoggedAttempt#getRemark <em>Remark</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Remark</em>'.
+	 * @see org.ferrule.model.LoggedAttempt#getRemark()
+	 * @see #getLoggedAttempt()
+	 * @generated
+	 */
+	EAttribute getLoggedAttempt_Remark();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.UsedUnit <em>Used Unit</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Used Unit</em>'.
+	 * @see org.ferrule.model.UsedUnit
+	 * @generated
+	 */
+	EClass getUsedUnit();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.UsedUnit#getRole <em>Role</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Role</em>'.
+	 * @see org.ferrule.model.UsedUnit#getRole()
+	 * @see #getUsedUnit()
+	 * @generated
+	 */
+	EAttribute getUsedUnit_Role();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.UsedUnit#getItem <em>Item</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Item</em>'.
+	 * @see org.ferrule.model.UsedUnit#getItem()
+	 * @see #getUsedUnit()
+	 * @generated
+	 */
+	EAttribute getUsedUnit_Item();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.UsedUnit#getLot <em>Lot</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Lot</em>'.
+	 * @see org.ferrule.model.UsedUnit#getLot()
+	 * @see #getUsedUnit()
+	 * @generated
+	 */
+	EAttribute getUsedUnit_Lot();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.Closing <em>Closing</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Closing</em>'.
+	 * @see org.ferrule.model.Closing
+	 * @generated
+	 */
+	EClass getClosing();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Closing#getClosed <em>Closed</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Closed</em>'.
+	 * @see org.ferrule.model.Closing#getClosed()
+	 * @see #getClosing()
+	 * @generated
+	 */
+	EAttribute getClosing_Closed();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Closing#getEnded <em>Ended</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Ended</em>'.
+	 * @see org.ferrule.model.Closing#getEnded()
+	 * @see #getClosing()
+	 * @generated
+	 */
+	EAttribute getClosing_Ended();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.ferrule.model.Closing#getPlan <em>Plan</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Plan</em>'.
+	 * @see org.ferrule.model.Closing#getPlan()
+	 * @see #getClosing()
+	 * @generated
+	 */
+	EReference getClosing_Plan();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.ferrule.model.Closing#getDevices <em>Devices</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Devices</em>'.
+	 * @see org.ferrule.model.Closing#getDevices()
+	 * @see #getClosing()
+	 * @generated
+	 */
+	EReference getClosing_Devices();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.ferrule.model.Closing#getHashes <em>Hashes</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Hashes</em>'.
+	 * @see org.ferrule.model.Closing#getHashes()
+	 * @see #getClosing()
+	 * @generated
+	 */
+	EReference getClosing_Hashes();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.ClosedStep <em>Closed Step</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Closed Step</em>'.
+	 * @see org.ferrule.model.ClosedStep
+	 * @generated
+	 */
+	EClass getClosedStep();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.ClosedStep#getMove <em>Move</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Move</em>'.
+	 * @see org.ferrule.model.ClosedStep#getMove()
+	 * @see #getClosedStep()
+	 * @generated
+	 */
+	EAttribute getClosedStep_Move();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.ClosedStep#getName <em>Name</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Name</em>'.
+	 * @see org.ferrule.model.ClosedStep#getName()
+	 * @see #getClosedStep()
+	 * @generated
+	 */
+	EAttribute getClosedStep_Name();
+
+	/**
+	 * Returns the meta object for the attribute list '{@link org.ferrule.model.ClosedStep#getDevices <em>Devices</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute list '<em>Devices</em>'.
+	 * @see org.ferrule.model.ClosedStep#getDevices()
+	 * @see #getClosedStep()
+	 * @generated
+	 */
+	EAttribute getClosedStep_Devices();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.ClosedDevice <em>Closed Device</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Closed Device</em>'.
+	 * @see org.ferrule.model.ClosedDevice
+	 * @generated
+	 */
+	EClass getClosedDevice();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.ClosedDevice#getId <em>Id</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Id</em>'.
+	 * @see org.ferrule.model.ClosedDevice#getId()
+	 * @see #getClosedDevice()
+	 * @generated
+	 */
+	EAttribute getClosedDevice_Id();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.ClosedDevice#getItem <em>Item</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Item</em>'.
+	 * @see org.ferrule.model.ClosedDevice#getItem()
+	 * @see #getClosedDevice()
+	 * @generated
+	 */
+	EAttribute getClosedDevice_Item();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.ClosedDevice#getLot <em>Lot</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Lot</em>'.
+	 * @see org.ferrule.model.ClosedDevice#getLot()
+	 * @see #getClosedDevice()
+	 * @generated
+	 */
+	EAttribute getClosedDevice_Lot();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.ClosedDevice#getExpiry <em>Expiry</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Expiry</em>'.
+	 * @see org.ferrule.model.ClosedDevice#getExpiry()
+	 * @see #getClosedDevice()
+	 * @generated
+	 */
+	EAttribute getClosedDevice_Expiry();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.DocumentHash <em>Document Hash</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Document Hash</em>'.
+	 * @see org.ferrule.model.DocumentHash
+	 * @generated
+	 */
+	EClass getDocumentHash();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.DocumentHash#getFile <em>File</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>File</em>'.
+	 * @see org.ferrule.model.DocumentHash#getFile()
+	 * @see #getDocumentHash()
+	 * @generated
+	 */
+	EAttribute getDocumentHash_File();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.DocumentHash#getRevision <em>Revision</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Revision</em>'.
+	 * @see org.ferrule.model.DocumentHash#getRevision()
+	 * @see #getDocumentHash()
+	 * @generated
+	 */
+	EAttribute getDocumentHash_Revision();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.DocumentHash#getSha256 <em>Sha256</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Sha256</em>'.
+	 * @see org.ferrule.model.DocumentHash#getSha256()
+	 * @see #getDocumentHash()
+	 * @generated
+	 */
+	EAttribute getDocumentHash_Sha256();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.ShelfDocument <em>Shelf Document</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Shelf Document</em>'.
+	 * @see org.ferrule.model.ShelfDocument
+	 * @generated
+	 */
+	EClass getShelfDocument();
+
+	/**
+	 * Returns the meta object for the attribute list '{@link org.ferrule.model.ShelfDocument#getLibraries <em>Libraries</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute list '<em>Libraries</em>'.
+	 * @see org.ferrule.model.ShelfDocument#getLibraries()
+	 * @see #getShelfDocument()
+	 * @generated
+	 */
+	EAttribute getShelfDocument_Libraries();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.ShelfDocument#getCurrency <em>Currency</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Currency</em>'.
+	 * @see org.ferrule.model.ShelfDocument#getCurrency()
+	 * @see #getShelfDocument()
+	 * @generated
+	 */
+	EAttribute getShelfDocument_Currency();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.ferrule.model.ShelfDocument#getItems <em>Items</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Items</em>'.
+	 * @see org.ferrule.model.ShelfDocument#getItems()
+	 * @see #getShelfDocument()
+	 * @generated
+	 */
+	EReference getShelfDocument_Items();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.StockItem <em>Stock Item</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Stock Item</em>'.
+	 * @see org.ferrule.model.StockItem
+	 * @generated
+	 */
+	EClass getStockItem();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.StockItem#getId <em>Id</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Id</em>'.
+	 * @see org.ferrule.model.StockItem#getId()
+	 * @see #getStockItem()
+	 * @generated
+	 */
+	EAttribute getStockItem_Id();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.StockItem#getName <em>Name</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Name</em>'.
+	 * @see org.ferrule.model.StockItem#getName()
+	 * @see #getStockItem()
+	 * @generated
+	 */
+	EAttribute getStockItem_Name();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.StockItem#getDevice <em>Device</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Device</em>'.
+	 * @see org.ferrule.model.StockItem#getDevice()
+	 * @see #getStockItem()
+	 * @generated
+	 */
+	EAttribute getStockItem_Device();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.StockItem#getEquipment <em>Equipment</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Equipment</em>'.
+	 * @see org.ferrule.model.StockItem#getEquipment()
+	 * @see #getStockItem()
+	 * @generated
+	 */
+	EAttribute getStockItem_Equipment();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.StockItem#getCode <em>Code</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Code</em>'.
+	 * @see org.ferrule.model.StockItem#getCode()
+	 * @see #getStockItem()
+	 * @generated
+	 */
+	EAttribute getStockItem_Code();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.StockItem#getParLevel <em>Par Level</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Par Level</em>'.
+	 * @see org.ferrule.model.StockItem#getParLevel()
+	 * @see #getStockItem()
+	 * @generated
+	 */
+	EAttribute getStockItem_ParLevel();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.StockItem#getPrice <em>Price</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Price</em>'.
+	 * @see org.ferrule.model.StockItem#getPrice()
+	 * @see #getStockItem()
+	 * @generated
+	 */
+	EAttribute getStockItem_Price();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.ferrule.model.StockItem#getLots <em>Lots</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Lots</em>'.
+	 * @see org.ferrule.model.StockItem#getLots()
+	 * @see #getStockItem()
+	 * @generated
+	 */
+	EReference getStockItem_Lots();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.StockLot <em>Stock Lot</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Stock Lot</em>'.
+	 * @see org.ferrule.model.StockLot
+	 * @generated
+	 */
+	EClass getStockLot();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.StockLot#getLot <em>Lot</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Lot</em>'.
+	 * @see org.ferrule.model.StockLot#getLot()
+	 * @see #getStockLot()
+	 * @generated
+	 */
+	EAttribute getStockLot_Lot();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.StockLot#getExpiry <em>Expiry</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Expiry</em>'.
+	 * @see org.ferrule.model.StockLot#getExpiry()
+	 * @see #getStockLot()
+	 * @generated
+	 */
+	EAttribute getStockLot_Expiry();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.StockLot#getQuantity <em>Quantity</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Quantity</em>'.
+	 * @see org.ferrule.model.StockLot#getQuantity()
+	 * @see #getStockLot()
+	 * @generated
+	 */
+	EAttribute getStockLot_Quantity();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.StockLot#getLocation <em>Location</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Location</em>'.
+	 * @see org.ferrule.model.StockLot#getLocation()
+	 * @see #getStockLot()
+	 * @generated
+	 */
+	EAttribute getStockLot_Location();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.StockLot#getSerial <em>Serial</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Serial</em>'.
+	 * @see org.ferrule.model.StockLot#getSerial()
+	 * @see #getStockLot()
+	 * @generated
+	 */
+	EAttribute getStockLot_Serial();
+
+	/**
 	 * Returns the meta object for enum '{@link org.ferrule.model.SourceKind <em>Source Kind</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -6862,6 +11989,116 @@ public interface ModelPackage extends EPackage
 	 * @generated
 	 */
 	EEnum getShownNumbers();
+
+	/**
+	 * Returns the meta object for enum '{@link org.ferrule.model.TechniqueAxis <em>Technique Axis</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Technique Axis</em>'.
+	 * @see org.ferrule.model.TechniqueAxis
+	 * @generated
+	 */
+	EEnum getTechniqueAxis();
+
+	/**
+	 * Returns the meta object for enum '{@link org.ferrule.model.Hazard <em>Hazard</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Hazard</em>'.
+	 * @see org.ferrule.model.Hazard
+	 * @generated
+	 */
+	EEnum getHazard();
+
+	/**
+	 * Returns the meta object for enum '{@link org.ferrule.model.RoleTask <em>Role Task</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Role Task</em>'.
+	 * @see org.ferrule.model.RoleTask
+	 * @generated
+	 */
+	EEnum getRoleTask();
+
+	/**
+	 * Returns the meta object for enum '{@link org.ferrule.model.Carrier <em>Carrier</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Carrier</em>'.
+	 * @see org.ferrule.model.Carrier
+	 * @generated
+	 */
+	EEnum getCarrier();
+
+	/**
+	 * Returns the meta object for enum '{@link org.ferrule.model.RoleGoal <em>Role Goal</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Role Goal</em>'.
+	 * @see org.ferrule.model.RoleGoal
+	 * @generated
+	 */
+	EEnum getRoleGoal();
+
+	/**
+	 * Returns the meta object for enum '{@link org.ferrule.model.SystemSlot <em>System Slot</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>System Slot</em>'.
+	 * @see org.ferrule.model.SystemSlot
+	 * @generated
+	 */
+	EEnum getSystemSlot();
+
+	/**
+	 * Returns the meta object for enum '{@link org.ferrule.model.ResourceKind <em>Resource Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Resource Kind</em>'.
+	 * @see org.ferrule.model.ResourceKind
+	 * @generated
+	 */
+	EEnum getResourceKind();
+
+	/**
+	 * Returns the meta object for enum '{@link org.ferrule.model.AttemptOutcome <em>Attempt Outcome</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Attempt Outcome</em>'.
+	 * @see org.ferrule.model.AttemptOutcome
+	 * @generated
+	 */
+	EEnum getAttemptOutcome();
+
+	/**
+	 * Returns the meta object for enum '{@link org.ferrule.model.CaseEnd <em>Case End</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Case End</em>'.
+	 * @see org.ferrule.model.CaseEnd
+	 * @generated
+	 */
+	EEnum getCaseEnd();
+
+	/**
+	 * Returns the meta object for enum '{@link org.ferrule.model.Sex <em>Sex</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Sex</em>'.
+	 * @see org.ferrule.model.Sex
+	 * @generated
+	 */
+	EEnum getSex();
+
+	/**
+	 * Returns the meta object for enum '{@link org.ferrule.model.LesionTrait <em>Lesion Trait</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Lesion Trait</em>'.
+	 * @see org.ferrule.model.LesionTrait
+	 * @generated
+	 */
+	EEnum getLesionTrait();
 
 	/**
 	 * Returns the meta object for data type '{@link org.ferrule.quantity.Dimension <em>Dimension</em>}'.
@@ -8827,6 +14064,1526 @@ public interface ModelPackage extends EPackage
 		EAttribute PAPER__SHOW_NUMBERS = eINSTANCE.getPaper_ShowNumbers();
 
 		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.TechniqueLibraryImpl <em>Technique Library</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.TechniqueLibraryImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getTechniqueLibrary()
+		 * @generated
+		 */
+		EClass TECHNIQUE_LIBRARY = eINSTANCE.getTechniqueLibrary();
+
+		/**
+		 * The meta object literal for the '<em><b>Situation</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TECHNIQUE_LIBRARY__SITUATION = eINSTANCE.getTechniqueLibrary_Situation();
+
+		/**
+		 * The meta object literal for the '<em><b>Facts</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference TECHNIQUE_LIBRARY__FACTS = eINSTANCE.getTechniqueLibrary_Facts();
+
+		/**
+		 * The meta object literal for the '<em><b>Setups</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference TECHNIQUE_LIBRARY__SETUPS = eINSTANCE.getTechniqueLibrary_Setups();
+
+		/**
+		 * The meta object literal for the '<em><b>Techniques</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference TECHNIQUE_LIBRARY__TECHNIQUES = eINSTANCE.getTechniqueLibrary_Techniques();
+
+		/**
+		 * The meta object literal for the '<em><b>Bail Out</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference TECHNIQUE_LIBRARY__BAIL_OUT = eINSTANCE.getTechniqueLibrary_BailOut();
+
+		/**
+		 * The meta object literal for the '<em><b>Stop Rules</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference TECHNIQUE_LIBRARY__STOP_RULES = eINSTANCE.getTechniqueLibrary_StopRules();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.FactImpl <em>Fact</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.FactImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getFact()
+		 * @generated
+		 */
+		EClass FACT = eINSTANCE.getFact();
+
+		/**
+		 * The meta object literal for the '<em><b>Id</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute FACT__ID = eINSTANCE.getFact_Id();
+
+		/**
+		 * The meta object literal for the '<em><b>Words</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute FACT__WORDS = eINSTANCE.getFact_Words();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.MoveImpl <em>Move</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.MoveImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getMove()
+		 * @generated
+		 */
+		EClass MOVE = eINSTANCE.getMove();
+
+		/**
+		 * The meta object literal for the '<em><b>Id</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MOVE__ID = eINSTANCE.getMove_Id();
+
+		/**
+		 * The meta object literal for the '<em><b>Name</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MOVE__NAME = eINSTANCE.getMove_Name();
+
+		/**
+		 * The meta object literal for the '<em><b>Hazard</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MOVE__HAZARD = eINSTANCE.getMove_Hazard();
+
+		/**
+		 * The meta object literal for the '<em><b>Roles</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference MOVE__ROLES = eINSTANCE.getMove_Roles();
+
+		/**
+		 * The meta object literal for the '<em><b>Needs</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference MOVE__NEEDS = eINSTANCE.getMove_Needs();
+
+		/**
+		 * The meta object literal for the '<em><b>Setups</b></em>' attribute list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MOVE__SETUPS = eINSTANCE.getMove_Setups();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.CostedImpl <em>Costed</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.CostedImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getCosted()
+		 * @generated
+		 */
+		EClass COSTED = eINSTANCE.getCosted();
+
+		/**
+		 * The meta object literal for the '<em><b>Minutes</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute COSTED__MINUTES = eINSTANCE.getCosted_Minutes();
+
+		/**
+		 * The meta object literal for the '<em><b>Contrast Ml</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute COSTED__CONTRAST_ML = eINSTANCE.getCosted_ContrastMl();
+
+		/**
+		 * The meta object literal for the '<em><b>Dose Mgy</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute COSTED__DOSE_MGY = eINSTANCE.getCosted_DoseMgy();
+
+		/**
+		 * The meta object literal for the '<em><b>Money</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute COSTED__MONEY = eINSTANCE.getCosted_Money();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.AdvisedImpl <em>Advised</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.AdvisedImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getAdvised()
+		 * @generated
+		 */
+		EClass ADVISED = eINSTANCE.getAdvised();
+
+		/**
+		 * The meta object literal for the '<em><b>Changes</b></em>' attribute list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ADVISED__CHANGES = eINSTANCE.getAdvised_Changes();
+
+		/**
+		 * The meta object literal for the '<em><b>Cautions</b></em>' attribute list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ADVISED__CAUTIONS = eINSTANCE.getAdvised_Cautions();
+
+		/**
+		 * The meta object literal for the '<em><b>Off Label</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ADVISED__OFF_LABEL = eINSTANCE.getAdvised_OffLabel();
+
+		/**
+		 * The meta object literal for the '<em><b>Stop</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ADVISED__STOP = eINSTANCE.getAdvised_Stop();
+
+		/**
+		 * The meta object literal for the '<em><b>Published</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference ADVISED__PUBLISHED = eINSTANCE.getAdvised_Published();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.SetupImpl <em>Setup</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.SetupImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getSetup()
+		 * @generated
+		 */
+		EClass SETUP = eINSTANCE.getSetup();
+
+		/**
+		 * The meta object literal for the '<em><b>Leaves</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference SETUP__LEAVES = eINSTANCE.getSetup_Leaves();
+
+		/**
+		 * The meta object literal for the '<em><b>Exchanges Wire</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SETUP__EXCHANGES_WIRE = eINSTANCE.getSetup_ExchangesWire();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.TechniqueImpl <em>Technique</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.TechniqueImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getTechnique()
+		 * @generated
+		 */
+		EClass TECHNIQUE = eINSTANCE.getTechnique();
+
+		/**
+		 * The meta object literal for the '<em><b>Axis</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TECHNIQUE__AXIS = eINSTANCE.getTechnique_Axis();
+
+		/**
+		 * The meta object literal for the '<em><b>After</b></em>' attribute list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TECHNIQUE__AFTER = eINSTANCE.getTechnique_After();
+
+		/**
+		 * The meta object literal for the '<em><b>Tries</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference TECHNIQUE__TRIES = eINSTANCE.getTechnique_Tries();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.RoleImpl <em>Role</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.RoleImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getRole()
+		 * @generated
+		 */
+		EClass ROLE = eINSTANCE.getRole();
+
+		/**
+		 * The meta object literal for the '<em><b>Id</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ROLE__ID = eINSTANCE.getRole_Id();
+
+		/**
+		 * The meta object literal for the '<em><b>Name</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ROLE__NAME = eINSTANCE.getRole_Name();
+
+		/**
+		 * The meta object literal for the '<em><b>Kinds</b></em>' attribute list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ROLE__KINDS = eINSTANCE.getRole_Kinds();
+
+		/**
+		 * The meta object literal for the '<em><b>Devices</b></em>' attribute list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ROLE__DEVICES = eINSTANCE.getRole_Devices();
+
+		/**
+		 * The meta object literal for the '<em><b>Equipment</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ROLE__EQUIPMENT = eINSTANCE.getRole_Equipment();
+
+		/**
+		 * The meta object literal for the '<em><b>Nominal Diameter</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ROLE__NOMINAL_DIAMETER = eINSTANCE.getRole_NominalDiameter();
+
+		/**
+		 * The meta object literal for the '<em><b>Nominal Length</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ROLE__NOMINAL_LENGTH = eINSTANCE.getRole_NominalLength();
+
+		/**
+		 * The meta object literal for the '<em><b>Wire</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ROLE__WIRE = eINSTANCE.getRole_Wire();
+
+		/**
+		 * The meta object literal for the '<em><b>To Vessel From</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ROLE__TO_VESSEL_FROM = eINSTANCE.getRole_ToVesselFrom();
+
+		/**
+		 * The meta object literal for the '<em><b>To Vessel To</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ROLE__TO_VESSEL_TO = eINSTANCE.getRole_ToVesselTo();
+
+		/**
+		 * The meta object literal for the '<em><b>Task</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ROLE__TASK = eINSTANCE.getRole_Task();
+
+		/**
+		 * The meta object literal for the '<em><b>Carrier</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ROLE__CARRIER = eINSTANCE.getRole_Carrier();
+
+		/**
+		 * The meta object literal for the '<em><b>Goal</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ROLE__GOAL = eINSTANCE.getRole_Goal();
+
+		/**
+		 * The meta object literal for the '<em><b>Count</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ROLE__COUNT = eINSTANCE.getRole_Count();
+
+		/**
+		 * The meta object literal for the '<em><b>Only If Wire Is Short</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ROLE__ONLY_IF_WIRE_IS_SHORT = eINSTANCE.getRole_OnlyIfWireIsShort();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.NeedImpl <em>Need</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.NeedImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getNeed()
+		 * @generated
+		 */
+		EClass NEED = eINSTANCE.getNeed();
+
+		/**
+		 * The meta object literal for the '<em><b>Fact</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute NEED__FACT = eINSTANCE.getNeed_Fact();
+
+		/**
+		 * The meta object literal for the '<em><b>Vessel</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute NEED__VESSEL = eINSTANCE.getNeed_Vessel();
+
+		/**
+		 * The meta object literal for the '<em><b>Branch</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute NEED__BRANCH = eINSTANCE.getNeed_Branch();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.PlacementImpl <em>Placement</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.PlacementImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getPlacement()
+		 * @generated
+		 */
+		EClass PLACEMENT = eINSTANCE.getPlacement();
+
+		/**
+		 * The meta object literal for the '<em><b>Slot</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PLACEMENT__SLOT = eINSTANCE.getPlacement_Slot();
+
+		/**
+		 * The meta object literal for the '<em><b>Role</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PLACEMENT__ROLE = eINSTANCE.getPlacement_Role();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.PlannedTryImpl <em>Planned Try</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.PlannedTryImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getPlannedTry()
+		 * @generated
+		 */
+		EClass PLANNED_TRY = eINSTANCE.getPlannedTry();
+
+		/**
+		 * The meta object literal for the '<em><b>Successes</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PLANNED_TRY__SUCCESSES = eINSTANCE.getPlannedTry_Successes();
+
+		/**
+		 * The meta object literal for the '<em><b>Failures</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PLANNED_TRY__FAILURES = eINSTANCE.getPlannedTry_Failures();
+
+		/**
+		 * The meta object literal for the '<em><b>Prior</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PLANNED_TRY__PRIOR = eINSTANCE.getPlannedTry_Prior();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.PriorImpl <em>Prior</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.PriorImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getPrior()
+		 * @generated
+		 */
+		EClass PRIOR = eINSTANCE.getPrior();
+
+		/**
+		 * The meta object literal for the '<em><b>Successes</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PRIOR__SUCCESSES = eINSTANCE.getPrior_Successes();
+
+		/**
+		 * The meta object literal for the '<em><b>Failures</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PRIOR__FAILURES = eINSTANCE.getPrior_Failures();
+
+		/**
+		 * The meta object literal for the '<em><b>Label</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PRIOR__LABEL = eINSTANCE.getPrior_Label();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.PublishedImpl <em>Published</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.PublishedImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getPublished()
+		 * @generated
+		 */
+		EClass PUBLISHED = eINSTANCE.getPublished();
+
+		/**
+		 * The meta object literal for the '<em><b>Text</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PUBLISHED__TEXT = eINSTANCE.getPublished_Text();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.StopRuleImpl <em>Stop Rule</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.StopRuleImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getStopRule()
+		 * @generated
+		 */
+		EClass STOP_RULE = eINSTANCE.getStopRule();
+
+		/**
+		 * The meta object literal for the '<em><b>Id</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOP_RULE__ID = eINSTANCE.getStopRule_Id();
+
+		/**
+		 * The meta object literal for the '<em><b>Words</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOP_RULE__WORDS = eINSTANCE.getStopRule_Words();
+
+		/**
+		 * The meta object literal for the '<em><b>Resource</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOP_RULE__RESOURCE = eINSTANCE.getStopRule_Resource();
+
+		/**
+		 * The meta object literal for the '<em><b>Limit</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOP_RULE__LIMIT = eINSTANCE.getStopRule_Limit();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.CaseDocumentImpl <em>Case Document</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.CaseDocumentImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getCaseDocument()
+		 * @generated
+		 */
+		EClass CASE_DOCUMENT = eINSTANCE.getCaseDocument();
+
+		/**
+		 * The meta object literal for the '<em><b>Libraries</b></em>' attribute list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CASE_DOCUMENT__LIBRARIES = eINSTANCE.getCaseDocument_Libraries();
+
+		/**
+		 * The meta object literal for the '<em><b>Rules</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CASE_DOCUMENT__RULES = eINSTANCE.getCaseDocument_Rules();
+
+		/**
+		 * The meta object literal for the '<em><b>Techniques</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CASE_DOCUMENT__TECHNIQUES = eINSTANCE.getCaseDocument_Techniques();
+
+		/**
+		 * The meta object literal for the '<em><b>Shelf</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CASE_DOCUMENT__SHELF = eINSTANCE.getCaseDocument_Shelf();
+
+		/**
+		 * The meta object literal for the '<em><b>Day</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CASE_DOCUMENT__DAY = eINSTANCE.getCaseDocument_Day();
+
+		/**
+		 * The meta object literal for the '<em><b>Access</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference CASE_DOCUMENT__ACCESS = eINSTANCE.getCaseDocument_Access();
+
+		/**
+		 * The meta object literal for the '<em><b>System</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference CASE_DOCUMENT__SYSTEM = eINSTANCE.getCaseDocument_System();
+
+		/**
+		 * The meta object literal for the '<em><b>Path</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference CASE_DOCUMENT__PATH = eINSTANCE.getCaseDocument_Path();
+
+		/**
+		 * The meta object literal for the '<em><b>Lesion</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference CASE_DOCUMENT__LESION = eINSTANCE.getCaseDocument_Lesion();
+
+		/**
+		 * The meta object literal for the '<em><b>Branch</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference CASE_DOCUMENT__BRANCH = eINSTANCE.getCaseDocument_Branch();
+
+		/**
+		 * The meta object literal for the '<em><b>Deliver</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CASE_DOCUMENT__DELIVER = eINSTANCE.getCaseDocument_Deliver();
+
+		/**
+		 * The meta object literal for the '<em><b>Facts</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference CASE_DOCUMENT__FACTS = eINSTANCE.getCaseDocument_Facts();
+
+		/**
+		 * The meta object literal for the '<em><b>Measures</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference CASE_DOCUMENT__MEASURES = eINSTANCE.getCaseDocument_Measures();
+
+		/**
+		 * The meta object literal for the '<em><b>Patient</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference CASE_DOCUMENT__PATIENT = eINSTANCE.getCaseDocument_Patient();
+
+		/**
+		 * The meta object literal for the '<em><b>Aim</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference CASE_DOCUMENT__AIM = eINSTANCE.getCaseDocument_Aim();
+
+		/**
+		 * The meta object literal for the '<em><b>Spent</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference CASE_DOCUMENT__SPENT = eINSTANCE.getCaseDocument_Spent();
+
+		/**
+		 * The meta object literal for the '<em><b>Log</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference CASE_DOCUMENT__LOG = eINSTANCE.getCaseDocument_Log();
+
+		/**
+		 * The meta object literal for the '<em><b>Closing</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference CASE_DOCUMENT__CLOSING = eINSTANCE.getCaseDocument_Closing();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.AccessImpl <em>Access</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.AccessImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getAccess()
+		 * @generated
+		 */
+		EClass ACCESS = eINSTANCE.getAccess();
+
+		/**
+		 * The meta object literal for the '<em><b>Site</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ACCESS__SITE = eINSTANCE.getAccess_Site();
+
+		/**
+		 * The meta object literal for the '<em><b>Vessel</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ACCESS__VESSEL = eINSTANCE.getAccess_Vessel();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.SystemInPlaceImpl <em>System In Place</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.SystemInPlaceImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getSystemInPlace()
+		 * @generated
+		 */
+		EClass SYSTEM_IN_PLACE = eINSTANCE.getSystemInPlace();
+
+		/**
+		 * The meta object literal for the '<em><b>Sheath</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SYSTEM_IN_PLACE__SHEATH = eINSTANCE.getSystemInPlace_Sheath();
+
+		/**
+		 * The meta object literal for the '<em><b>Valve</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SYSTEM_IN_PLACE__VALVE = eINSTANCE.getSystemInPlace_Valve();
+
+		/**
+		 * The meta object literal for the '<em><b>Guide</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SYSTEM_IN_PLACE__GUIDE = eINSTANCE.getSystemInPlace_Guide();
+
+		/**
+		 * The meta object literal for the '<em><b>Extension</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference SYSTEM_IN_PLACE__EXTENSION = eINSTANCE.getSystemInPlace_Extension();
+
+		/**
+		 * The meta object literal for the '<em><b>Microcatheter</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SYSTEM_IN_PLACE__MICROCATHETER = eINSTANCE.getSystemInPlace_Microcatheter();
+
+		/**
+		 * The meta object literal for the '<em><b>Main Wire</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SYSTEM_IN_PLACE__MAIN_WIRE = eINSTANCE.getSystemInPlace_MainWire();
+
+		/**
+		 * The meta object literal for the '<em><b>Second Wire</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SYSTEM_IN_PLACE__SECOND_WIRE = eINSTANCE.getSystemInPlace_SecondWire();
+
+		/**
+		 * The meta object literal for the '<em><b>Anchor</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SYSTEM_IN_PLACE__ANCHOR = eINSTANCE.getSystemInPlace_Anchor();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.SideBranchImpl <em>Side Branch</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.SideBranchImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getSideBranch()
+		 * @generated
+		 */
+		EClass SIDE_BRANCH = eINSTANCE.getSideBranch();
+
+		/**
+		 * The meta object literal for the '<em><b>Name</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SIDE_BRANCH__NAME = eINSTANCE.getSideBranch_Name();
+
+		/**
+		 * The meta object literal for the '<em><b>At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SIDE_BRANCH__AT = eINSTANCE.getSideBranch_At();
+
+		/**
+		 * The meta object literal for the '<em><b>Diameter</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SIDE_BRANCH__DIAMETER = eINSTANCE.getSideBranch_Diameter();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.StatedFactImpl <em>Stated Fact</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.StatedFactImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getStatedFact()
+		 * @generated
+		 */
+		EClass STATED_FACT = eINSTANCE.getStatedFact();
+
+		/**
+		 * The meta object literal for the '<em><b>Fact</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STATED_FACT__FACT = eINSTANCE.getStatedFact_Fact();
+
+		/**
+		 * The meta object literal for the '<em><b>Holds</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STATED_FACT__HOLDS = eINSTANCE.getStatedFact_Holds();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.LesionMeasuresImpl <em>Lesion Measures</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.LesionMeasuresImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getLesionMeasures()
+		 * @generated
+		 */
+		EClass LESION_MEASURES = eINSTANCE.getLesionMeasures();
+
+		/**
+		 * The meta object literal for the '<em><b>Blunt Stump</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LESION_MEASURES__BLUNT_STUMP = eINSTANCE.getLesionMeasures_BluntStump();
+
+		/**
+		 * The meta object literal for the '<em><b>Calcification</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LESION_MEASURES__CALCIFICATION = eINSTANCE.getLesionMeasures_Calcification();
+
+		/**
+		 * The meta object literal for the '<em><b>Bend Degrees</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LESION_MEASURES__BEND_DEGREES = eINSTANCE.getLesionMeasures_BendDegrees();
+
+		/**
+		 * The meta object literal for the '<em><b>Failed Before</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LESION_MEASURES__FAILED_BEFORE = eINSTANCE.getLesionMeasures_FailedBefore();
+
+		/**
+		 * The meta object literal for the '<em><b>Occlusion Months</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LESION_MEASURES__OCCLUSION_MONTHS = eINSTANCE.getLesionMeasures_OcclusionMonths();
+
+		/**
+		 * The meta object literal for the '<em><b>Calcium Degrees</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LESION_MEASURES__CALCIUM_DEGREES = eINSTANCE.getLesionMeasures_CalciumDegrees();
+
+		/**
+		 * The meta object literal for the '<em><b>Calcium Thickness</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LESION_MEASURES__CALCIUM_THICKNESS = eINSTANCE.getLesionMeasures_CalciumThickness();
+
+		/**
+		 * The meta object literal for the '<em><b>Calcium Length</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LESION_MEASURES__CALCIUM_LENGTH = eINSTANCE.getLesionMeasures_CalciumLength();
+
+		/**
+		 * The meta object literal for the '<em><b>Traits</b></em>' attribute list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LESION_MEASURES__TRAITS = eINSTANCE.getLesionMeasures_Traits();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.PatientFiguresImpl <em>Patient Figures</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.PatientFiguresImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getPatientFigures()
+		 * @generated
+		 */
+		EClass PATIENT_FIGURES = eINSTANCE.getPatientFigures();
+
+		/**
+		 * The meta object literal for the '<em><b>Age</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PATIENT_FIGURES__AGE = eINSTANCE.getPatientFigures_Age();
+
+		/**
+		 * The meta object literal for the '<em><b>Weight</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PATIENT_FIGURES__WEIGHT = eINSTANCE.getPatientFigures_Weight();
+
+		/**
+		 * The meta object literal for the '<em><b>Creatinine</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PATIENT_FIGURES__CREATININE = eINSTANCE.getPatientFigures_Creatinine();
+
+		/**
+		 * The meta object literal for the '<em><b>Sex</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PATIENT_FIGURES__SEX = eINSTANCE.getPatientFigures_Sex();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.CaseAimImpl <em>Case Aim</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.CaseAimImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getCaseAim()
+		 * @generated
+		 */
+		EClass CASE_AIM = eINSTANCE.getCaseAim();
+
+		/**
+		 * The meta object literal for the '<em><b>Objective</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CASE_AIM__OBJECTIVE = eINSTANCE.getCaseAim_Objective();
+
+		/**
+		 * The meta object literal for the '<em><b>Stopping Cost</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CASE_AIM__STOPPING_COST = eINSTANCE.getCaseAim_StoppingCost();
+
+		/**
+		 * The meta object literal for the '<em><b>Tiers First</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CASE_AIM__TIERS_FIRST = eINSTANCE.getCaseAim_TiersFirst();
+
+		/**
+		 * The meta object literal for the '<em><b>One New Risk AStep</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CASE_AIM__ONE_NEW_RISK_ASTEP = eINSTANCE.getCaseAim_OneNewRiskAStep();
+
+		/**
+		 * The meta object literal for the '<em><b>Same Axis Discount</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CASE_AIM__SAME_AXIS_DISCOUNT = eINSTANCE.getCaseAim_SameAxisDiscount();
+
+		/**
+		 * The meta object literal for the '<em><b>Budgets Limit</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CASE_AIM__BUDGETS_LIMIT = eINSTANCE.getCaseAim_BudgetsLimit();
+
+		/**
+		 * The meta object literal for the '<em><b>Budgets</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference CASE_AIM__BUDGETS = eINSTANCE.getCaseAim_Budgets();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.CostsImpl <em>Costs</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.CostsImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getCosts()
+		 * @generated
+		 */
+		EClass COSTS = eINSTANCE.getCosts();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.LoggedAttemptImpl <em>Logged Attempt</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.LoggedAttemptImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getLoggedAttempt()
+		 * @generated
+		 */
+		EClass LOGGED_ATTEMPT = eINSTANCE.getLoggedAttempt();
+
+		/**
+		 * The meta object literal for the '<em><b>Move</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LOGGED_ATTEMPT__MOVE = eINSTANCE.getLoggedAttempt_Move();
+
+		/**
+		 * The meta object literal for the '<em><b>Outcome</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LOGGED_ATTEMPT__OUTCOME = eINSTANCE.getLoggedAttempt_Outcome();
+
+		/**
+		 * The meta object literal for the '<em><b>Units</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference LOGGED_ATTEMPT__UNITS = eINSTANCE.getLoggedAttempt_Units();
+
+		/**
+		 * The meta object literal for the '<em><b>Remark</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LOGGED_ATTEMPT__REMARK = eINSTANCE.getLoggedAttempt_Remark();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.UsedUnitImpl <em>Used Unit</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.UsedUnitImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getUsedUnit()
+		 * @generated
+		 */
+		EClass USED_UNIT = eINSTANCE.getUsedUnit();
+
+		/**
+		 * The meta object literal for the '<em><b>Role</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute USED_UNIT__ROLE = eINSTANCE.getUsedUnit_Role();
+
+		/**
+		 * The meta object literal for the '<em><b>Item</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute USED_UNIT__ITEM = eINSTANCE.getUsedUnit_Item();
+
+		/**
+		 * The meta object literal for the '<em><b>Lot</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute USED_UNIT__LOT = eINSTANCE.getUsedUnit_Lot();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.ClosingImpl <em>Closing</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.ClosingImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getClosing()
+		 * @generated
+		 */
+		EClass CLOSING = eINSTANCE.getClosing();
+
+		/**
+		 * The meta object literal for the '<em><b>Closed</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CLOSING__CLOSED = eINSTANCE.getClosing_Closed();
+
+		/**
+		 * The meta object literal for the '<em><b>Ended</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CLOSING__ENDED = eINSTANCE.getClosing_Ended();
+
+		/**
+		 * The meta object literal for the '<em><b>Plan</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference CLOSING__PLAN = eINSTANCE.getClosing_Plan();
+
+		/**
+		 * The meta object literal for the '<em><b>Devices</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference CLOSING__DEVICES = eINSTANCE.getClosing_Devices();
+
+		/**
+		 * The meta object literal for the '<em><b>Hashes</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference CLOSING__HASHES = eINSTANCE.getClosing_Hashes();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.ClosedStepImpl <em>Closed Step</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.ClosedStepImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getClosedStep()
+		 * @generated
+		 */
+		EClass CLOSED_STEP = eINSTANCE.getClosedStep();
+
+		/**
+		 * The meta object literal for the '<em><b>Move</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CLOSED_STEP__MOVE = eINSTANCE.getClosedStep_Move();
+
+		/**
+		 * The meta object literal for the '<em><b>Name</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CLOSED_STEP__NAME = eINSTANCE.getClosedStep_Name();
+
+		/**
+		 * The meta object literal for the '<em><b>Devices</b></em>' attribute list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CLOSED_STEP__DEVICES = eINSTANCE.getClosedStep_Devices();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.ClosedDeviceImpl <em>Closed Device</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.ClosedDeviceImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getClosedDevice()
+		 * @generated
+		 */
+		EClass CLOSED_DEVICE = eINSTANCE.getClosedDevice();
+
+		/**
+		 * The meta object literal for the '<em><b>Id</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CLOSED_DEVICE__ID = eINSTANCE.getClosedDevice_Id();
+
+		/**
+		 * The meta object literal for the '<em><b>Item</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CLOSED_DEVICE__ITEM = eINSTANCE.getClosedDevice_Item();
+
+		/**
+		 * The meta object literal for the '<em><b>Lot</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CLOSED_DEVICE__LOT = eINSTANCE.getClosedDevice_Lot();
+
+		/**
+		 * The meta object literal for the '<em><b>Expiry</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CLOSED_DEVICE__EXPIRY = eINSTANCE.getClosedDevice_Expiry();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.DocumentHashImpl <em>Document Hash</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.DocumentHashImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getDocumentHash()
+		 * @generated
+		 */
+		EClass DOCUMENT_HASH = eINSTANCE.getDocumentHash();
+
+		/**
+		 * The meta object literal for the '<em><b>File</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute DOCUMENT_HASH__FILE = eINSTANCE.getDocumentHash_File();
+
+		/**
+		 * The meta object literal for the '<em><b>Revision</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute DOCUMENT_HASH__REVISION = eINSTANCE.getDocumentHash_Revision();
+
+		/**
+		 * The meta object literal for the '<em><b>Sha256</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute DOCUMENT_HASH__SHA256 = eINSTANCE.getDocumentHash_Sha256();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.ShelfDocumentImpl <em>Shelf Document</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.ShelfDocumentImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getShelfDocument()
+		 * @generated
+		 */
+		EClass SHELF_DOCUMENT = eINSTANCE.getShelfDocument();
+
+		/**
+		 * The meta object literal for the '<em><b>Libraries</b></em>' attribute list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SHELF_DOCUMENT__LIBRARIES = eINSTANCE.getShelfDocument_Libraries();
+
+		/**
+		 * The meta object literal for the '<em><b>Currency</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SHELF_DOCUMENT__CURRENCY = eINSTANCE.getShelfDocument_Currency();
+
+		/**
+		 * The meta object literal for the '<em><b>Items</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference SHELF_DOCUMENT__ITEMS = eINSTANCE.getShelfDocument_Items();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.StockItemImpl <em>Stock Item</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.StockItemImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getStockItem()
+		 * @generated
+		 */
+		EClass STOCK_ITEM = eINSTANCE.getStockItem();
+
+		/**
+		 * The meta object literal for the '<em><b>Id</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_ITEM__ID = eINSTANCE.getStockItem_Id();
+
+		/**
+		 * The meta object literal for the '<em><b>Name</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_ITEM__NAME = eINSTANCE.getStockItem_Name();
+
+		/**
+		 * The meta object literal for the '<em><b>Device</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_ITEM__DEVICE = eINSTANCE.getStockItem_Device();
+
+		/**
+		 * The meta object literal for the '<em><b>Equipment</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_ITEM__EQUIPMENT = eINSTANCE.getStockItem_Equipment();
+
+		/**
+		 * The meta object literal for the '<em><b>Code</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_ITEM__CODE = eINSTANCE.getStockItem_Code();
+
+		/**
+		 * The meta object literal for the '<em><b>Par Level</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_ITEM__PAR_LEVEL = eINSTANCE.getStockItem_ParLevel();
+
+		/**
+		 * The meta object literal for the '<em><b>Price</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_ITEM__PRICE = eINSTANCE.getStockItem_Price();
+
+		/**
+		 * The meta object literal for the '<em><b>Lots</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference STOCK_ITEM__LOTS = eINSTANCE.getStockItem_Lots();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.StockLotImpl <em>Stock Lot</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.StockLotImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getStockLot()
+		 * @generated
+		 */
+		EClass STOCK_LOT = eINSTANCE.getStockLot();
+
+		/**
+		 * The meta object literal for the '<em><b>Lot</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_LOT__LOT = eINSTANCE.getStockLot_Lot();
+
+		/**
+		 * The meta object literal for the '<em><b>Expiry</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_LOT__EXPIRY = eINSTANCE.getStockLot_Expiry();
+
+		/**
+		 * The meta object literal for the '<em><b>Quantity</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_LOT__QUANTITY = eINSTANCE.getStockLot_Quantity();
+
+		/**
+		 * The meta object literal for the '<em><b>Location</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_LOT__LOCATION = eINSTANCE.getStockLot_Location();
+
+		/**
+		 * The meta object literal for the '<em><b>Serial</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_LOT__SERIAL = eINSTANCE.getStockLot_Serial();
+
+		/**
 		 * The meta object literal for the '{@link org.ferrule.model.SourceKind <em>Source Kind</em>}' enum.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -9035,6 +15792,116 @@ public interface ModelPackage extends EPackage
 		 * @generated
 		 */
 		EEnum SHOWN_NUMBERS = eINSTANCE.getShownNumbers();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.TechniqueAxis <em>Technique Axis</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.TechniqueAxis
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getTechniqueAxis()
+		 * @generated
+		 */
+		EEnum TECHNIQUE_AXIS = eINSTANCE.getTechniqueAxis();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.Hazard <em>Hazard</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.Hazard
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getHazard()
+		 * @generated
+		 */
+		EEnum HAZARD = eINSTANCE.getHazard();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.RoleTask <em>Role Task</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.RoleTask
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getRoleTask()
+		 * @generated
+		 */
+		EEnum ROLE_TASK = eINSTANCE.getRoleTask();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.Carrier <em>Carrier</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.Carrier
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getCarrier()
+		 * @generated
+		 */
+		EEnum CARRIER = eINSTANCE.getCarrier();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.RoleGoal <em>Role Goal</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.RoleGoal
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getRoleGoal()
+		 * @generated
+		 */
+		EEnum ROLE_GOAL = eINSTANCE.getRoleGoal();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.SystemSlot <em>System Slot</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.SystemSlot
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getSystemSlot()
+		 * @generated
+		 */
+		EEnum SYSTEM_SLOT = eINSTANCE.getSystemSlot();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.ResourceKind <em>Resource Kind</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.ResourceKind
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getResourceKind()
+		 * @generated
+		 */
+		EEnum RESOURCE_KIND = eINSTANCE.getResourceKind();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.AttemptOutcome <em>Attempt Outcome</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.AttemptOutcome
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getAttemptOutcome()
+		 * @generated
+		 */
+		EEnum ATTEMPT_OUTCOME = eINSTANCE.getAttemptOutcome();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.CaseEnd <em>Case End</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.CaseEnd
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getCaseEnd()
+		 * @generated
+		 */
+		EEnum CASE_END = eINSTANCE.getCaseEnd();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.Sex <em>Sex</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.Sex
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getSex()
+		 * @generated
+		 */
+		EEnum SEX = eINSTANCE.getSex();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.LesionTrait <em>Lesion Trait</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.LesionTrait
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getLesionTrait()
+		 * @generated
+		 */
+		EEnum LESION_TRAIT = eINSTANCE.getLesionTrait();
 
 		/**
 		 * The meta object literal for the '<em>Dimension</em>' data type.

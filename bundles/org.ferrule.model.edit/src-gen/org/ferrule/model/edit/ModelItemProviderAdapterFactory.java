@@ -1001,6 +1001,731 @@ public class ModelItemProviderAdapterFactory extends ModelAdapterFactory impleme
 	}
 
 	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.TechniqueLibrary} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected TechniqueLibraryItemProvider techniqueLibraryItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.TechniqueLibrary}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createTechniqueLibraryAdapter()
+	{
+		if (techniqueLibraryItemProvider == null)
+		{
+			techniqueLibraryItemProvider = new TechniqueLibraryItemProvider(this);
+		}
+
+		return techniqueLibraryItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.Fact} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected FactItemProvider factItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.Fact}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createFactAdapter()
+	{
+		if (factItemProvider == null)
+		{
+			factItemProvider = new FactItemProvider(this);
+		}
+
+		return factItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.Setup} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected SetupItemProvider setupItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.Setup}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createSetupAdapter()
+	{
+		if (setupItemProvider == null)
+		{
+			setupItemProvider = new SetupItemProvider(this);
+		}
+
+		return setupItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.Technique} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected TechniqueItemProvider techniqueItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.Technique}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createTechniqueAdapter()
+	{
+		if (techniqueItemProvider == null)
+		{
+			techniqueItemProvider = new TechniqueItemProvider(this);
+		}
+
+		return techniqueItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.Role} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected RoleItemProvider roleItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.Role}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createRoleAdapter()
+	{
+		if (roleItemProvider == null)
+		{
+			roleItemProvider = new RoleItemProvider(this);
+		}
+
+		return roleItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.Need} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected NeedItemProvider needItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.Need}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createNeedAdapter()
+	{
+		if (needItemProvider == null)
+		{
+			needItemProvider = new NeedItemProvider(this);
+		}
+
+		return needItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.Placement} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected PlacementItemProvider placementItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.Placement}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createPlacementAdapter()
+	{
+		if (placementItemProvider == null)
+		{
+			placementItemProvider = new PlacementItemProvider(this);
+		}
+
+		return placementItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.PlannedTry} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected PlannedTryItemProvider plannedTryItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.PlannedTry}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createPlannedTryAdapter()
+	{
+		if (plannedTryItemProvider == null)
+		{
+			plannedTryItemProvider = new PlannedTryItemProvider(this);
+		}
+
+		return plannedTryItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.Prior} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected PriorItemProvider priorItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.Prior}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createPriorAdapter()
+	{
+		if (priorItemProvider == null)
+		{
+			priorItemProvider = new PriorItemProvider(this);
+		}
+
+		return priorItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.Published} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected PublishedItemProvider publishedItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.Published}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createPublishedAdapter()
+	{
+		if (publishedItemProvider == null)
+		{
+			publishedItemProvider = new PublishedItemProvider(this);
+		}
+
+		return publishedItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.StopRule} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected StopRuleItemProvider stopRuleItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.StopRule}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createStopRuleAdapter()
+	{
+		if (stopRuleItemProvider == null)
+		{
+			stopRuleItemProvider = new StopRuleItemProvider(this);
+		}
+
+		return stopRuleItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.CaseDocument} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected CaseDocumentItemProvider caseDocumentItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.CaseDocument}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createCaseDocumentAdapter()
+	{
+		if (caseDocumentItemProvider == null)
+		{
+			caseDocumentItemProvider = new CaseDocumentItemProvider(this);
+		}
+
+		return caseDocumentItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.Access} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected AccessItemProvider accessItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.Access}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createAccessAdapter()
+	{
+		if (accessItemProvider == null)
+		{
+			accessItemProvider = new AccessItemProvider(this);
+		}
+
+		return accessItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.SystemInPlace} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected SystemInPlaceItemProvider systemInPlaceItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.SystemInPlace}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createSystemInPlaceAdapter()
+	{
+		if (systemInPlaceItemProvider == null)
+		{
+			systemInPlaceItemProvider = new SystemInPlaceItemProvider(this);
+		}
+
+		return systemInPlaceItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.SideBranch} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected SideBranchItemProvider sideBranchItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.SideBranch}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createSideBranchAdapter()
+	{
+		if (sideBranchItemProvider == null)
+		{
+			sideBranchItemProvider = new SideBranchItemProvider(this);
+		}
+
+		return sideBranchItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.StatedFact} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected StatedFactItemProvider statedFactItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.StatedFact}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createStatedFactAdapter()
+	{
+		if (statedFactItemProvider == null)
+		{
+			statedFactItemProvider = new StatedFactItemProvider(this);
+		}
+
+		return statedFactItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.LesionMeasures} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected LesionMeasuresItemProvider lesionMeasuresItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.LesionMeasures}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createLesionMeasuresAdapter()
+	{
+		if (lesionMeasuresItemProvider == null)
+		{
+			lesionMeasuresItemProvider = new LesionMeasuresItemProvider(this);
+		}
+
+		return lesionMeasuresItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.PatientFigures} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected PatientFiguresItemProvider patientFiguresItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.PatientFigures}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createPatientFiguresAdapter()
+	{
+		if (patientFiguresItemProvider == null)
+		{
+			patientFiguresItemProvider = new PatientFiguresItemProvider(this);
+		}
+
+		return patientFiguresItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.CaseAim} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected CaseAimItemProvider caseAimItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.CaseAim}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createCaseAimAdapter()
+	{
+		if (caseAimItemProvider == null)
+		{
+			caseAimItemProvider = new CaseAimItemProvider(this);
+		}
+
+		return caseAimItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.Costs} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected CostsItemProvider costsItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.Costs}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createCostsAdapter()
+	{
+		if (costsItemProvider == null)
+		{
+			costsItemProvider = new CostsItemProvider(this);
+		}
+
+		return costsItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.LoggedAttempt} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected LoggedAttemptItemProvider loggedAttemptItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.LoggedAttempt}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createLoggedAttemptAdapter()
+	{
+		if (loggedAttemptItemProvider == null)
+		{
+			loggedAttemptItemProvider = new LoggedAttemptItemProvider(this);
+		}
+
+		return loggedAttemptItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.UsedUnit} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected UsedUnitItemProvider usedUnitItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.UsedUnit}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createUsedUnitAdapter()
+	{
+		if (usedUnitItemProvider == null)
+		{
+			usedUnitItemProvider = new UsedUnitItemProvider(this);
+		}
+
+		return usedUnitItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.Closing} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected ClosingItemProvider closingItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.Closing}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createClosingAdapter()
+	{
+		if (closingItemProvider == null)
+		{
+			closingItemProvider = new ClosingItemProvider(this);
+		}
+
+		return closingItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.ClosedStep} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected ClosedStepItemProvider closedStepItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.ClosedStep}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createClosedStepAdapter()
+	{
+		if (closedStepItemProvider == null)
+		{
+			closedStepItemProvider = new ClosedStepItemProvider(this);
+		}
+
+		return closedStepItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.ClosedDevice} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected ClosedDeviceItemProvider closedDeviceItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.ClosedDevice}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createClosedDeviceAdapter()
+	{
+		if (closedDeviceItemProvider == null)
+		{
+			closedDeviceItemProvider = new ClosedDeviceItemProvider(this);
+		}
+
+		return closedDeviceItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.DocumentHash} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected DocumentHashItemProvider documentHashItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.DocumentHash}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createDocumentHashAdapter()
+	{
+		if (documentHashItemProvider == null)
+		{
+			documentHashItemProvider = new DocumentHashItemProvider(this);
+		}
+
+		return documentHashItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.ShelfDocument} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected ShelfDocumentItemProvider shelfDocumentItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.ShelfDocument}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createShelfDocumentAdapter()
+	{
+		if (shelfDocumentItemProvider == null)
+		{
+			shelfDocumentItemProvider = new ShelfDocumentItemProvider(this);
+		}
+
+		return shelfDocumentItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.StockItem} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected StockItemItemProvider stockItemItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.StockItem}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createStockItemAdapter()
+	{
+		if (stockItemItemProvider == null)
+		{
+			stockItemItemProvider = new StockItemItemProvider(this);
+		}
+
+		return stockItemItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.StockLot} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected StockLotItemProvider stockLotItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.StockLot}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createStockLotAdapter()
+	{
+		if (stockLotItemProvider == null)
+		{
+			stockLotItemProvider = new StockLotItemProvider(this);
+		}
+
+		return stockLotItemProvider;
+	}
+
+	/**
 	 * This returns the root adapter factory that contains this factory.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1154,6 +1879,35 @@ public class ModelItemProviderAdapterFactory extends ModelAdapterFactory impleme
 		if (vesselSegmentItemProvider != null) vesselSegmentItemProvider.dispose();
 		if (lesionItemProvider != null) lesionItemProvider.dispose();
 		if (paperItemProvider != null) paperItemProvider.dispose();
+		if (techniqueLibraryItemProvider != null) techniqueLibraryItemProvider.dispose();
+		if (factItemProvider != null) factItemProvider.dispose();
+		if (setupItemProvider != null) setupItemProvider.dispose();
+		if (techniqueItemProvider != null) techniqueItemProvider.dispose();
+		if (roleItemProvider != null) roleItemProvider.dispose();
+		if (needItemProvider != null) needItemProvider.dispose();
+		if (placementItemProvider != null) placementItemProvider.dispose();
+		if (plannedTryItemProvider != null) plannedTryItemProvider.dispose();
+		if (priorItemProvider != null) priorItemProvider.dispose();
+		if (publishedItemProvider != null) publishedItemProvider.dispose();
+		if (stopRuleItemProvider != null) stopRuleItemProvider.dispose();
+		if (caseDocumentItemProvider != null) caseDocumentItemProvider.dispose();
+		if (accessItemProvider != null) accessItemProvider.dispose();
+		if (systemInPlaceItemProvider != null) systemInPlaceItemProvider.dispose();
+		if (sideBranchItemProvider != null) sideBranchItemProvider.dispose();
+		if (statedFactItemProvider != null) statedFactItemProvider.dispose();
+		if (lesionMeasuresItemProvider != null) lesionMeasuresItemProvider.dispose();
+		if (patientFiguresItemProvider != null) patientFiguresItemProvider.dispose();
+		if (caseAimItemProvider != null) caseAimItemProvider.dispose();
+		if (costsItemProvider != null) costsItemProvider.dispose();
+		if (loggedAttemptItemProvider != null) loggedAttemptItemProvider.dispose();
+		if (usedUnitItemProvider != null) usedUnitItemProvider.dispose();
+		if (closingItemProvider != null) closingItemProvider.dispose();
+		if (closedStepItemProvider != null) closedStepItemProvider.dispose();
+		if (closedDeviceItemProvider != null) closedDeviceItemProvider.dispose();
+		if (documentHashItemProvider != null) documentHashItemProvider.dispose();
+		if (shelfDocumentItemProvider != null) shelfDocumentItemProvider.dispose();
+		if (stockItemItemProvider != null) stockItemItemProvider.dispose();
+		if (stockLotItemProvider != null) stockLotItemProvider.dispose();
 	}
 
 }

@@ -108,6 +108,35 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory
 			case ModelPackage.VESSEL_SEGMENT: return createVesselSegment();
 			case ModelPackage.LESION: return createLesion();
 			case ModelPackage.PAPER: return createPaper();
+			case ModelPackage.TECHNIQUE_LIBRARY: return createTechniqueLibrary();
+			case ModelPackage.FACT: return createFact();
+			case ModelPackage.SETUP: return createSetup();
+			case ModelPackage.TECHNIQUE: return createTechnique();
+			case ModelPackage.ROLE: return createRole();
+			case ModelPackage.NEED: return createNeed();
+			case ModelPackage.PLACEMENT: return createPlacement();
+			case ModelPackage.PLANNED_TRY: return createPlannedTry();
+			case ModelPackage.PRIOR: return createPrior();
+			case ModelPackage.PUBLISHED: return createPublished();
+			case ModelPackage.STOP_RULE: return createStopRule();
+			case ModelPackage.CASE_DOCUMENT: return createCaseDocument();
+			case ModelPackage.ACCESS: return createAccess();
+			case ModelPackage.SYSTEM_IN_PLACE: return createSystemInPlace();
+			case ModelPackage.SIDE_BRANCH: return createSideBranch();
+			case ModelPackage.STATED_FACT: return createStatedFact();
+			case ModelPackage.LESION_MEASURES: return createLesionMeasures();
+			case ModelPackage.PATIENT_FIGURES: return createPatientFigures();
+			case ModelPackage.CASE_AIM: return createCaseAim();
+			case ModelPackage.COSTS: return createCosts();
+			case ModelPackage.LOGGED_ATTEMPT: return createLoggedAttempt();
+			case ModelPackage.USED_UNIT: return createUsedUnit();
+			case ModelPackage.CLOSING: return createClosing();
+			case ModelPackage.CLOSED_STEP: return createClosedStep();
+			case ModelPackage.CLOSED_DEVICE: return createClosedDevice();
+			case ModelPackage.DOCUMENT_HASH: return createDocumentHash();
+			case ModelPackage.SHELF_DOCUMENT: return createShelfDocument();
+			case ModelPackage.STOCK_ITEM: return createStockItem();
+			case ModelPackage.STOCK_LOT: return createStockLot();
 			default:
 				throw new IllegalArgumentException("The class '" + eClass.getName() + "' is not a valid classifier");
 		}
@@ -165,6 +194,28 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory
 				return createPrimaryUnitFromString(eDataType, initialValue);
 			case ModelPackage.SHOWN_NUMBERS:
 				return createShownNumbersFromString(eDataType, initialValue);
+			case ModelPackage.TECHNIQUE_AXIS:
+				return createTechniqueAxisFromString(eDataType, initialValue);
+			case ModelPackage.HAZARD:
+				return createHazardFromString(eDataType, initialValue);
+			case ModelPackage.ROLE_TASK:
+				return createRoleTaskFromString(eDataType, initialValue);
+			case ModelPackage.CARRIER:
+				return createCarrierFromString(eDataType, initialValue);
+			case ModelPackage.ROLE_GOAL:
+				return createRoleGoalFromString(eDataType, initialValue);
+			case ModelPackage.SYSTEM_SLOT:
+				return createSystemSlotFromString(eDataType, initialValue);
+			case ModelPackage.RESOURCE_KIND:
+				return createResourceKindFromString(eDataType, initialValue);
+			case ModelPackage.ATTEMPT_OUTCOME:
+				return createAttemptOutcomeFromString(eDataType, initialValue);
+			case ModelPackage.CASE_END:
+				return createCaseEndFromString(eDataType, initialValue);
+			case ModelPackage.SEX:
+				return createSexFromString(eDataType, initialValue);
+			case ModelPackage.LESION_TRAIT:
+				return createLesionTraitFromString(eDataType, initialValue);
 			case ModelPackage.DIMENSION:
 				return createDimensionFromString(eDataType, initialValue);
 			case ModelPackage.PRESSURE:
@@ -228,6 +279,28 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory
 				return convertPrimaryUnitToString(eDataType, instanceValue);
 			case ModelPackage.SHOWN_NUMBERS:
 				return convertShownNumbersToString(eDataType, instanceValue);
+			case ModelPackage.TECHNIQUE_AXIS:
+				return convertTechniqueAxisToString(eDataType, instanceValue);
+			case ModelPackage.HAZARD:
+				return convertHazardToString(eDataType, instanceValue);
+			case ModelPackage.ROLE_TASK:
+				return convertRoleTaskToString(eDataType, instanceValue);
+			case ModelPackage.CARRIER:
+				return convertCarrierToString(eDataType, instanceValue);
+			case ModelPackage.ROLE_GOAL:
+				return convertRoleGoalToString(eDataType, instanceValue);
+			case ModelPackage.SYSTEM_SLOT:
+				return convertSystemSlotToString(eDataType, instanceValue);
+			case ModelPackage.RESOURCE_KIND:
+				return convertResourceKindToString(eDataType, instanceValue);
+			case ModelPackage.ATTEMPT_OUTCOME:
+				return convertAttemptOutcomeToString(eDataType, instanceValue);
+			case ModelPackage.CASE_END:
+				return convertCaseEndToString(eDataType, instanceValue);
+			case ModelPackage.SEX:
+				return convertSexToString(eDataType, instanceValue);
+			case ModelPackage.LESION_TRAIT:
+				return convertLesionTraitToString(eDataType, instanceValue);
 			case ModelPackage.DIMENSION:
 				return convertDimensionToString(eDataType, instanceValue);
 			case ModelPackage.PRESSURE:
@@ -688,6 +761,354 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	@Override
+	public TechniqueLibrary createTechniqueLibrary()
+	{
+		TechniqueLibraryImpl techniqueLibrary = new TechniqueLibraryImpl();
+		return techniqueLibrary;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Fact createFact()
+	{
+		FactImpl fact = new FactImpl();
+		return fact;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Setup createSetup()
+	{
+		SetupImpl setup = new SetupImpl();
+		return setup;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Technique createTechnique()
+	{
+		TechniqueImpl technique = new TechniqueImpl();
+		return technique;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Role createRole()
+	{
+		RoleImpl role = new RoleImpl();
+		return role;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Need createNeed()
+	{
+		NeedImpl need = new NeedImpl();
+		return need;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Placement createPlacement()
+	{
+		PlacementImpl placement = new PlacementImpl();
+		return placement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public PlannedTry createPlannedTry()
+	{
+		PlannedTryImpl plannedTry = new PlannedTryImpl();
+		return plannedTry;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Prior createPrior()
+	{
+		PriorImpl prior = new PriorImpl();
+		return prior;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Published createPublished()
+	{
+		PublishedImpl published = new PublishedImpl();
+		return published;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public StopRule createStopRule()
+	{
+		StopRuleImpl stopRule = new StopRuleImpl();
+		return stopRule;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public CaseDocument createCaseDocument()
+	{
+		CaseDocumentImpl caseDocument = new CaseDocumentImpl();
+		return caseDocument;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Access createAccess()
+	{
+		AccessImpl access = new AccessImpl();
+		return access;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public SystemInPlace createSystemInPlace()
+	{
+		SystemInPlaceImpl systemInPlace = new SystemInPlaceImpl();
+		return systemInPlace;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public SideBranch createSideBranch()
+	{
+		SideBranchImpl sideBranch = new SideBranchImpl();
+		return sideBranch;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public StatedFact createStatedFact()
+	{
+		StatedFactImpl statedFact = new StatedFactImpl();
+		return statedFact;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public LesionMeasures createLesionMeasures()
+	{
+		LesionMeasuresImpl lesionMeasures = new LesionMeasuresImpl();
+		return lesionMeasures;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public PatientFigures createPatientFigures()
+	{
+		PatientFiguresImpl patientFigures = new PatientFiguresImpl();
+		return patientFigures;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public CaseAim createCaseAim()
+	{
+		CaseAimImpl caseAim = new CaseAimImpl();
+		return caseAim;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Costs createCosts()
+	{
+		CostsImpl costs = new CostsImpl();
+		return costs;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public LoggedAttempt createLoggedAttempt()
+	{
+		LoggedAttemptImpl loggedAttempt = new LoggedAttemptImpl();
+		return loggedAttempt;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public UsedUnit createUsedUnit()
+	{
+		UsedUnitImpl usedUnit = new UsedUnitImpl();
+		return usedUnit;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Closing createClosing()
+	{
+		ClosingImpl closing = new ClosingImpl();
+		return closing;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public ClosedStep createClosedStep()
+	{
+		ClosedStepImpl closedStep = new ClosedStepImpl();
+		return closedStep;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public ClosedDevice createClosedDevice()
+	{
+		ClosedDeviceImpl closedDevice = new ClosedDeviceImpl();
+		return closedDevice;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public DocumentHash createDocumentHash()
+	{
+		DocumentHashImpl documentHash = new DocumentHashImpl();
+		return documentHash;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public ShelfDocument createShelfDocument()
+	{
+		ShelfDocumentImpl shelfDocument = new ShelfDocumentImpl();
+		return shelfDocument;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public StockItem createStockItem()
+	{
+		StockItemImpl stockItem = new StockItemImpl();
+		return stockItem;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public StockLot createStockLot()
+	{
+		StockLotImpl stockLot = new StockLotImpl();
+		return stockLot;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	public SourceKind createSourceKindFromString(EDataType eDataType, String initialValue)
 	{
 		SourceKind result = SourceKind.get(initialValue);
@@ -1141,6 +1562,248 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory
 	 * @generated
 	 */
 	public String convertShownNumbersToString(EDataType eDataType, Object instanceValue)
+	{
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public TechniqueAxis createTechniqueAxisFromString(EDataType eDataType, String initialValue)
+	{
+		TechniqueAxis result = TechniqueAxis.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertTechniqueAxisToString(EDataType eDataType, Object instanceValue)
+	{
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Hazard createHazardFromString(EDataType eDataType, String initialValue)
+	{
+		Hazard result = Hazard.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertHazardToString(EDataType eDataType, Object instanceValue)
+	{
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public RoleTask createRoleTaskFromString(EDataType eDataType, String initialValue)
+	{
+		RoleTask result = RoleTask.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertRoleTaskToString(EDataType eDataType, Object instanceValue)
+	{
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Carrier createCarrierFromString(EDataType eDataType, String initialValue)
+	{
+		Carrier result = Carrier.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertCarrierToString(EDataType eDataType, Object instanceValue)
+	{
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public RoleGoal createRoleGoalFromString(EDataType eDataType, String initialValue)
+	{
+		RoleGoal result = RoleGoal.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertRoleGoalToString(EDataType eDataType, Object instanceValue)
+	{
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public SystemSlot createSystemSlotFromString(EDataType eDataType, String initialValue)
+	{
+		SystemSlot result = SystemSlot.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertSystemSlotToString(EDataType eDataType, Object instanceValue)
+	{
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public ResourceKind createResourceKindFromString(EDataType eDataType, String initialValue)
+	{
+		ResourceKind result = ResourceKind.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertResourceKindToString(EDataType eDataType, Object instanceValue)
+	{
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public AttemptOutcome createAttemptOutcomeFromString(EDataType eDataType, String initialValue)
+	{
+		AttemptOutcome result = AttemptOutcome.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertAttemptOutcomeToString(EDataType eDataType, Object instanceValue)
+	{
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public CaseEnd createCaseEndFromString(EDataType eDataType, String initialValue)
+	{
+		CaseEnd result = CaseEnd.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertCaseEndToString(EDataType eDataType, Object instanceValue)
+	{
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Sex createSexFromString(EDataType eDataType, String initialValue)
+	{
+		Sex result = Sex.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertSexToString(EDataType eDataType, Object instanceValue)
+	{
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public LesionTrait createLesionTraitFromString(EDataType eDataType, String initialValue)
+	{
+		LesionTrait result = LesionTrait.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertLesionTraitToString(EDataType eDataType, Object instanceValue)
 	{
 		return instanceValue == null ? null : instanceValue.toString();
 	}

@@ -13,21 +13,33 @@ import org.eclipse.emf.ecore.EReference;
 
 import org.eclipse.emf.ecore.impl.EPackageImpl;
 
+import org.ferrule.model.Access;
+import org.ferrule.model.Advised;
 import org.ferrule.model.AfterUseRule;
 import org.ferrule.model.Allowance;
 import org.ferrule.model.AllowancePurpose;
+import org.ferrule.model.AttemptOutcome;
 import org.ferrule.model.Axis;
 import org.ferrule.model.Balloon;
 import org.ferrule.model.BenchOutcome;
 import org.ferrule.model.BenchResult;
 import org.ferrule.model.Bend;
 import org.ferrule.model.BendPlace;
+import org.ferrule.model.Carrier;
+import org.ferrule.model.CaseAim;
+import org.ferrule.model.CaseDocument;
+import org.ferrule.model.CaseEnd;
 import org.ferrule.model.ChanceLimit;
 import org.ferrule.model.Claim;
 import org.ferrule.model.ClaimType;
 import org.ferrule.model.ClearanceRule;
+import org.ferrule.model.ClosedDevice;
+import org.ferrule.model.ClosedStep;
+import org.ferrule.model.Closing;
 import org.ferrule.model.ComplianceRow;
 import org.ferrule.model.Conditions;
+import org.ferrule.model.Costed;
+import org.ferrule.model.Costs;
 import org.ferrule.model.Cutter;
 import org.ferrule.model.CutterType;
 import org.ferrule.model.Device;
@@ -38,14 +50,20 @@ import org.ferrule.model.DeviceParts;
 import org.ferrule.model.Direction;
 import org.ferrule.model.Disc;
 import org.ferrule.model.Document;
+import org.ferrule.model.DocumentHash;
 import org.ferrule.model.Element;
 import org.ferrule.model.ExtraKey;
+import org.ferrule.model.Fact;
 import org.ferrule.model.FigureClass;
 import org.ferrule.model.FitChart;
 import org.ferrule.model.FlowLimit;
 import org.ferrule.model.FlowUse;
 import org.ferrule.model.Grouping;
+import org.ferrule.model.Hazard;
 import org.ferrule.model.Lesion;
+import org.ferrule.model.LesionMeasures;
+import org.ferrule.model.LesionTrait;
+import org.ferrule.model.LoggedAttempt;
 import org.ferrule.model.Lumen;
 import org.ferrule.model.LumenOpening;
 import org.ferrule.model.LumenSection;
@@ -53,27 +71,52 @@ import org.ferrule.model.LumenUse;
 import org.ferrule.model.Marker;
 import org.ferrule.model.ModelFactory;
 import org.ferrule.model.ModelPackage;
+import org.ferrule.model.Move;
+import org.ferrule.model.Need;
 import org.ferrule.model.Occupant;
 import org.ferrule.model.Orientation;
 import org.ferrule.model.Oval;
 import org.ferrule.model.Paper;
 import org.ferrule.model.PaperSize;
+import org.ferrule.model.PatientFigures;
 import org.ferrule.model.Phase;
+import org.ferrule.model.Placement;
+import org.ferrule.model.PlannedTry;
 import org.ferrule.model.PrimaryUnit;
+import org.ferrule.model.Prior;
+import org.ferrule.model.Published;
 import org.ferrule.model.RatioBand;
 import org.ferrule.model.RatioUse;
+import org.ferrule.model.ResourceKind;
+import org.ferrule.model.Role;
+import org.ferrule.model.RoleGoal;
+import org.ferrule.model.RoleTask;
 import org.ferrule.model.RuleSet;
+import org.ferrule.model.Setup;
+import org.ferrule.model.Sex;
 import org.ferrule.model.ShaftSection;
+import org.ferrule.model.ShelfDocument;
 import org.ferrule.model.ShownNumbers;
+import org.ferrule.model.SideBranch;
 import org.ferrule.model.Sorting;
 import org.ferrule.model.Source;
 import org.ferrule.model.SourceKind;
 import org.ferrule.model.Sourced;
 import org.ferrule.model.Span;
+import org.ferrule.model.StatedFact;
 import org.ferrule.model.Stent;
+import org.ferrule.model.StockItem;
+import org.ferrule.model.StockLot;
+import org.ferrule.model.StopRule;
+import org.ferrule.model.SystemInPlace;
+import org.ferrule.model.SystemSlot;
+import org.ferrule.model.Technique;
+import org.ferrule.model.TechniqueAxis;
+import org.ferrule.model.TechniqueLibrary;
 import org.ferrule.model.ThroughExtension;
 import org.ferrule.model.Transducer;
 import org.ferrule.model.TransducerType;
+import org.ferrule.model.UsedUnit;
 import org.ferrule.model.VesselPath;
 import org.ferrule.model.VesselSegment;
 import org.ferrule.model.WireTraits;
@@ -382,6 +425,230 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	private EClass techniqueLibraryEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass factEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass moveEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass costedEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass advisedEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass setupEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass techniqueEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass roleEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass needEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass placementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass plannedTryEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass priorEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass publishedEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass stopRuleEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass caseDocumentEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass accessEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass systemInPlaceEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass sideBranchEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass statedFactEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass lesionMeasuresEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass patientFiguresEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass caseAimEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass costsEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass loggedAttemptEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass usedUnitEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass closingEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass closedStepEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass closedDeviceEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass documentHashEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass shelfDocumentEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass stockItemEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass stockLotEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	private EEnum sourceKindEEnum = null;
 
 	/**
@@ -523,6 +790,83 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 	 * @generated
 	 */
 	private EEnum shownNumbersEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum techniqueAxisEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum hazardEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum roleTaskEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum carrierEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum roleGoalEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum systemSlotEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum resourceKindEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum attemptOutcomeEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum caseEndEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum sexEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum lesionTraitEEnum = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -3110,6 +3454,2008 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 	 * @generated
 	 */
 	@Override
+	public EClass getTechniqueLibrary()
+	{
+		return techniqueLibraryEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getTechniqueLibrary_Situation()
+	{
+		return (EAttribute)techniqueLibraryEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getTechniqueLibrary_Facts()
+	{
+		return (EReference)techniqueLibraryEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getTechniqueLibrary_Setups()
+	{
+		return (EReference)techniqueLibraryEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getTechniqueLibrary_Techniques()
+	{
+		return (EReference)techniqueLibraryEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getTechniqueLibrary_BailOut()
+	{
+		return (EReference)techniqueLibraryEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getTechniqueLibrary_StopRules()
+	{
+		return (EReference)techniqueLibraryEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getFact()
+	{
+		return factEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFact_Id()
+	{
+		return (EAttribute)factEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFact_Words()
+	{
+		return (EAttribute)factEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getMove()
+	{
+		return moveEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMove_Id()
+	{
+		return (EAttribute)moveEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMove_Name()
+	{
+		return (EAttribute)moveEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMove_Hazard()
+	{
+		return (EAttribute)moveEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getMove_Roles()
+	{
+		return (EReference)moveEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getMove_Needs()
+	{
+		return (EReference)moveEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMove_Setups()
+	{
+		return (EAttribute)moveEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getCosted()
+	{
+		return costedEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCosted_Minutes()
+	{
+		return (EAttribute)costedEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCosted_ContrastMl()
+	{
+		return (EAttribute)costedEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCosted_DoseMgy()
+	{
+		return (EAttribute)costedEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCosted_Money()
+	{
+		return (EAttribute)costedEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getAdvised()
+	{
+		return advisedEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAdvised_Changes()
+	{
+		return (EAttribute)advisedEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAdvised_Cautions()
+	{
+		return (EAttribute)advisedEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAdvised_OffLabel()
+	{
+		return (EAttribute)advisedEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAdvised_Stop()
+	{
+		return (EAttribute)advisedEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getAdvised_Published()
+	{
+		return (EReference)advisedEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getSetup()
+	{
+		return setupEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getSetup_Leaves()
+	{
+		return (EReference)setupEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSetup_ExchangesWire()
+	{
+		return (EAttribute)setupEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getTechnique()
+	{
+		return techniqueEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getTechnique_Axis()
+	{
+		return (EAttribute)techniqueEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getTechnique_After()
+	{
+		return (EAttribute)techniqueEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getTechnique_Tries()
+	{
+		return (EReference)techniqueEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getRole()
+	{
+		return roleEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRole_Id()
+	{
+		return (EAttribute)roleEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRole_Name()
+	{
+		return (EAttribute)roleEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRole_Kinds()
+	{
+		return (EAttribute)roleEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRole_Devices()
+	{
+		return (EAttribute)roleEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRole_Equipment()
+	{
+		return (EAttribute)roleEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRole_NominalDiameter()
+	{
+		return (EAttribute)roleEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRole_NominalLength()
+	{
+		return (EAttribute)roleEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRole_Wire()
+	{
+		return (EAttribute)roleEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRole_ToVesselFrom()
+	{
+		return (EAttribute)roleEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRole_ToVesselTo()
+	{
+		return (EAttribute)roleEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRole_Task()
+	{
+		return (EAttribute)roleEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRole_Carrier()
+	{
+		return (EAttribute)roleEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRole_Goal()
+	{
+		return (EAttribute)roleEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRole_Count()
+	{
+		return (EAttribute)roleEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRole_OnlyIfWireIsShort()
+	{
+		return (EAttribute)roleEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getNeed()
+	{
+		return needEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getNeed_Fact()
+	{
+		return (EAttribute)needEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getNeed_Vessel()
+	{
+		return (EAttribute)needEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getNeed_Branch()
+	{
+		return (EAttribute)needEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getPlacement()
+	{
+		return placementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPlacement_Slot()
+	{
+		return (EAttribute)placementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPlacement_Role()
+	{
+		return (EAttribute)placementEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getPlannedTry()
+	{
+		return plannedTryEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPlannedTry_Successes()
+	{
+		return (EAttribute)plannedTryEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPlannedTry_Failures()
+	{
+		return (EAttribute)plannedTryEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getPlannedTry_Prior()
+	{
+		return (EReference)plannedTryEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getPrior()
+	{
+		return priorEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPrior_Successes()
+	{
+		return (EAttribute)priorEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPrior_Failures()
+	{
+		return (EAttribute)priorEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPrior_Label()
+	{
+		return (EAttribute)priorEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getPublished()
+	{
+		return publishedEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPublished_Text()
+	{
+		return (EAttribute)publishedEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getStopRule()
+	{
+		return stopRuleEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStopRule_Id()
+	{
+		return (EAttribute)stopRuleEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStopRule_Words()
+	{
+		return (EAttribute)stopRuleEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStopRule_Resource()
+	{
+		return (EAttribute)stopRuleEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStopRule_Limit()
+	{
+		return (EAttribute)stopRuleEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getCaseDocument()
+	{
+		return caseDocumentEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCaseDocument_Libraries()
+	{
+		return (EAttribute)caseDocumentEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCaseDocument_Rules()
+	{
+		return (EAttribute)caseDocumentEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCaseDocument_Techniques()
+	{
+		return (EAttribute)caseDocumentEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCaseDocument_Shelf()
+	{
+		return (EAttribute)caseDocumentEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCaseDocument_Day()
+	{
+		return (EAttribute)caseDocumentEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getCaseDocument_Access()
+	{
+		return (EReference)caseDocumentEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getCaseDocument_System()
+	{
+		return (EReference)caseDocumentEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getCaseDocument_Path()
+	{
+		return (EReference)caseDocumentEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getCaseDocument_Lesion()
+	{
+		return (EReference)caseDocumentEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getCaseDocument_Branch()
+	{
+		return (EReference)caseDocumentEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCaseDocument_Deliver()
+	{
+		return (EAttribute)caseDocumentEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getCaseDocument_Facts()
+	{
+		return (EReference)caseDocumentEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getCaseDocument_Measures()
+	{
+		return (EReference)caseDocumentEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getCaseDocument_Patient()
+	{
+		return (EReference)caseDocumentEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getCaseDocument_Aim()
+	{
+		return (EReference)caseDocumentEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getCaseDocument_Spent()
+	{
+		return (EReference)caseDocumentEClass.getEStructuralFeatures().get(15);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getCaseDocument_Log()
+	{
+		return (EReference)caseDocumentEClass.getEStructuralFeatures().get(16);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getCaseDocument_Closing()
+	{
+		return (EReference)caseDocumentEClass.getEStructuralFeatures().get(17);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getAccess()
+	{
+		return accessEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAccess_Site()
+	{
+		return (EAttribute)accessEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAccess_Vessel()
+	{
+		return (EAttribute)accessEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getSystemInPlace()
+	{
+		return systemInPlaceEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSystemInPlace_Sheath()
+	{
+		return (EAttribute)systemInPlaceEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSystemInPlace_Valve()
+	{
+		return (EAttribute)systemInPlaceEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSystemInPlace_Guide()
+	{
+		return (EAttribute)systemInPlaceEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getSystemInPlace_Extension()
+	{
+		return (EReference)systemInPlaceEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSystemInPlace_Microcatheter()
+	{
+		return (EAttribute)systemInPlaceEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSystemInPlace_MainWire()
+	{
+		return (EAttribute)systemInPlaceEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSystemInPlace_SecondWire()
+	{
+		return (EAttribute)systemInPlaceEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSystemInPlace_Anchor()
+	{
+		return (EAttribute)systemInPlaceEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getSideBranch()
+	{
+		return sideBranchEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSideBranch_Name()
+	{
+		return (EAttribute)sideBranchEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSideBranch_At()
+	{
+		return (EAttribute)sideBranchEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSideBranch_Diameter()
+	{
+		return (EAttribute)sideBranchEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getStatedFact()
+	{
+		return statedFactEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStatedFact_Fact()
+	{
+		return (EAttribute)statedFactEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStatedFact_Holds()
+	{
+		return (EAttribute)statedFactEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getLesionMeasures()
+	{
+		return lesionMeasuresEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLesionMeasures_BluntStump()
+	{
+		return (EAttribute)lesionMeasuresEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLesionMeasures_Calcification()
+	{
+		return (EAttribute)lesionMeasuresEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLesionMeasures_BendDegrees()
+	{
+		return (EAttribute)lesionMeasuresEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLesionMeasures_FailedBefore()
+	{
+		return (EAttribute)lesionMeasuresEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLesionMeasures_OcclusionMonths()
+	{
+		return (EAttribute)lesionMeasuresEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLesionMeasures_CalciumDegrees()
+	{
+		return (EAttribute)lesionMeasuresEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLesionMeasures_CalciumThickness()
+	{
+		return (EAttribute)lesionMeasuresEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLesionMeasures_CalciumLength()
+	{
+		return (EAttribute)lesionMeasuresEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLesionMeasures_Traits()
+	{
+		return (EAttribute)lesionMeasuresEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getPatientFigures()
+	{
+		return patientFiguresEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPatientFigures_Age()
+	{
+		return (EAttribute)patientFiguresEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPatientFigures_Weight()
+	{
+		return (EAttribute)patientFiguresEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPatientFigures_Creatinine()
+	{
+		return (EAttribute)patientFiguresEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPatientFigures_Sex()
+	{
+		return (EAttribute)patientFiguresEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getCaseAim()
+	{
+		return caseAimEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCaseAim_Objective()
+	{
+		return (EAttribute)caseAimEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCaseAim_StoppingCost()
+	{
+		return (EAttribute)caseAimEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCaseAim_TiersFirst()
+	{
+		return (EAttribute)caseAimEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCaseAim_OneNewRiskAStep()
+	{
+		return (EAttribute)caseAimEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCaseAim_SameAxisDiscount()
+	{
+		return (EAttribute)caseAimEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCaseAim_BudgetsLimit()
+	{
+		return (EAttribute)caseAimEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getCaseAim_Budgets()
+	{
+		return (EReference)caseAimEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getCosts()
+	{
+		return costsEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getLoggedAttempt()
+	{
+		return loggedAttemptEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLoggedAttempt_Move()
+	{
+		return (EAttribute)loggedAttemptEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLoggedAttempt_Outcome()
+	{
+		return (EAttribute)loggedAttemptEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getLoggedAttempt_Units()
+	{
+		return (EReference)loggedAttemptEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLoggedAttempt_Remark()
+	{
+		return (EAttribute)loggedAttemptEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getUsedUnit()
+	{
+		return usedUnitEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getUsedUnit_Role()
+	{
+		return (EAttribute)usedUnitEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getUsedUnit_Item()
+	{
+		return (EAttribute)usedUnitEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getUsedUnit_Lot()
+	{
+		return (EAttribute)usedUnitEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getClosing()
+	{
+		return closingEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getClosing_Closed()
+	{
+		return (EAttribute)closingEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getClosing_Ended()
+	{
+		return (EAttribute)closingEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getClosing_Plan()
+	{
+		return (EReference)closingEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getClosing_Devices()
+	{
+		return (EReference)closingEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getClosing_Hashes()
+	{
+		return (EReference)closingEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getClosedStep()
+	{
+		return closedStepEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getClosedStep_Move()
+	{
+		return (EAttribute)closedStepEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getClosedStep_Name()
+	{
+		return (EAttribute)closedStepEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getClosedStep_Devices()
+	{
+		return (EAttribute)closedStepEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getClosedDevice()
+	{
+		return closedDeviceEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getClosedDevice_Id()
+	{
+		return (EAttribute)closedDeviceEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getClosedDevice_Item()
+	{
+		return (EAttribute)closedDeviceEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getClosedDevice_Lot()
+	{
+		return (EAttribute)closedDeviceEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getClosedDevice_Expiry()
+	{
+		return (EAttribute)closedDeviceEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getDocumentHash()
+	{
+		return documentHashEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getDocumentHash_File()
+	{
+		return (EAttribute)documentHashEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getDocumentHash_Revision()
+	{
+		return (EAttribute)documentHashEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getDocumentHash_Sha256()
+	{
+		return (EAttribute)documentHashEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getShelfDocument()
+	{
+		return shelfDocumentEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getShelfDocument_Libraries()
+	{
+		return (EAttribute)shelfDocumentEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getShelfDocument_Currency()
+	{
+		return (EAttribute)shelfDocumentEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getShelfDocument_Items()
+	{
+		return (EReference)shelfDocumentEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getStockItem()
+	{
+		return stockItemEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockItem_Id()
+	{
+		return (EAttribute)stockItemEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockItem_Name()
+	{
+		return (EAttribute)stockItemEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockItem_Device()
+	{
+		return (EAttribute)stockItemEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockItem_Equipment()
+	{
+		return (EAttribute)stockItemEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockItem_Code()
+	{
+		return (EAttribute)stockItemEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockItem_ParLevel()
+	{
+		return (EAttribute)stockItemEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockItem_Price()
+	{
+		return (EAttribute)stockItemEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getStockItem_Lots()
+	{
+		return (EReference)stockItemEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getStockLot()
+	{
+		return stockLotEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockLot_Lot()
+	{
+		return (EAttribute)stockLotEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockLot_Expiry()
+	{
+		return (EAttribute)stockLotEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockLot_Quantity()
+	{
+		return (EAttribute)stockLotEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockLot_Location()
+	{
+		return (EAttribute)stockLotEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockLot_Serial()
+	{
+		return (EAttribute)stockLotEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EEnum getSourceKind()
 	{
 		return sourceKindEEnum;
@@ -3333,6 +5679,127 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 	public EEnum getShownNumbers()
 	{
 		return shownNumbersEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getTechniqueAxis()
+	{
+		return techniqueAxisEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getHazard()
+	{
+		return hazardEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getRoleTask()
+	{
+		return roleTaskEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getCarrier()
+	{
+		return carrierEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getRoleGoal()
+	{
+		return roleGoalEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getSystemSlot()
+	{
+		return systemSlotEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getResourceKind()
+	{
+		return resourceKindEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getAttemptOutcome()
+	{
+		return attemptOutcomeEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getCaseEnd()
+	{
+		return caseEndEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getSex()
+	{
+		return sexEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getLesionTrait()
+	{
+		return lesionTraitEEnum;
 	}
 
 	/**
@@ -3667,6 +6134,220 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		createEAttribute(paperEClass, PAPER__PRIMARY_UNIT);
 		createEAttribute(paperEClass, PAPER__SHOW_NUMBERS);
 
+		techniqueLibraryEClass = createEClass(TECHNIQUE_LIBRARY);
+		createEAttribute(techniqueLibraryEClass, TECHNIQUE_LIBRARY__SITUATION);
+		createEReference(techniqueLibraryEClass, TECHNIQUE_LIBRARY__FACTS);
+		createEReference(techniqueLibraryEClass, TECHNIQUE_LIBRARY__SETUPS);
+		createEReference(techniqueLibraryEClass, TECHNIQUE_LIBRARY__TECHNIQUES);
+		createEReference(techniqueLibraryEClass, TECHNIQUE_LIBRARY__BAIL_OUT);
+		createEReference(techniqueLibraryEClass, TECHNIQUE_LIBRARY__STOP_RULES);
+
+		factEClass = createEClass(FACT);
+		createEAttribute(factEClass, FACT__ID);
+		createEAttribute(factEClass, FACT__WORDS);
+
+		moveEClass = createEClass(MOVE);
+		createEAttribute(moveEClass, MOVE__ID);
+		createEAttribute(moveEClass, MOVE__NAME);
+		createEAttribute(moveEClass, MOVE__HAZARD);
+		createEReference(moveEClass, MOVE__ROLES);
+		createEReference(moveEClass, MOVE__NEEDS);
+		createEAttribute(moveEClass, MOVE__SETUPS);
+
+		costedEClass = createEClass(COSTED);
+		createEAttribute(costedEClass, COSTED__MINUTES);
+		createEAttribute(costedEClass, COSTED__CONTRAST_ML);
+		createEAttribute(costedEClass, COSTED__DOSE_MGY);
+		createEAttribute(costedEClass, COSTED__MONEY);
+
+		advisedEClass = createEClass(ADVISED);
+		createEAttribute(advisedEClass, ADVISED__CHANGES);
+		createEAttribute(advisedEClass, ADVISED__CAUTIONS);
+		createEAttribute(advisedEClass, ADVISED__OFF_LABEL);
+		createEAttribute(advisedEClass, ADVISED__STOP);
+		createEReference(advisedEClass, ADVISED__PUBLISHED);
+
+		setupEClass = createEClass(SETUP);
+		createEReference(setupEClass, SETUP__LEAVES);
+		createEAttribute(setupEClass, SETUP__EXCHANGES_WIRE);
+
+		techniqueEClass = createEClass(TECHNIQUE);
+		createEAttribute(techniqueEClass, TECHNIQUE__AXIS);
+		createEAttribute(techniqueEClass, TECHNIQUE__AFTER);
+		createEReference(techniqueEClass, TECHNIQUE__TRIES);
+
+		roleEClass = createEClass(ROLE);
+		createEAttribute(roleEClass, ROLE__ID);
+		createEAttribute(roleEClass, ROLE__NAME);
+		createEAttribute(roleEClass, ROLE__KINDS);
+		createEAttribute(roleEClass, ROLE__DEVICES);
+		createEAttribute(roleEClass, ROLE__EQUIPMENT);
+		createEAttribute(roleEClass, ROLE__NOMINAL_DIAMETER);
+		createEAttribute(roleEClass, ROLE__NOMINAL_LENGTH);
+		createEAttribute(roleEClass, ROLE__WIRE);
+		createEAttribute(roleEClass, ROLE__TO_VESSEL_FROM);
+		createEAttribute(roleEClass, ROLE__TO_VESSEL_TO);
+		createEAttribute(roleEClass, ROLE__TASK);
+		createEAttribute(roleEClass, ROLE__CARRIER);
+		createEAttribute(roleEClass, ROLE__GOAL);
+		createEAttribute(roleEClass, ROLE__COUNT);
+		createEAttribute(roleEClass, ROLE__ONLY_IF_WIRE_IS_SHORT);
+
+		needEClass = createEClass(NEED);
+		createEAttribute(needEClass, NEED__FACT);
+		createEAttribute(needEClass, NEED__VESSEL);
+		createEAttribute(needEClass, NEED__BRANCH);
+
+		placementEClass = createEClass(PLACEMENT);
+		createEAttribute(placementEClass, PLACEMENT__SLOT);
+		createEAttribute(placementEClass, PLACEMENT__ROLE);
+
+		plannedTryEClass = createEClass(PLANNED_TRY);
+		createEAttribute(plannedTryEClass, PLANNED_TRY__SUCCESSES);
+		createEAttribute(plannedTryEClass, PLANNED_TRY__FAILURES);
+		createEReference(plannedTryEClass, PLANNED_TRY__PRIOR);
+
+		priorEClass = createEClass(PRIOR);
+		createEAttribute(priorEClass, PRIOR__SUCCESSES);
+		createEAttribute(priorEClass, PRIOR__FAILURES);
+		createEAttribute(priorEClass, PRIOR__LABEL);
+
+		publishedEClass = createEClass(PUBLISHED);
+		createEAttribute(publishedEClass, PUBLISHED__TEXT);
+
+		stopRuleEClass = createEClass(STOP_RULE);
+		createEAttribute(stopRuleEClass, STOP_RULE__ID);
+		createEAttribute(stopRuleEClass, STOP_RULE__WORDS);
+		createEAttribute(stopRuleEClass, STOP_RULE__RESOURCE);
+		createEAttribute(stopRuleEClass, STOP_RULE__LIMIT);
+
+		caseDocumentEClass = createEClass(CASE_DOCUMENT);
+		createEAttribute(caseDocumentEClass, CASE_DOCUMENT__LIBRARIES);
+		createEAttribute(caseDocumentEClass, CASE_DOCUMENT__RULES);
+		createEAttribute(caseDocumentEClass, CASE_DOCUMENT__TECHNIQUES);
+		createEAttribute(caseDocumentEClass, CASE_DOCUMENT__SHELF);
+		createEAttribute(caseDocumentEClass, CASE_DOCUMENT__DAY);
+		createEReference(caseDocumentEClass, CASE_DOCUMENT__ACCESS);
+		createEReference(caseDocumentEClass, CASE_DOCUMENT__SYSTEM);
+		createEReference(caseDocumentEClass, CASE_DOCUMENT__PATH);
+		createEReference(caseDocumentEClass, CASE_DOCUMENT__LESION);
+		createEReference(caseDocumentEClass, CASE_DOCUMENT__BRANCH);
+		createEAttribute(caseDocumentEClass, CASE_DOCUMENT__DELIVER);
+		createEReference(caseDocumentEClass, CASE_DOCUMENT__FACTS);
+		createEReference(caseDocumentEClass, CASE_DOCUMENT__MEASURES);
+		createEReference(caseDocumentEClass, CASE_DOCUMENT__PATIENT);
+		createEReference(caseDocumentEClass, CASE_DOCUMENT__AIM);
+		createEReference(caseDocumentEClass, CASE_DOCUMENT__SPENT);
+		createEReference(caseDocumentEClass, CASE_DOCUMENT__LOG);
+		createEReference(caseDocumentEClass, CASE_DOCUMENT__CLOSING);
+
+		accessEClass = createEClass(ACCESS);
+		createEAttribute(accessEClass, ACCESS__SITE);
+		createEAttribute(accessEClass, ACCESS__VESSEL);
+
+		systemInPlaceEClass = createEClass(SYSTEM_IN_PLACE);
+		createEAttribute(systemInPlaceEClass, SYSTEM_IN_PLACE__SHEATH);
+		createEAttribute(systemInPlaceEClass, SYSTEM_IN_PLACE__VALVE);
+		createEAttribute(systemInPlaceEClass, SYSTEM_IN_PLACE__GUIDE);
+		createEReference(systemInPlaceEClass, SYSTEM_IN_PLACE__EXTENSION);
+		createEAttribute(systemInPlaceEClass, SYSTEM_IN_PLACE__MICROCATHETER);
+		createEAttribute(systemInPlaceEClass, SYSTEM_IN_PLACE__MAIN_WIRE);
+		createEAttribute(systemInPlaceEClass, SYSTEM_IN_PLACE__SECOND_WIRE);
+		createEAttribute(systemInPlaceEClass, SYSTEM_IN_PLACE__ANCHOR);
+
+		sideBranchEClass = createEClass(SIDE_BRANCH);
+		createEAttribute(sideBranchEClass, SIDE_BRANCH__NAME);
+		createEAttribute(sideBranchEClass, SIDE_BRANCH__AT);
+		createEAttribute(sideBranchEClass, SIDE_BRANCH__DIAMETER);
+
+		statedFactEClass = createEClass(STATED_FACT);
+		createEAttribute(statedFactEClass, STATED_FACT__FACT);
+		createEAttribute(statedFactEClass, STATED_FACT__HOLDS);
+
+		lesionMeasuresEClass = createEClass(LESION_MEASURES);
+		createEAttribute(lesionMeasuresEClass, LESION_MEASURES__BLUNT_STUMP);
+		createEAttribute(lesionMeasuresEClass, LESION_MEASURES__CALCIFICATION);
+		createEAttribute(lesionMeasuresEClass, LESION_MEASURES__BEND_DEGREES);
+		createEAttribute(lesionMeasuresEClass, LESION_MEASURES__FAILED_BEFORE);
+		createEAttribute(lesionMeasuresEClass, LESION_MEASURES__OCCLUSION_MONTHS);
+		createEAttribute(lesionMeasuresEClass, LESION_MEASURES__CALCIUM_DEGREES);
+		createEAttribute(lesionMeasuresEClass, LESION_MEASURES__CALCIUM_THICKNESS);
+		createEAttribute(lesionMeasuresEClass, LESION_MEASURES__CALCIUM_LENGTH);
+		createEAttribute(lesionMeasuresEClass, LESION_MEASURES__TRAITS);
+
+		patientFiguresEClass = createEClass(PATIENT_FIGURES);
+		createEAttribute(patientFiguresEClass, PATIENT_FIGURES__AGE);
+		createEAttribute(patientFiguresEClass, PATIENT_FIGURES__WEIGHT);
+		createEAttribute(patientFiguresEClass, PATIENT_FIGURES__CREATININE);
+		createEAttribute(patientFiguresEClass, PATIENT_FIGURES__SEX);
+
+		caseAimEClass = createEClass(CASE_AIM);
+		createEAttribute(caseAimEClass, CASE_AIM__OBJECTIVE);
+		createEAttribute(caseAimEClass, CASE_AIM__STOPPING_COST);
+		createEAttribute(caseAimEClass, CASE_AIM__TIERS_FIRST);
+		createEAttribute(caseAimEClass, CASE_AIM__ONE_NEW_RISK_ASTEP);
+		createEAttribute(caseAimEClass, CASE_AIM__SAME_AXIS_DISCOUNT);
+		createEAttribute(caseAimEClass, CASE_AIM__BUDGETS_LIMIT);
+		createEReference(caseAimEClass, CASE_AIM__BUDGETS);
+
+		costsEClass = createEClass(COSTS);
+
+		loggedAttemptEClass = createEClass(LOGGED_ATTEMPT);
+		createEAttribute(loggedAttemptEClass, LOGGED_ATTEMPT__MOVE);
+		createEAttribute(loggedAttemptEClass, LOGGED_ATTEMPT__OUTCOME);
+		createEReference(loggedAttemptEClass, LOGGED_ATTEMPT__UNITS);
+		createEAttribute(loggedAttemptEClass, LOGGED_ATTEMPT__REMARK);
+
+		usedUnitEClass = createEClass(USED_UNIT);
+		createEAttribute(usedUnitEClass, USED_UNIT__ROLE);
+		createEAttribute(usedUnitEClass, USED_UNIT__ITEM);
+		createEAttribute(usedUnitEClass, USED_UNIT__LOT);
+
+		closingEClass = createEClass(CLOSING);
+		createEAttribute(closingEClass, CLOSING__CLOSED);
+		createEAttribute(closingEClass, CLOSING__ENDED);
+		createEReference(closingEClass, CLOSING__PLAN);
+		createEReference(closingEClass, CLOSING__DEVICES);
+		createEReference(closingEClass, CLOSING__HASHES);
+
+		closedStepEClass = createEClass(CLOSED_STEP);
+		createEAttribute(closedStepEClass, CLOSED_STEP__MOVE);
+		createEAttribute(closedStepEClass, CLOSED_STEP__NAME);
+		createEAttribute(closedStepEClass, CLOSED_STEP__DEVICES);
+
+		closedDeviceEClass = createEClass(CLOSED_DEVICE);
+		createEAttribute(closedDeviceEClass, CLOSED_DEVICE__ID);
+		createEAttribute(closedDeviceEClass, CLOSED_DEVICE__ITEM);
+		createEAttribute(closedDeviceEClass, CLOSED_DEVICE__LOT);
+		createEAttribute(closedDeviceEClass, CLOSED_DEVICE__EXPIRY);
+
+		documentHashEClass = createEClass(DOCUMENT_HASH);
+		createEAttribute(documentHashEClass, DOCUMENT_HASH__FILE);
+		createEAttribute(documentHashEClass, DOCUMENT_HASH__REVISION);
+		createEAttribute(documentHashEClass, DOCUMENT_HASH__SHA256);
+
+		shelfDocumentEClass = createEClass(SHELF_DOCUMENT);
+		createEAttribute(shelfDocumentEClass, SHELF_DOCUMENT__LIBRARIES);
+		createEAttribute(shelfDocumentEClass, SHELF_DOCUMENT__CURRENCY);
+		createEReference(shelfDocumentEClass, SHELF_DOCUMENT__ITEMS);
+
+		stockItemEClass = createEClass(STOCK_ITEM);
+		createEAttribute(stockItemEClass, STOCK_ITEM__ID);
+		createEAttribute(stockItemEClass, STOCK_ITEM__NAME);
+		createEAttribute(stockItemEClass, STOCK_ITEM__DEVICE);
+		createEAttribute(stockItemEClass, STOCK_ITEM__EQUIPMENT);
+		createEAttribute(stockItemEClass, STOCK_ITEM__CODE);
+		createEAttribute(stockItemEClass, STOCK_ITEM__PAR_LEVEL);
+		createEAttribute(stockItemEClass, STOCK_ITEM__PRICE);
+		createEReference(stockItemEClass, STOCK_ITEM__LOTS);
+
+		stockLotEClass = createEClass(STOCK_LOT);
+		createEAttribute(stockLotEClass, STOCK_LOT__LOT);
+		createEAttribute(stockLotEClass, STOCK_LOT__EXPIRY);
+		createEAttribute(stockLotEClass, STOCK_LOT__QUANTITY);
+		createEAttribute(stockLotEClass, STOCK_LOT__LOCATION);
+		createEAttribute(stockLotEClass, STOCK_LOT__SERIAL);
+
 		// Create enums
 		sourceKindEEnum = createEEnum(SOURCE_KIND);
 		deviceKindEEnum = createEEnum(DEVICE_KIND);
@@ -3689,6 +6370,17 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		orientationEEnum = createEEnum(ORIENTATION);
 		primaryUnitEEnum = createEEnum(PRIMARY_UNIT);
 		shownNumbersEEnum = createEEnum(SHOWN_NUMBERS);
+		techniqueAxisEEnum = createEEnum(TECHNIQUE_AXIS);
+		hazardEEnum = createEEnum(HAZARD);
+		roleTaskEEnum = createEEnum(ROLE_TASK);
+		carrierEEnum = createEEnum(CARRIER);
+		roleGoalEEnum = createEEnum(ROLE_GOAL);
+		systemSlotEEnum = createEEnum(SYSTEM_SLOT);
+		resourceKindEEnum = createEEnum(RESOURCE_KIND);
+		attemptOutcomeEEnum = createEEnum(ATTEMPT_OUTCOME);
+		caseEndEEnum = createEEnum(CASE_END);
+		sexEEnum = createEEnum(SEX);
+		lesionTraitEEnum = createEEnum(LESION_TRAIT);
 
 		// Create data types
 		dimensionEDataType = createEDataType(DIMENSION);
@@ -3764,6 +6456,41 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		vesselSegmentEClass.getESuperTypes().add(this.getElement());
 		lesionEClass.getESuperTypes().add(this.getSourced());
 		paperEClass.getESuperTypes().add(this.getElement());
+		techniqueLibraryEClass.getESuperTypes().add(this.getDocument());
+		factEClass.getESuperTypes().add(this.getElement());
+		moveEClass.getESuperTypes().add(this.getSourced());
+		costedEClass.getESuperTypes().add(this.getElement());
+		advisedEClass.getESuperTypes().add(this.getSourced());
+		setupEClass.getESuperTypes().add(this.getMove());
+		setupEClass.getESuperTypes().add(this.getCosted());
+		setupEClass.getESuperTypes().add(this.getAdvised());
+		techniqueEClass.getESuperTypes().add(this.getMove());
+		techniqueEClass.getESuperTypes().add(this.getAdvised());
+		roleEClass.getESuperTypes().add(this.getSourced());
+		needEClass.getESuperTypes().add(this.getElement());
+		placementEClass.getESuperTypes().add(this.getElement());
+		plannedTryEClass.getESuperTypes().add(this.getCosted());
+		priorEClass.getESuperTypes().add(this.getElement());
+		publishedEClass.getESuperTypes().add(this.getSourced());
+		stopRuleEClass.getESuperTypes().add(this.getSourced());
+		caseDocumentEClass.getESuperTypes().add(this.getDocument());
+		accessEClass.getESuperTypes().add(this.getSourced());
+		systemInPlaceEClass.getESuperTypes().add(this.getElement());
+		sideBranchEClass.getESuperTypes().add(this.getSourced());
+		statedFactEClass.getESuperTypes().add(this.getElement());
+		lesionMeasuresEClass.getESuperTypes().add(this.getSourced());
+		patientFiguresEClass.getESuperTypes().add(this.getElement());
+		caseAimEClass.getESuperTypes().add(this.getElement());
+		costsEClass.getESuperTypes().add(this.getCosted());
+		loggedAttemptEClass.getESuperTypes().add(this.getCosted());
+		usedUnitEClass.getESuperTypes().add(this.getElement());
+		closingEClass.getESuperTypes().add(this.getElement());
+		closedStepEClass.getESuperTypes().add(this.getElement());
+		closedDeviceEClass.getESuperTypes().add(this.getElement());
+		documentHashEClass.getESuperTypes().add(this.getElement());
+		shelfDocumentEClass.getESuperTypes().add(this.getDocument());
+		stockItemEClass.getESuperTypes().add(this.getSourced());
+		stockLotEClass.getESuperTypes().add(this.getElement());
 
 		// Initialize classes and features; add operations and parameters
 		initEClass(extraKeyEClass, ExtraKey.class, "ExtraKey", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
@@ -4034,6 +6761,220 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		initEAttribute(getPaper_PrimaryUnit(), this.getPrimaryUnit(), "primaryUnit", "mm", 0, 1, Paper.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPaper_ShowNumbers(), this.getShownNumbers(), "showNumbers", "worst", 0, 1, Paper.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
+		initEClass(techniqueLibraryEClass, TechniqueLibrary.class, "TechniqueLibrary", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getTechniqueLibrary_Situation(), ecorePackage.getEString(), "situation", null, 0, 1, TechniqueLibrary.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getTechniqueLibrary_Facts(), this.getFact(), null, "facts", null, 0, -1, TechniqueLibrary.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getTechniqueLibrary_Setups(), this.getSetup(), null, "setups", null, 0, -1, TechniqueLibrary.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getTechniqueLibrary_Techniques(), this.getTechnique(), null, "techniques", null, 0, -1, TechniqueLibrary.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getTechniqueLibrary_BailOut(), this.getRole(), null, "bailOut", null, 0, -1, TechniqueLibrary.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getTechniqueLibrary_StopRules(), this.getStopRule(), null, "stopRules", null, 0, -1, TechniqueLibrary.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(factEClass, Fact.class, "Fact", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getFact_Id(), ecorePackage.getEString(), "id", null, 1, 1, Fact.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFact_Words(), ecorePackage.getEString(), "words", null, 1, 1, Fact.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(moveEClass, Move.class, "Move", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getMove_Id(), ecorePackage.getEString(), "id", null, 1, 1, Move.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMove_Name(), ecorePackage.getEString(), "name", null, 1, 1, Move.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMove_Hazard(), this.getHazard(), "hazard", null, 1, 1, Move.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getMove_Roles(), this.getRole(), null, "roles", null, 0, -1, Move.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getMove_Needs(), this.getNeed(), null, "needs", null, 0, -1, Move.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMove_Setups(), ecorePackage.getEString(), "setups", null, 0, -1, Move.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(costedEClass, Costed.class, "Costed", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getCosted_Minutes(), ecorePackage.getEBigDecimal(), "minutes", null, 0, 1, Costed.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCosted_ContrastMl(), ecorePackage.getEBigDecimal(), "contrastMl", null, 0, 1, Costed.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCosted_DoseMgy(), ecorePackage.getEBigDecimal(), "doseMgy", null, 0, 1, Costed.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCosted_Money(), ecorePackage.getEBigDecimal(), "money", null, 0, 1, Costed.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(advisedEClass, Advised.class, "Advised", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getAdvised_Changes(), ecorePackage.getEString(), "changes", null, 0, -1, Advised.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAdvised_Cautions(), ecorePackage.getEString(), "cautions", null, 0, -1, Advised.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAdvised_OffLabel(), ecorePackage.getEString(), "offLabel", null, 0, 1, Advised.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAdvised_Stop(), ecorePackage.getEString(), "stop", null, 0, 1, Advised.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getAdvised_Published(), this.getPublished(), null, "published", null, 0, -1, Advised.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(setupEClass, Setup.class, "Setup", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEReference(getSetup_Leaves(), this.getPlacement(), null, "leaves", null, 0, -1, Setup.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSetup_ExchangesWire(), ecorePackage.getEBoolean(), "exchangesWire", null, 0, 1, Setup.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(techniqueEClass, Technique.class, "Technique", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getTechnique_Axis(), this.getTechniqueAxis(), "axis", null, 1, 1, Technique.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getTechnique_After(), ecorePackage.getEString(), "after", null, 0, -1, Technique.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getTechnique_Tries(), this.getPlannedTry(), null, "tries", null, 0, -1, Technique.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(roleEClass, Role.class, "Role", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getRole_Id(), ecorePackage.getEString(), "id", null, 1, 1, Role.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRole_Name(), ecorePackage.getEString(), "name", null, 0, 1, Role.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRole_Kinds(), this.getDeviceKind(), "kinds", null, 0, -1, Role.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRole_Devices(), ecorePackage.getEString(), "devices", null, 0, -1, Role.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRole_Equipment(), ecorePackage.getEString(), "equipment", null, 0, 1, Role.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRole_NominalDiameter(), this.getDimension(), "nominalDiameter", null, 0, 1, Role.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRole_NominalLength(), this.getDimension(), "nominalLength", null, 0, 1, Role.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRole_Wire(), this.getDimension(), "wire", null, 0, 1, Role.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRole_ToVesselFrom(), ecorePackage.getEBigDecimal(), "toVesselFrom", null, 0, 1, Role.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRole_ToVesselTo(), ecorePackage.getEBigDecimal(), "toVesselTo", null, 0, 1, Role.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRole_Task(), this.getRoleTask(), "task", "pass", 0, 1, Role.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRole_Carrier(), this.getCarrier(), "carrier", "mainWire", 0, 1, Role.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRole_Goal(), this.getRoleGoal(), "goal", "lesion", 0, 1, Role.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRole_Count(), ecorePackage.getEInt(), "count", "1", 0, 1, Role.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRole_OnlyIfWireIsShort(), ecorePackage.getEBoolean(), "onlyIfWireIsShort", null, 0, 1, Role.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(needEClass, Need.class, "Need", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getNeed_Fact(), ecorePackage.getEString(), "fact", null, 0, 1, Need.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getNeed_Vessel(), this.getDimension(), "vessel", null, 0, 1, Need.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getNeed_Branch(), this.getDimension(), "branch", null, 0, 1, Need.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(placementEClass, Placement.class, "Placement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getPlacement_Slot(), this.getSystemSlot(), "slot", null, 1, 1, Placement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPlacement_Role(), ecorePackage.getEString(), "role", null, 1, 1, Placement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(plannedTryEClass, PlannedTry.class, "PlannedTry", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getPlannedTry_Successes(), ecorePackage.getEInt(), "successes", null, 0, 1, PlannedTry.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPlannedTry_Failures(), ecorePackage.getEInt(), "failures", null, 0, 1, PlannedTry.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getPlannedTry_Prior(), this.getPrior(), null, "prior", null, 1, 1, PlannedTry.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(priorEClass, Prior.class, "Prior", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getPrior_Successes(), ecorePackage.getEBigDecimal(), "successes", null, 1, 1, Prior.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPrior_Failures(), ecorePackage.getEBigDecimal(), "failures", null, 1, 1, Prior.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPrior_Label(), ecorePackage.getEString(), "label", null, 1, 1, Prior.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(publishedEClass, Published.class, "Published", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getPublished_Text(), ecorePackage.getEString(), "text", null, 1, 1, Published.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(stopRuleEClass, StopRule.class, "StopRule", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getStopRule_Id(), ecorePackage.getEString(), "id", null, 1, 1, StopRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStopRule_Words(), ecorePackage.getEString(), "words", null, 1, 1, StopRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStopRule_Resource(), this.getResourceKind(), "resource", null, 0, 1, StopRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStopRule_Limit(), ecorePackage.getEBigDecimal(), "limit", null, 0, 1, StopRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(caseDocumentEClass, CaseDocument.class, "CaseDocument", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getCaseDocument_Libraries(), ecorePackage.getEString(), "libraries", null, 1, -1, CaseDocument.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCaseDocument_Rules(), ecorePackage.getEString(), "rules", null, 1, 1, CaseDocument.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCaseDocument_Techniques(), ecorePackage.getEString(), "techniques", null, 1, 1, CaseDocument.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCaseDocument_Shelf(), ecorePackage.getEString(), "shelf", null, 0, 1, CaseDocument.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCaseDocument_Day(), ecorePackage.getEString(), "day", null, 0, 1, CaseDocument.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getCaseDocument_Access(), this.getAccess(), null, "access", null, 0, 1, CaseDocument.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getCaseDocument_System(), this.getSystemInPlace(), null, "system", null, 1, 1, CaseDocument.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getCaseDocument_Path(), this.getVesselPath(), null, "path", null, 0, 1, CaseDocument.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getCaseDocument_Lesion(), this.getLesion(), null, "lesion", null, 0, 1, CaseDocument.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getCaseDocument_Branch(), this.getSideBranch(), null, "branch", null, 0, 1, CaseDocument.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCaseDocument_Deliver(), ecorePackage.getEString(), "deliver", null, 0, 1, CaseDocument.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getCaseDocument_Facts(), this.getStatedFact(), null, "facts", null, 0, -1, CaseDocument.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getCaseDocument_Measures(), this.getLesionMeasures(), null, "measures", null, 0, 1, CaseDocument.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getCaseDocument_Patient(), this.getPatientFigures(), null, "patient", null, 0, 1, CaseDocument.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getCaseDocument_Aim(), this.getCaseAim(), null, "aim", null, 1, 1, CaseDocument.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getCaseDocument_Spent(), this.getCosts(), null, "spent", null, 0, 1, CaseDocument.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getCaseDocument_Log(), this.getLoggedAttempt(), null, "log", null, 0, -1, CaseDocument.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getCaseDocument_Closing(), this.getClosing(), null, "closing", null, 0, 1, CaseDocument.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(accessEClass, Access.class, "Access", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getAccess_Site(), ecorePackage.getEString(), "site", null, 0, 1, Access.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAccess_Vessel(), this.getDimension(), "vessel", null, 0, 1, Access.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(systemInPlaceEClass, SystemInPlace.class, "SystemInPlace", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getSystemInPlace_Sheath(), ecorePackage.getEString(), "sheath", null, 0, 1, SystemInPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSystemInPlace_Valve(), ecorePackage.getEString(), "valve", null, 0, 1, SystemInPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSystemInPlace_Guide(), ecorePackage.getEString(), "guide", null, 1, 1, SystemInPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getSystemInPlace_Extension(), this.getThroughExtension(), null, "extension", null, 0, 1, SystemInPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSystemInPlace_Microcatheter(), ecorePackage.getEString(), "microcatheter", null, 0, 1, SystemInPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSystemInPlace_MainWire(), ecorePackage.getEString(), "mainWire", null, 0, 1, SystemInPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSystemInPlace_SecondWire(), ecorePackage.getEString(), "secondWire", null, 0, 1, SystemInPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSystemInPlace_Anchor(), ecorePackage.getEString(), "anchor", null, 0, 1, SystemInPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(sideBranchEClass, SideBranch.class, "SideBranch", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getSideBranch_Name(), ecorePackage.getEString(), "name", null, 0, 1, SideBranch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSideBranch_At(), this.getDimension(), "at", null, 0, 1, SideBranch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSideBranch_Diameter(), this.getDimension(), "diameter", null, 0, 1, SideBranch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(statedFactEClass, StatedFact.class, "StatedFact", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getStatedFact_Fact(), ecorePackage.getEString(), "fact", null, 1, 1, StatedFact.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStatedFact_Holds(), ecorePackage.getEBoolean(), "holds", null, 1, 1, StatedFact.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(lesionMeasuresEClass, LesionMeasures.class, "LesionMeasures", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getLesionMeasures_BluntStump(), ecorePackage.getEBoolean(), "bluntStump", null, 0, 1, LesionMeasures.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLesionMeasures_Calcification(), ecorePackage.getEBoolean(), "calcification", null, 0, 1, LesionMeasures.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLesionMeasures_BendDegrees(), ecorePackage.getEBigDecimal(), "bendDegrees", null, 0, 1, LesionMeasures.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLesionMeasures_FailedBefore(), ecorePackage.getEBoolean(), "failedBefore", null, 0, 1, LesionMeasures.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLesionMeasures_OcclusionMonths(), ecorePackage.getEBigDecimal(), "occlusionMonths", null, 0, 1, LesionMeasures.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLesionMeasures_CalciumDegrees(), ecorePackage.getEBigDecimal(), "calciumDegrees", null, 0, 1, LesionMeasures.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLesionMeasures_CalciumThickness(), this.getDimension(), "calciumThickness", null, 0, 1, LesionMeasures.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLesionMeasures_CalciumLength(), this.getDimension(), "calciumLength", null, 0, 1, LesionMeasures.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLesionMeasures_Traits(), this.getLesionTrait(), "traits", null, 0, -1, LesionMeasures.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(patientFiguresEClass, PatientFigures.class, "PatientFigures", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getPatientFigures_Age(), ecorePackage.getEIntegerObject(), "age", null, 0, 1, PatientFigures.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPatientFigures_Weight(), ecorePackage.getEString(), "weight", null, 0, 1, PatientFigures.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPatientFigures_Creatinine(), ecorePackage.getEString(), "creatinine", null, 0, 1, PatientFigures.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPatientFigures_Sex(), this.getSex(), "sex", null, 0, 1, PatientFigures.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(caseAimEClass, CaseAim.class, "CaseAim", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getCaseAim_Objective(), this.getResourceKind(), "objective", "time", 0, 1, CaseAim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCaseAim_StoppingCost(), ecorePackage.getEBigDecimal(), "stoppingCost", null, 1, 1, CaseAim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCaseAim_TiersFirst(), ecorePackage.getEBoolean(), "tiersFirst", "true", 0, 1, CaseAim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCaseAim_OneNewRiskAStep(), ecorePackage.getEBoolean(), "oneNewRiskAStep", "true", 0, 1, CaseAim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCaseAim_SameAxisDiscount(), ecorePackage.getEBigDecimal(), "sameAxisDiscount", null, 0, 1, CaseAim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCaseAim_BudgetsLimit(), ecorePackage.getEBoolean(), "budgetsLimit", null, 0, 1, CaseAim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getCaseAim_Budgets(), this.getCosts(), null, "budgets", null, 0, 1, CaseAim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(costsEClass, Costs.class, "Costs", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+
+		initEClass(loggedAttemptEClass, LoggedAttempt.class, "LoggedAttempt", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getLoggedAttempt_Move(), ecorePackage.getEString(), "move", null, 1, 1, LoggedAttempt.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLoggedAttempt_Outcome(), this.getAttemptOutcome(), "outcome", null, 1, 1, LoggedAttempt.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getLoggedAttempt_Units(), this.getUsedUnit(), null, "units", null, 0, -1, LoggedAttempt.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLoggedAttempt_Remark(), ecorePackage.getEString(), "remark", null, 0, 1, LoggedAttempt.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(usedUnitEClass, UsedUnit.class, "UsedUnit", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getUsedUnit_Role(), ecorePackage.getEString(), "role", null, 1, 1, UsedUnit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getUsedUnit_Item(), ecorePackage.getEString(), "item", null, 1, 1, UsedUnit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getUsedUnit_Lot(), ecorePackage.getEString(), "lot", null, 0, 1, UsedUnit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(closingEClass, Closing.class, "Closing", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getClosing_Closed(), ecorePackage.getEString(), "closed", null, 1, 1, Closing.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getClosing_Ended(), this.getCaseEnd(), "ended", null, 1, 1, Closing.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getClosing_Plan(), this.getClosedStep(), null, "plan", null, 0, -1, Closing.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getClosing_Devices(), this.getClosedDevice(), null, "devices", null, 0, -1, Closing.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getClosing_Hashes(), this.getDocumentHash(), null, "hashes", null, 0, -1, Closing.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(closedStepEClass, ClosedStep.class, "ClosedStep", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getClosedStep_Move(), ecorePackage.getEString(), "move", null, 1, 1, ClosedStep.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getClosedStep_Name(), ecorePackage.getEString(), "name", null, 0, 1, ClosedStep.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getClosedStep_Devices(), ecorePackage.getEString(), "devices", null, 0, -1, ClosedStep.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(closedDeviceEClass, ClosedDevice.class, "ClosedDevice", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getClosedDevice_Id(), ecorePackage.getEString(), "id", null, 1, 1, ClosedDevice.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getClosedDevice_Item(), ecorePackage.getEString(), "item", null, 0, 1, ClosedDevice.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getClosedDevice_Lot(), ecorePackage.getEString(), "lot", null, 0, 1, ClosedDevice.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getClosedDevice_Expiry(), ecorePackage.getEString(), "expiry", null, 0, 1, ClosedDevice.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(documentHashEClass, DocumentHash.class, "DocumentHash", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getDocumentHash_File(), ecorePackage.getEString(), "file", null, 1, 1, DocumentHash.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getDocumentHash_Revision(), ecorePackage.getEString(), "revision", null, 0, 1, DocumentHash.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getDocumentHash_Sha256(), ecorePackage.getEString(), "sha256", null, 1, 1, DocumentHash.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(shelfDocumentEClass, ShelfDocument.class, "ShelfDocument", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getShelfDocument_Libraries(), ecorePackage.getEString(), "libraries", null, 0, -1, ShelfDocument.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getShelfDocument_Currency(), ecorePackage.getEString(), "currency", null, 0, 1, ShelfDocument.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getShelfDocument_Items(), this.getStockItem(), null, "items", null, 0, -1, ShelfDocument.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(stockItemEClass, StockItem.class, "StockItem", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getStockItem_Id(), ecorePackage.getEString(), "id", null, 1, 1, StockItem.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStockItem_Name(), ecorePackage.getEString(), "name", null, 0, 1, StockItem.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStockItem_Device(), ecorePackage.getEString(), "device", null, 0, 1, StockItem.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStockItem_Equipment(), ecorePackage.getEString(), "equipment", null, 0, 1, StockItem.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStockItem_Code(), ecorePackage.getEString(), "code", null, 0, 1, StockItem.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStockItem_ParLevel(), ecorePackage.getEInt(), "parLevel", null, 0, 1, StockItem.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStockItem_Price(), ecorePackage.getEBigDecimal(), "price", null, 0, 1, StockItem.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getStockItem_Lots(), this.getStockLot(), null, "lots", null, 0, -1, StockItem.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(stockLotEClass, StockLot.class, "StockLot", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getStockLot_Lot(), ecorePackage.getEString(), "lot", null, 0, 1, StockLot.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStockLot_Expiry(), ecorePackage.getEString(), "expiry", null, 0, 1, StockLot.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStockLot_Quantity(), ecorePackage.getEInt(), "quantity", "1", 1, 1, StockLot.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStockLot_Location(), ecorePackage.getEString(), "location", null, 0, 1, StockLot.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStockLot_Serial(), ecorePackage.getEString(), "serial", null, 0, 1, StockLot.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
 		// Initialize enums and add enum literals
 		initEEnum(sourceKindEEnum, SourceKind.class, "SourceKind");
 		addEEnumLiteral(sourceKindEEnum, SourceKind.INSTRUCTIONS_FOR_USE);
@@ -4167,6 +7108,72 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		addEEnumLiteral(shownNumbersEEnum, ShownNumbers.WORST);
 		addEEnumLiteral(shownNumbersEEnum, ShownNumbers.NOMINAL);
 		addEEnumLiteral(shownNumbersEEnum, ShownNumbers.NONE);
+
+		initEEnum(techniqueAxisEEnum, TechniqueAxis.class, "TechniqueAxis");
+		addEEnumLiteral(techniqueAxisEEnum, TechniqueAxis.LOOK_FIRST);
+		addEEnumLiteral(techniqueAxisEEnum, TechniqueAxis.MODIFY_THE_LESION);
+		addEEnumLiteral(techniqueAxisEEnum, TechniqueAxis.ADD_SUPPORT);
+		addEEnumLiteral(techniqueAxisEEnum, TechniqueAxis.LOWER_THE_PROFILE);
+		addEEnumLiteral(techniqueAxisEEnum, TechniqueAxis.LEAVE_THE_PLAQUE);
+
+		initEEnum(hazardEEnum, Hazard.class, "Hazard");
+		addEEnumLiteral(hazardEEnum, Hazard.USUAL);
+		addEEnumLiteral(hazardEEnum, Hazard.RAISED);
+		addEEnumLiteral(hazardEEnum, Hazard.HIGH);
+
+		initEEnum(roleTaskEEnum, RoleTask.class, "RoleTask");
+		addEEnumLiteral(roleTaskEEnum, RoleTask.PASS);
+		addEEnumLiteral(roleTaskEEnum, RoleTask.FILL);
+		addEEnumLiteral(roleTaskEEnum, RoleTask.STAND_BY);
+
+		initEEnum(carrierEEnum, Carrier.class, "Carrier");
+		addEEnumLiteral(carrierEEnum, Carrier.MAIN_WIRE);
+		addEEnumLiteral(carrierEEnum, Carrier.SECOND_WIRE);
+		addEEnumLiteral(carrierEEnum, Carrier.NONE);
+
+		initEEnum(roleGoalEEnum, RoleGoal.class, "RoleGoal");
+		addEEnumLiteral(roleGoalEEnum, RoleGoal.LESION);
+		addEEnumLiteral(roleGoalEEnum, RoleGoal.BRANCH);
+		addEEnumLiteral(roleGoalEEnum, RoleGoal.GUIDE_TIP);
+		addEEnumLiteral(roleGoalEEnum, RoleGoal.IN_GUIDE);
+
+		initEEnum(systemSlotEEnum, SystemSlot.class, "SystemSlot");
+		addEEnumLiteral(systemSlotEEnum, SystemSlot.GUIDE);
+		addEEnumLiteral(systemSlotEEnum, SystemSlot.EXTENSION);
+		addEEnumLiteral(systemSlotEEnum, SystemSlot.MAIN_WIRE);
+		addEEnumLiteral(systemSlotEEnum, SystemSlot.SECOND_WIRE);
+		addEEnumLiteral(systemSlotEEnum, SystemSlot.ANCHOR);
+		addEEnumLiteral(systemSlotEEnum, SystemSlot.MICROCATHETER);
+
+		initEEnum(resourceKindEEnum, ResourceKind.class, "ResourceKind");
+		addEEnumLiteral(resourceKindEEnum, ResourceKind.TIME);
+		addEEnumLiteral(resourceKindEEnum, ResourceKind.CONTRAST);
+		addEEnumLiteral(resourceKindEEnum, ResourceKind.DOSE);
+		addEEnumLiteral(resourceKindEEnum, ResourceKind.MONEY);
+
+		initEEnum(attemptOutcomeEEnum, AttemptOutcome.class, "AttemptOutcome");
+		addEEnumLiteral(attemptOutcomeEEnum, AttemptOutcome.CROSSED);
+		addEEnumLiteral(attemptOutcomeEEnum, AttemptOutcome.FAILED);
+		addEEnumLiteral(attemptOutcomeEEnum, AttemptOutcome.GIVEN_UP);
+
+		initEEnum(caseEndEEnum, CaseEnd.class, "CaseEnd");
+		addEEnumLiteral(caseEndEEnum, CaseEnd.CROSSED);
+		addEEnumLiteral(caseEndEEnum, CaseEnd.STOPPED);
+
+		initEEnum(sexEEnum, Sex.class, "Sex");
+		addEEnumLiteral(sexEEnum, Sex.FEMALE);
+		addEEnumLiteral(sexEEnum, Sex.MALE);
+
+		initEEnum(lesionTraitEEnum, LesionTrait.class, "LesionTrait");
+		addEEnumLiteral(lesionTraitEEnum, LesionTrait.ECCENTRIC);
+		addEEnumLiteral(lesionTraitEEnum, LesionTrait.IRREGULAR);
+		addEEnumLiteral(lesionTraitEEnum, LesionTrait.OSTIAL);
+		addEEnumLiteral(lesionTraitEEnum, LesionTrait.BIFURCATION);
+		addEEnumLiteral(lesionTraitEEnum, LesionTrait.THROMBUS);
+		addEEnumLiteral(lesionTraitEEnum, LesionTrait.MODERATE_TORTUOSITY);
+		addEEnumLiteral(lesionTraitEEnum, LesionTrait.EXCESSIVE_TORTUOSITY);
+		addEEnumLiteral(lesionTraitEEnum, LesionTrait.BRANCH_AT_RISK);
+		addEEnumLiteral(lesionTraitEEnum, LesionTrait.DEGENERATED_GRAFT);
 
 		// Initialize data types
 		initEDataType(dimensionEDataType, Dimension.class, "Dimension", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
@@ -5157,6 +8164,656 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		   new String[]
 		   {
 			   "label", "Numbers in the cells"
+		   });
+		addAnnotation
+		  (techniqueLibraryEClass,
+		   source,
+		   new String[]
+		   {
+			   "suffix", ".techniques.json",
+			   "format", "ferrule.techniques"
+		   });
+		addAnnotation
+		  (getTechniqueLibrary_Setups(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Set-ups"
+		   });
+		addAnnotation
+		  (getTechniqueLibrary_BailOut(),
+		   source,
+		   new String[]
+		   {
+			   "label", "For bail-out"
+		   });
+		addAnnotation
+		  (getFact_Id(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Id"
+		   });
+		addAnnotation
+		  (getMove_Id(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Id"
+		   });
+		addAnnotation
+		  (getMove_Setups(),
+		   source,
+		   new String[]
+		   {
+			   "refers", "Setup",
+			   "label", "Set-ups in place"
+		   });
+		addAnnotation
+		  (getCosted_Minutes(),
+		   source,
+		   new String[]
+		   {
+			   "least", "0",
+			   "label", "Minutes"
+		   });
+		addAnnotation
+		  (getCosted_ContrastMl(),
+		   source,
+		   new String[]
+		   {
+			   "least", "0",
+			   "label", "Contrast (mL)"
+		   });
+		addAnnotation
+		  (getCosted_DoseMgy(),
+		   source,
+		   new String[]
+		   {
+			   "least", "0",
+			   "label", "Dose (mGy)"
+		   });
+		addAnnotation
+		  (getCosted_Money(),
+		   source,
+		   new String[]
+		   {
+			   "least", "0"
+		   });
+		addAnnotation
+		  (getAdvised_OffLabel(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Off label because"
+		   });
+		addAnnotation
+		  (getAdvised_Stop(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Give up when"
+		   });
+		addAnnotation
+		  (setupEClass,
+		   source,
+		   new String[]
+		   {
+			   "label", "Set-up"
+		   });
+		addAnnotation
+		  (getSetup_Leaves(),
+		   source,
+		   new String[]
+		   {
+			   "position", "after setups",
+			   "label", "Leaves in place"
+		   });
+		addAnnotation
+		  (getSetup_ExchangesWire(),
+		   source,
+		   new String[]
+		   {
+			   "position", "after money",
+			   "label", "Exchanges the main wire"
+		   });
+		addAnnotation
+		  (getTechnique_Axis(),
+		   source,
+		   new String[]
+		   {
+			   "position", "after name"
+		   });
+		addAnnotation
+		  (getTechnique_After(),
+		   source,
+		   new String[]
+		   {
+			   "position", "after setups",
+			   "refers", "Technique",
+			   "label", "Only after"
+		   });
+		addAnnotation
+		  (getTechnique_Tries(),
+		   source,
+		   new String[]
+		   {
+			   "position", "after after"
+		   });
+		addAnnotation
+		  (getRole_Id(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Id"
+		   });
+		addAnnotation
+		  (getRole_NominalLength(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "LENGTH"
+		   });
+		addAnnotation
+		  (getRole_Wire(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "WIRE_DIAMETER",
+			   "label", "Wire diameter"
+		   });
+		addAnnotation
+		  (getRole_ToVesselFrom(),
+		   source,
+		   new String[]
+		   {
+			   "above", "0",
+			   "label", "To the vessel, from"
+		   });
+		addAnnotation
+		  (getRole_ToVesselTo(),
+		   source,
+		   new String[]
+		   {
+			   "above", "0",
+			   "label", "To the vessel, to"
+		   });
+		addAnnotation
+		  (getRole_Count(),
+		   source,
+		   new String[]
+		   {
+			   "least", "1"
+		   });
+		addAnnotation
+		  (getRole_OnlyIfWireIsShort(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Only if the wire is short"
+		   });
+		addAnnotation
+		  (getNeed_Fact(),
+		   source,
+		   new String[]
+		   {
+			   "refers", "Fact"
+		   });
+		addAnnotation
+		  (getPlacement_Role(),
+		   source,
+		   new String[]
+		   {
+			   "refers", "Role"
+		   });
+		addAnnotation
+		  (plannedTryEClass,
+		   source,
+		   new String[]
+		   {
+			   "label", "Try"
+		   });
+		addAnnotation
+		  (getPlannedTry_Successes(),
+		   source,
+		   new String[]
+		   {
+			   "least", "0"
+		   });
+		addAnnotation
+		  (getPlannedTry_Failures(),
+		   source,
+		   new String[]
+		   {
+			   "least", "0"
+		   });
+		addAnnotation
+		  (getPrior_Successes(),
+		   source,
+		   new String[]
+		   {
+			   "above", "0"
+		   });
+		addAnnotation
+		  (getPrior_Failures(),
+		   source,
+		   new String[]
+		   {
+			   "above", "0"
+		   });
+		addAnnotation
+		  (publishedEClass,
+		   source,
+		   new String[]
+		   {
+			   "label", "Publication"
+		   });
+		addAnnotation
+		  (getStopRule_Id(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Id"
+		   });
+		addAnnotation
+		  (getStopRule_Limit(),
+		   source,
+		   new String[]
+		   {
+			   "above", "0"
+		   });
+		addAnnotation
+		  (caseDocumentEClass,
+		   source,
+		   new String[]
+		   {
+			   "suffix", ".case.json",
+			   "format", "ferrule.case",
+			   "label", "Case"
+		   });
+		addAnnotation
+		  (getCaseDocument_Libraries(),
+		   source,
+		   new String[]
+		   {
+			   "refers", "file .devices.json",
+			   "label", "Device libraries"
+		   });
+		addAnnotation
+		  (getCaseDocument_Rules(),
+		   source,
+		   new String[]
+		   {
+			   "refers", "file .rules.json",
+			   "label", "Rule set"
+		   });
+		addAnnotation
+		  (getCaseDocument_Techniques(),
+		   source,
+		   new String[]
+		   {
+			   "refers", "file .techniques.json",
+			   "label", "Techniques"
+		   });
+		addAnnotation
+		  (getCaseDocument_Shelf(),
+		   source,
+		   new String[]
+		   {
+			   "refers", "file .shelf.json",
+			   "label", "Shelf"
+		   });
+		addAnnotation
+		  (getCaseDocument_Day(),
+		   source,
+		   new String[]
+		   {
+			   "text", "date",
+			   "label", "Day of the case"
+		   });
+		addAnnotation
+		  (getCaseDocument_System(),
+		   source,
+		   new String[]
+		   {
+			   "label", "System in place"
+		   });
+		addAnnotation
+		  (getCaseDocument_Path(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Vessel path"
+		   });
+		addAnnotation
+		  (getCaseDocument_Branch(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Side branch"
+		   });
+		addAnnotation
+		  (getCaseDocument_Deliver(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Device to deliver"
+		   });
+		addAnnotation
+		  (getCaseDocument_Measures(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Lesion measures"
+		   });
+		addAnnotation
+		  (getCaseDocument_Patient(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Patient figures"
+		   });
+		addAnnotation
+		  (getAccess_Vessel(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Vessel diameter"
+		   });
+		addAnnotation
+		  (systemInPlaceEClass,
+		   source,
+		   new String[]
+		   {
+			   "label", "System in place"
+		   });
+		addAnnotation
+		  (getSystemInPlace_MainWire(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Main wire"
+		   });
+		addAnnotation
+		  (getSystemInPlace_SecondWire(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Second wire"
+		   });
+		addAnnotation
+		  (getSideBranch_At(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "STATION",
+			   "label", "Station of its mouth"
+		   });
+		addAnnotation
+		  (getLesionMeasures_BendDegrees(),
+		   source,
+		   new String[]
+		   {
+			   "least", "0",
+			   "most", "180",
+			   "label", "Bend (degrees)"
+		   });
+		addAnnotation
+		  (getLesionMeasures_OcclusionMonths(),
+		   source,
+		   new String[]
+		   {
+			   "least", "0",
+			   "label", "Occluded for (months)"
+		   });
+		addAnnotation
+		  (getLesionMeasures_CalciumDegrees(),
+		   source,
+		   new String[]
+		   {
+			   "least", "0",
+			   "most", "360",
+			   "label", "Angle of calcium (degrees)"
+		   });
+		addAnnotation
+		  (getPatientFigures_Age(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Age (years)"
+		   });
+		addAnnotation
+		  (getPatientFigures_Creatinine(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Serum creatinine"
+		   });
+		addAnnotation
+		  (caseAimEClass,
+		   source,
+		   new String[]
+		   {
+			   "label", "Aim"
+		   });
+		addAnnotation
+		  (getCaseAim_Objective(),
+		   source,
+		   new String[]
+		   {
+			   "label", "To be spared"
+		   });
+		addAnnotation
+		  (getCaseAim_StoppingCost(),
+		   source,
+		   new String[]
+		   {
+			   "least", "0",
+			   "label", "Cost of stopping"
+		   });
+		addAnnotation
+		  (getCaseAim_TiersFirst(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Lower hazard first"
+		   });
+		addAnnotation
+		  (getCaseAim_OneNewRiskAStep(),
+		   source,
+		   new String[]
+		   {
+			   "label", "One new risk a step"
+		   });
+		addAnnotation
+		  (getCaseAim_SameAxisDiscount(),
+		   source,
+		   new String[]
+		   {
+			   "above", "0",
+			   "most", "1",
+			   "label", "Discount on the same axis"
+		   });
+		addAnnotation
+		  (getCaseAim_BudgetsLimit(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Budget is a limit"
+		   });
+		addAnnotation
+		  (loggedAttemptEClass,
+		   source,
+		   new String[]
+		   {
+			   "label", "Attempt"
+		   });
+		addAnnotation
+		  (getLoggedAttempt_Move(),
+		   source,
+		   new String[]
+		   {
+			   "position", "first",
+			   "label", "Technique or set-up"
+		   });
+		addAnnotation
+		  (getLoggedAttempt_Outcome(),
+		   source,
+		   new String[]
+		   {
+			   "position", "after move"
+		   });
+		addAnnotation
+		  (closingEClass,
+		   source,
+		   new String[]
+		   {
+			   "label", "Closing record"
+		   });
+		addAnnotation
+		  (getClosing_Closed(),
+		   source,
+		   new String[]
+		   {
+			   "text", "date",
+			   "label", "Closed on"
+		   });
+		addAnnotation
+		  (getClosing_Hashes(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Documents then"
+		   });
+		addAnnotation
+		  (closedStepEClass,
+		   source,
+		   new String[]
+		   {
+			   "label", "Step"
+		   });
+		addAnnotation
+		  (getClosedStep_Move(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Technique or set-up"
+		   });
+		addAnnotation
+		  (closedDeviceEClass,
+		   source,
+		   new String[]
+		   {
+			   "label", "Used device"
+		   });
+		addAnnotation
+		  (getClosedDevice_Id(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Device"
+		   });
+		addAnnotation
+		  (getClosedDevice_Expiry(),
+		   source,
+		   new String[]
+		   {
+			   "text", "date"
+		   });
+		addAnnotation
+		  (documentHashEClass,
+		   source,
+		   new String[]
+		   {
+			   "label", "Document"
+		   });
+		addAnnotation
+		  (getDocumentHash_Sha256(),
+		   source,
+		   new String[]
+		   {
+			   "label", "SHA-256"
+		   });
+		addAnnotation
+		  (shelfDocumentEClass,
+		   source,
+		   new String[]
+		   {
+			   "suffix", ".shelf.json",
+			   "format", "ferrule.shelf",
+			   "label", "Shelf"
+		   });
+		addAnnotation
+		  (getShelfDocument_Libraries(),
+		   source,
+		   new String[]
+		   {
+			   "refers", "file .devices.json",
+			   "label", "Device libraries"
+		   });
+		addAnnotation
+		  (stockItemEClass,
+		   source,
+		   new String[]
+		   {
+			   "label", "Item"
+		   });
+		addAnnotation
+		  (getStockItem_Id(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Id"
+		   });
+		addAnnotation
+		  (getStockItem_Code(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Device identifier"
+		   });
+		addAnnotation
+		  (getStockItem_ParLevel(),
+		   source,
+		   new String[]
+		   {
+			   "least", "0",
+			   "label", "Par level"
+		   });
+		addAnnotation
+		  (getStockItem_Price(),
+		   source,
+		   new String[]
+		   {
+			   "least", "0"
+		   });
+		addAnnotation
+		  (stockLotEClass,
+		   source,
+		   new String[]
+		   {
+			   "label", "Lot"
+		   });
+		addAnnotation
+		  (getStockLot_Expiry(),
+		   source,
+		   new String[]
+		   {
+			   "text", "date"
+		   });
+		addAnnotation
+		  (getStockLot_Quantity(),
+		   source,
+		   new String[]
+		   {
+			   "least", "1"
+		   });
+		addAnnotation
+		  (getStockLot_Serial(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Serial number"
 		   });
 	}
 

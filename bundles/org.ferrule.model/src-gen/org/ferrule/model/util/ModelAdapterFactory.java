@@ -282,6 +282,166 @@ public class ModelAdapterFactory extends AdapterFactoryImpl
 				return createPaperAdapter();
 			}
 			@Override
+			public Adapter caseTechniqueLibrary(TechniqueLibrary object)
+			{
+				return createTechniqueLibraryAdapter();
+			}
+			@Override
+			public Adapter caseFact(Fact object)
+			{
+				return createFactAdapter();
+			}
+			@Override
+			public Adapter caseMove(Move object)
+			{
+				return createMoveAdapter();
+			}
+			@Override
+			public Adapter caseCosted(Costed object)
+			{
+				return createCostedAdapter();
+			}
+			@Override
+			public Adapter caseAdvised(Advised object)
+			{
+				return createAdvisedAdapter();
+			}
+			@Override
+			public Adapter caseSetup(Setup object)
+			{
+				return createSetupAdapter();
+			}
+			@Override
+			public Adapter caseTechnique(Technique object)
+			{
+				return createTechniqueAdapter();
+			}
+			@Override
+			public Adapter caseRole(Role object)
+			{
+				return createRoleAdapter();
+			}
+			@Override
+			public Adapter caseNeed(Need object)
+			{
+				return createNeedAdapter();
+			}
+			@Override
+			public Adapter casePlacement(Placement object)
+			{
+				return createPlacementAdapter();
+			}
+			@Override
+			public Adapter casePlannedTry(PlannedTry object)
+			{
+				return createPlannedTryAdapter();
+			}
+			@Override
+			public Adapter casePrior(Prior object)
+			{
+				return createPriorAdapter();
+			}
+			@Override
+			public Adapter casePublished(Published object)
+			{
+				return createPublishedAdapter();
+			}
+			@Override
+			public Adapter caseStopRule(StopRule object)
+			{
+				return createStopRuleAdapter();
+			}
+			@Override
+			public Adapter caseCaseDocument(CaseDocument object)
+			{
+				return createCaseDocumentAdapter();
+			}
+			@Override
+			public Adapter caseAccess(Access object)
+			{
+				return createAccessAdapter();
+			}
+			@Override
+			public Adapter caseSystemInPlace(SystemInPlace object)
+			{
+				return createSystemInPlaceAdapter();
+			}
+			@Override
+			public Adapter caseSideBranch(SideBranch object)
+			{
+				return createSideBranchAdapter();
+			}
+			@Override
+			public Adapter caseStatedFact(StatedFact object)
+			{
+				return createStatedFactAdapter();
+			}
+			@Override
+			public Adapter caseLesionMeasures(LesionMeasures object)
+			{
+				return createLesionMeasuresAdapter();
+			}
+			@Override
+			public Adapter casePatientFigures(PatientFigures object)
+			{
+				return createPatientFiguresAdapter();
+			}
+			@Override
+			public Adapter caseCaseAim(CaseAim object)
+			{
+				return createCaseAimAdapter();
+			}
+			@Override
+			public Adapter caseCosts(Costs object)
+			{
+				return createCostsAdapter();
+			}
+			@Override
+			public Adapter caseLoggedAttempt(LoggedAttempt object)
+			{
+				return createLoggedAttemptAdapter();
+			}
+			@Override
+			public Adapter caseUsedUnit(UsedUnit object)
+			{
+				return createUsedUnitAdapter();
+			}
+			@Override
+			public Adapter caseClosing(Closing object)
+			{
+				return createClosingAdapter();
+			}
+			@Override
+			public Adapter caseClosedStep(ClosedStep object)
+			{
+				return createClosedStepAdapter();
+			}
+			@Override
+			public Adapter caseClosedDevice(ClosedDevice object)
+			{
+				return createClosedDeviceAdapter();
+			}
+			@Override
+			public Adapter caseDocumentHash(DocumentHash object)
+			{
+				return createDocumentHashAdapter();
+			}
+			@Override
+			public Adapter caseShelfDocument(ShelfDocument object)
+			{
+				return createShelfDocumentAdapter();
+			}
+			@Override
+			public Adapter caseStockItem(StockItem object)
+			{
+				return createStockItemAdapter();
+			}
+			@Override
+			public Adapter caseStockLot(StockLot object)
+			{
+				return createStockLotAdapter();
+			}
+			@Override
 			public Adapter defaultCase(EObject object)
 			{
 				return createEObjectAdapter();
@@ -914,6 +1074,486 @@ public class ModelAdapterFactory extends AdapterFactoryImpl
 	 * @generated
 	 */
 	public Adapter createPaperAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.TechniqueLibrary <em>Technique Library</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.TechniqueLibrary
+	 * @generated
+	 */
+	public Adapter createTechniqueLibraryAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Fact <em>Fact</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Fact
+	 * @generated
+	 */
+	public Adapter createFactAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Move <em>Move</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Move
+	 * @generated
+	 */
+	public Adapter createMoveAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Costed <em>Costed</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Costed
+	 * @generated
+	 */
+	public Adapter createCostedAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Advised <em>Advised</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Advised
+	 * @generated
+	 */
+	public Adapter createAdvisedAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Setup <em>Setup</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Setup
+	 * @generated
+	 */
+	public Adapter createSetupAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Technique <em>Technique</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Technique
+	 * @generated
+	 */
+	public Adapter createTechniqueAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Role <em>Role</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Role
+	 * @generated
+	 */
+	public Adapter createRoleAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Need <em>Need</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Need
+	 * @generated
+	 */
+	public Adapter createNeedAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Placement <em>Placement</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Placement
+	 * @generated
+	 */
+	public Adapter createPlacementAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.PlannedTry <em>Planned Try</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.PlannedTry
+	 * @generated
+	 */
+	public Adapter createPlannedTryAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Prior <em>Prior</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Prior
+	 * @generated
+	 */
+	public Adapter createPriorAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Published <em>Published</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Published
+	 * @generated
+	 */
+	public Adapter createPublishedAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.StopRule <em>Stop Rule</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.StopRule
+	 * @generated
+	 */
+	public Adapter createStopRuleAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.CaseDocument <em>Case Document</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.CaseDocument
+	 * @generated
+	 */
+	public Adapter createCaseDocumentAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Access <em>Access</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Access
+	 * @generated
+	 */
+	public Adapter createAccessAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.SystemInPlace <em>System In Place</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.SystemInPlace
+	 * @generated
+	 */
+	public Adapter createSystemInPlaceAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.SideBranch <em>Side Branch</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.SideBranch
+	 * @generated
+	 */
+	public Adapter createSideBranchAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.StatedFact <em>Stated Fact</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.StatedFact
+	 * @generated
+	 */
+	public Adapter createStatedFactAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.LesionMeasures <em>Lesion Measures</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.LesionMeasures
+	 * @generated
+	 */
+	public Adapter createLesionMeasuresAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.PatientFigures <em>Patient Figures</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.PatientFigures
+	 * @generated
+	 */
+	public Adapter createPatientFiguresAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.CaseAim <em>Case Aim</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.CaseAim
+	 * @generated
+	 */
+	public Adapter createCaseAimAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Costs <em>Costs</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Costs
+	 * @generated
+	 */
+	public Adapter createCostsAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.LoggedAttempt <em>Logged Attempt</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.LoggedAttempt
+	 * @generated
+	 */
+	public Adapter createLoggedAttemptAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.UsedUnit <em>Used Unit</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.UsedUnit
+	 * @generated
+	 */
+	public Adapter createUsedUnitAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.Closing <em>Closing</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.Closing
+	 * @generated
+	 */
+	public Adapter createClosingAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.ClosedStep <em>Closed Step</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.ClosedStep
+	 * @generated
+	 */
+	public Adapter createClosedStepAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.ClosedDevice <em>Closed Device</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.ClosedDevice
+	 * @generated
+	 */
+	public Adapter createClosedDeviceAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.DocumentHash <em>Document Hash</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.DocumentHash
+	 * @generated
+	 */
+	public Adapter createDocumentHashAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.ShelfDocument <em>Shelf Document</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.ShelfDocument
+	 * @generated
+	 */
+	public Adapter createShelfDocumentAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.StockItem <em>Stock Item</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.StockItem
+	 * @generated
+	 */
+	public Adapter createStockItemAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.StockLot <em>Stock Lot</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.StockLot
+	 * @generated
+	 */
+	public Adapter createStockLotAdapter()
 	{
 		return null;
 	}

@@ -19,7 +19,13 @@ public enum DocumentKind {
     /** A set of rules. */
     RULES(ModelPackage.Literals.RULE_SET),
     /** A fit chart. */
-    CHART(ModelPackage.Literals.FIT_CHART);
+    CHART(ModelPackage.Literals.FIT_CHART),
+    /** The techniques for one situation. */
+    TECHNIQUES(ModelPackage.Literals.TECHNIQUE_LIBRARY),
+    /** A case. */
+    CASE(ModelPackage.Literals.CASE_DOCUMENT),
+    /** What the laboratory has. */
+    SHELF(ModelPackage.Literals.SHELF_DOCUMENT);
 
     /** The version of every format that this program writes, and the newest that it can change. */
     public static final int VERSION = 1;

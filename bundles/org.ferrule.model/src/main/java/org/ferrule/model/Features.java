@@ -23,6 +23,7 @@ public final class Features {
 
     private static final String ANNOTATION = "https://ferrule.invalid/annotation/1";
     private static final String POSITION = "position";
+    private static final String FIRST = "first";
     private static final String AFTER = "after ";
 
     private static final Set<EClassifier> FIGURES = Set.of(ModelPackage.Literals.DIMENSION,
@@ -36,7 +37,8 @@ public final class Features {
 
     /**
      * Returns the features that are keys of a JSON object, in the order in which they are written: as the Ecore lists
-     * them, but source, page and note last, and a feature that names its predecessor right after it.
+     * them, but source, page and note last, a feature that says so first, and one that names its predecessor right after
+     * it.
      */
     public static List<EStructuralFeature> inDocumentOrder(EClass type) {
         return ORDERS.computeIfAbsent(type, Features::order);
@@ -76,7 +78,11 @@ public final class Features {
     }
 
     private static int place(EStructuralFeature feature, List<EStructuralFeature> ordered) {
-        String predecessor = annotation(feature, POSITION).map(p -> p.substring(AFTER.length())).orElse("");
+        String position = annotation(feature, POSITION).orElse("");
+        if (position.equals(FIRST)) {
+            return 0;
+        }
+        String predecessor = position.startsWith(AFTER) ? position.substring(AFTER.length()) : "";
         for (int i = 0; i < ordered.size(); i++) {
             if (ordered.get(i).getName().equals(predecessor)) {
                 return i + 1;

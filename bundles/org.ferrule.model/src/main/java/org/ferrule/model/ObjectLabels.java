@@ -4,16 +4,20 @@
  */
 package org.ferrule.model;
 
-import java.math.BigDecimal;
+import static org.ferrule.model.LabelText.joined;
+import static org.ferrule.model.LabelText.number;
+import static org.ferrule.model.LabelText.range;
+
 import java.util.List;
-import java.util.Objects;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EObject;
 import org.ferrule.model.util.ModelSwitch;
 
-/** One line of text for each object: what it is called, else what it is, with the figures that tell it apart. */
+/**
+ * One line of text for each object: what it is called, else what it is, with the figures that tell it apart. Those of
+ * techniques, cases and shelves are in {@link PlanLabels}.
+ */
 public final class ObjectLabels extends ModelSwitch<String> {
 
     private final String type;
@@ -29,7 +33,8 @@ public final class ObjectLabels extends ModelSwitch<String> {
      * @param type what it is, in the reader's language; the label of an object that has no name and no figures
      */
     public static String of(Object object, String type) {
-        String label = new ObjectLabels(type).doSwitch((EObject) object);
+        String device = new ObjectLabels(type).doSwitch((EObject) object);
+        String label = device == null ? new PlanLabels(type).doSwitch((EObject) object) : device;
         return label == null || label.isEmpty() ? type : label;
     }
 
@@ -168,10 +173,6 @@ public final class ObjectLabels extends ModelSwitch<String> {
         return extra.getKey();
     }
 
-    private static String number(BigDecimal number) {
-        return number == null ? null : number.toPlainString();
-    }
-
     private String named(String name) {
         return name == null || name.isEmpty() ? type : name;
     }
@@ -179,14 +180,5 @@ public final class ObjectLabels extends ModelSwitch<String> {
     private static String kinds(List<DeviceKind> kinds) {
         return kinds.isEmpty() ? "any device"
                 : kinds.stream().map(DeviceKind::getLiteral).collect(Collectors.joining(", "));
-    }
-
-    private static String range(Object from, Object to) {
-        return from == null && to == null ? null : Objects.toString(from, "?") + " to " + Objects.toString(to, "?");
-    }
-
-    private static String joined(String separator, Object... parts) {
-        return Stream.of(parts).filter(Objects::nonNull).map(Object::toString).filter(part -> !part.isEmpty())
-                .collect(Collectors.joining(separator));
     }
 }

@@ -110,6 +110,85 @@ class CanonicalFormTest {
         assertEquals(text, Samples.written(Samples.read(text, "x.chart.json")));
     }
 
+    /** A count of none is a count, and an answer of no is one. */
+    @Test
+    void writesStepsOfAPlanAsTheyWereRead() {
+        String text = """
+                {
+                  "format": "ferrule.techniques",
+                  "version": 1,
+                  "techniques": [
+                    {
+                      "id": "t",
+                      "name": "T",
+                      "axis": "add support",
+                      "hazard": "raised",
+                      "setups": ["s"],
+                      "after": ["t"],
+                      "tries": [
+                        {
+                          "minutes": 5,
+                          "money": 0,
+                          "successes": 0,
+                          "failures": 0
+                        }
+                      ],
+                      "changes": ["more support"],
+                      "offLabel": "why",
+                      "source": "p"
+                    }
+                  ],
+                  "bailOut": [
+                    {
+                      "id": "r",
+                      "carrier": "main wire",
+                      "count": 1
+                    }
+                  ]
+                }
+                """;
+        assertEquals(text, Samples.written(Samples.read(text, "x.techniques.json")));
+    }
+
+    @Test
+    void writesACaseAsItWasRead() {
+        String text = """
+                {
+                  "format": "ferrule.case",
+                  "version": 1,
+                  "facts": [
+                    {
+                      "fact": "f",
+                      "holds": false
+                    }
+                  ],
+                  "aim": {
+                    "stoppingCost": 60,
+                    "tiersFirst": false,
+                    "oneNewRiskAStep": true,
+                    "budgets": {
+                      "contrastMl": 200
+                    }
+                  },
+                  "log": [
+                    {
+                      "move": "t",
+                      "outcome": "given up",
+                      "minutes": 5.0,
+                      "units": [
+                        {
+                          "role": "r",
+                          "item": "i"
+                        }
+                      ],
+                      "remark": "none"
+                    }
+                  ]
+                }
+                """;
+        assertEquals(text, Samples.written(Samples.read(text, "x.case.json")));
+    }
+
     @Test
     void writesLimitsAsTheyWereRead() {
         String text = """

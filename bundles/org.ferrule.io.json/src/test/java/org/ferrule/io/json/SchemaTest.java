@@ -79,6 +79,18 @@ class SchemaTest {
             CHART   | {"format":"ferrule.chart","version":1,"libraries":["a.devices.json"],"rules":"r.rules.json", \
                 "outer":{},"inner":{},"conditions":{"bends":[{"radius":"20 mm","angleDegrees":0}]}}
             CHART   | {"format":"ferrule.chart","version":1,"libraries":[],"rules":"r.rules.json","outer":{},"inner":{}}
+            TECHNIQUES | {"format":"ferrule.techniques","version":1, \
+                "techniques":[{"id":"a","name":"A","hazard":"usual"}]}
+            TECHNIQUES | {"format":"ferrule.techniques","version":1,"setups":[{"id":"a","name":"A","hazard":"mild"}]}
+            TECHNIQUES | {"format":"ferrule.techniques","version":1,"bailOut":[{"id":"a","count":0}]}
+            TECHNIQUES | {"format":"ferrule.techniques","version":1, \
+                "stopRules":[{"id":"a","words":"w","limit":0}]}
+            CASE    | {"format":"ferrule.case","version":1,"libraries":["a.devices.json"],"rules":"r.rules.json", \
+                "techniques":"t.techniques.json","system":{},"aim":{"stoppingCost":1}}
+            CASE    | {"format":"ferrule.case","version":1,"libraries":["a.devices.json"],"rules":"r.rules.json", \
+                "techniques":"t.techniques.json","system":{"guide":"g"},"aim":{"stoppingCost":1,"objective":"joy"}}
+            SHELF   | {"format":"ferrule.shelf","version":1,"items":[{"id":"a","lots":[{}]}]}
+            SHELF   | {"format":"ferrule.shelf","version":1,"items":[{"id":"a","parLevel":-1}]}
             """)
     void refusesBrokenDocuments(DocumentKind kind, String json) throws IOException {
         assertFalse(errors(kind, json).isEmpty());

@@ -55,6 +55,29 @@ class ItemLabelsTest {
             ThroughExtension |                                       | Through a guide extension
             Bend          | radius=20 mm                             | Bend 20 mm
             Cutter        | type=burr                                | Cutter
+            Fact          | id=true-lumen; words=Seen                | true-lumen \u2014 Seen
+            Technique     | id=small; name=Small balloon             | small \u2014 Small balloon
+            Setup         | id=extension                             | extension
+            Setup         |                                          | Set-up
+            Role          | id=balloon; name=small balloon           | balloon \u2014 small balloon
+            Need          | fact=true-lumen                          | true-lumen
+            Need          | vessel=2.5 mm min                        | vessel 2.5 mm min
+            Need          |                                          | Need
+            Placement     | slot=second wire; role=wire              | second wire: wire
+            PlannedTry    | minutes=5                                | Try of 5 min
+            PlannedTry    |                                          | Try
+            Prior         | successes=1; failures=2; label=assumed   | 1 to 2: assumed
+            StatedFact    | fact=true-lumen; holds=false             | true-lumen: no
+            StatedFact    | fact=true-lumen                          | true-lumen
+            LoggedAttempt | move=small; outcome=given up             | small: given up
+            UsedUnit      | item=sc-150; lot=A213                    | sc-150, lot A213
+            UsedUnit      | item=sc-150                              | sc-150
+            StockItem     | id=sc-150; name=Small                    | sc-150 \u2014 Small
+            StockLot      | lot=A213; expiry=2027-02-28              | Lot A213, 2027-02-28
+            StockLot      |                                          | Lot
+            CaseDocument  |                                          | Case
+            ShelfDocument | title=Cabinet 2                          | Cabinet 2
+            DocumentHash  | file=house.rules.json; revision=5        | house.rules.json, revision 5
             """)
     void tellsObjectsApart(String type, String notation, String label) {
         assertEquals(label, label(object(type, notation == null ? "" : notation)));

@@ -8,18 +8,15 @@ import java.util.List;
 
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
-import org.ferrule.model.Features;
+import org.ferrule.model.FileReferences;
 
 /** References to files are relative, with /, and end for the right kind of document. Whether they exist is not told. */
 final class PathCheck implements Check {
 
-    private static final String FILE = "file ";
-
     @Override
     public void check(EObject object, Examination examination) {
         for (EAttribute attribute : object.eClass().getEAllAttributes()) {
-            Features.annotation(attribute, "refers").filter(target -> target.startsWith(FILE))
-                    .ifPresent(target -> check(object, attribute, target.substring(FILE.length()), examination));
+            FileReferences.suffix(attribute).ifPresent(suffix -> check(object, attribute, suffix, examination));
         }
     }
 

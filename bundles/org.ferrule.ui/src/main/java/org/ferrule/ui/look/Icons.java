@@ -28,6 +28,12 @@ public enum Icons {
     RULES("rules"),
     /** A fit chart. */
     CHART("chart"),
+    /** Techniques. */
+    TECHNIQUES("techniques"),
+    /** A case. */
+    CASE("case"),
+    /** A shelf. */
+    SHELF("shelf"),
     /** A line of devices. */
     LINE("line"),
     /** Something with a lumen for others: sheaths, guides, extensions. */
@@ -87,6 +93,9 @@ public enum Icons {
             case DEVICES -> DEVICES;
             case RULES -> RULES;
             case CHART -> CHART;
+            case TECHNIQUES -> TECHNIQUES;
+            case CASE -> CASE;
+            case SHELF -> SHELF;
         };
     }
 

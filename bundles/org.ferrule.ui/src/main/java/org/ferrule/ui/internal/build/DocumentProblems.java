@@ -7,14 +7,18 @@ package org.ferrule.ui.internal.build;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.ferrule.io.json.DocumentProblem;
 import org.ferrule.io.json.TextRegion;
+import org.ferrule.model.Document;
+import org.ferrule.model.FileReferences;
 import org.ferrule.model.check.Severity;
-import org.ferrule.ui.document.DocumentFiles;
 import org.ferrule.ui.document.DocumentRecord;
 import org.ferrule.ui.document.ElementPath;
 import org.ferrule.ui.problem.FoundProblem;
@@ -42,23 +46,20 @@ public class DocumentProblems implements ProblemSource {
 
     private static List<FoundProblem> missingFiles(ProblemRequest request) throws CoreException {
         List<FoundProblem> found = new ArrayList<>();
-        DocumentRecord record = request.record();
-        for (String reference : record.document().map(References::references).orElse(List.of())) {
+        Document document = request.record().document().orElse(null);
+        for (String reference : document == null ? List.<String>of() : FileReferences.of(document)) {
             if (request.referenced(reference).isEmpty()) {
-                found.add(missing(record, reference));
+                found.add(missing(request.record(), document, reference));
             }
         }
         return found;
     }
 
-    private static FoundProblem missing(DocumentRecord record, String reference) {
-        String feature = DocumentFiles.kind(reference).map(kind -> switch (kind) {
-            case RULES -> "rules";
-            default -> "libraries";
-        }).orElse("libraries");
-        TextRegion region = record.document()
-                .flatMap(d -> record.region("", d.eClass().getEStructuralFeature(feature))).orElse(BEGINNING);
+    private static FoundProblem missing(DocumentRecord record, Document document, String reference) {
+        Optional<EAttribute> feature = FileReferences.features(document.eClass()).entrySet().stream()
+                .filter(entry -> reference.endsWith(entry.getValue())).map(Map.Entry::getKey).findFirst();
+        TextRegion region = feature.flatMap(f -> record.region("", f)).orElse(BEGINNING);
         return new FoundProblem(Severity.ERROR, "MISSING_FILE", "There is no file " + reference, "", region, "",
-                feature);
+                feature.map(EAttribute::getName).orElse(""));
     }
 }

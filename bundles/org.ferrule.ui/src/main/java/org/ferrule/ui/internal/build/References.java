@@ -14,8 +14,7 @@ import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.core.resources.IResource;
 import org.eclipse.core.runtime.CoreException;
-import org.ferrule.model.Document;
-import org.ferrule.model.FitChart;
+import org.ferrule.model.FileReferences;
 import org.ferrule.ui.document.DocumentFiles;
 import org.ferrule.ui.document.DocumentRecords;
 
@@ -58,20 +57,8 @@ public final class References {
 
     private boolean refersToOne(IFile file, Set<IFile> targets) throws CoreException {
         return !targets.contains(file) && file.exists()
-                && records.of(file).document().stream().flatMap(document -> references(document).stream())
+                && records.of(file).document().stream().flatMap(document -> FileReferences.of(document).stream())
                         .anyMatch(reference -> DocumentFiles.resolve(file, reference).filter(targets::contains)
                                 .isPresent());
-    }
-
-    /** Returns the relative paths by which the document refers to others. */
-    static List<String> references(Document document) {
-        List<String> references = new ArrayList<>();
-        if (document instanceof FitChart chart) {
-            references.addAll(chart.getLibraries());
-            if (chart.getRules() != null) {
-                references.add(chart.getRules());
-            }
-        }
-        return references;
     }
 }

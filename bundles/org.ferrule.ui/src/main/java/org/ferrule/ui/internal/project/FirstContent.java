@@ -14,18 +14,18 @@ import java.util.List;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.Status;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.ferrule.io.json.JsonDocuments;
 import org.ferrule.model.Document;
 import org.ferrule.model.DocumentKind;
-import org.ferrule.model.FitChart;
-import org.ferrule.model.ModelFactory;
+import org.ferrule.model.FileReferences;
 import org.ferrule.ui.document.DocumentFiles;
 import org.ferrule.ui.internal.build.References;
 import org.osgi.framework.FrameworkUtil;
 
 /**
- * What a new document holds: its title and date; a chart refers to the libraries and rules beside it; a rule set starts
- * as a copy of the demo's, whose figures name their sources, because no rule set is without figures.
+ * What a new document holds: its title and date; it refers to the documents beside it that it needs; a rule set starts as
+ * a copy of the demo's, whose figures name their sources, because no rule set is without figures.
  */
 final class FirstContent {
 
@@ -45,9 +45,8 @@ final class FirstContent {
         document.setTitle(title());
         document.setRevision("1");
         document.setDate(LocalDate.now().toString());
-        if (document instanceof FitChart chart) {
-            refer(chart);
-        }
+        refer(document);
+        addRequired(document);
         return documents.write(document);
     }
 
@@ -56,18 +55,24 @@ final class FirstContent {
         return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
-    private void refer(FitChart chart) throws CoreException {
+    /** To all that could be meant where several may stand, else to the first. */
+    private void refer(Document document) throws CoreException {
         List<IFile> all = References.documents(file.getProject());
-        all.stream().filter(other -> isOf(DocumentKind.DEVICES, other))
-                .forEach(other -> chart.getLibraries().add(DocumentFiles.reference(file, other)));
-        all.stream().filter(other -> isOf(DocumentKind.RULES, other)).findFirst()
-                .ifPresent(other -> chart.setRules(DocumentFiles.reference(file, other)));
-        chart.setOuter(ModelFactory.eINSTANCE.createAxis());
-        chart.setInner(ModelFactory.eINSTANCE.createAxis());
+        FileReferences.features(document.eClass()).forEach((feature, suffix) -> {
+            List<String> paths = all.stream().filter(other -> other.getName().endsWith(suffix))
+                    .map(other -> DocumentFiles.reference(file, other)).toList();
+            if (feature.isMany()) {
+                document.eSet(feature, paths);
+            } else {
+                paths.stream().findFirst().ifPresent(path -> document.eSet(feature, path));
+            }
+        });
     }
 
-    private static boolean isOf(DocumentKind wanted, IFile file) {
-        return DocumentFiles.kind(file.getName()).filter(kind -> kind == wanted).isPresent();
+    private static void addRequired(Document document) {
+        document.eClass().getEAllReferences().stream().filter(part -> part.isRequired() && !part.isMany())
+                .filter(part -> !document.eIsSet(part))
+                .forEach(part -> document.eSet(part, EcoreUtil.create(part.getEReferenceType())));
     }
 
     private Document demoRules() throws CoreException {

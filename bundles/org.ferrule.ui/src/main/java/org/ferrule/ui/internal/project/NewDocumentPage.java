@@ -34,6 +34,9 @@ final class NewDocumentPage extends WizardNewFileCreationPage {
             case DEVICES -> "Device Library";
             case RULES -> "Rule Set";
             case CHART -> "Fit Chart";
+            case TECHNIQUES -> "Technique Library";
+            case CASE -> "Case";
+            case SHELF -> "Shelf";
         };
     }
 
