@@ -28,7 +28,7 @@ final class Layers {
 
     /** Plain Java, java.base alone. */
     static final Set<String> KERNEL = Set.of("quantity", "geometry", "flow", "statistics", "mechanics", "balloon",
-            "calc", "fit", "picture", "chart");
+            "thresholds", "calc", "fit", "picture", "chart");
 
     private static final String ROOT = "org.ferrule.";
     private static final Map<String, String> SEES = new HashMap<>();
@@ -40,7 +40,8 @@ final class Layers {
         SEES.put("statistics", "quantity");
         SEES.put("mechanics", "");
         SEES.put("balloon", "quantity statistics");
-        SEES.put("calc", "quantity geometry flow statistics mechanics balloon");
+        SEES.put("thresholds", "");
+        SEES.put("calc", "quantity geometry flow statistics mechanics balloon thresholds");
         SEES.put("fit", "quantity geometry flow statistics");
         SEES.put("picture", "");
         SEES.put("chart", "quantity geometry statistics fit picture");
