@@ -79,6 +79,15 @@ final class Moves {
         return Math.pow(discount, failed);
     }
 
+    /** The discounts of all options. */
+    double[] factors(State state) {
+        double[] factors = new double[model.options];
+        for (int i = 0; i < model.options; i++) {
+            factors[i] = factor(state, i);
+        }
+        return factors;
+    }
+
     State after(State state, int move) {
         if (isSetup(move)) {
             return new State(state.done | 1L << move, state.tries, state.pending || model.setupRisk[move]);
