@@ -9,7 +9,8 @@ import java.util.List;
 
 /** Finds the order of least expected cost. See docs/ordering.md for what is found how, and the proofs. */
 public final class Orders {
-    private static final long WORK = 400_000;
+    /** What a search may do, in states that a bound is found for. */
+    static final long WORK = 400_000;
 
     private Orders() {
     }

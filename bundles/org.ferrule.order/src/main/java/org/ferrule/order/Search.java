@@ -83,6 +83,11 @@ final class Search {
         return new Found(order, root.lower, root.upper);
     }
 
+    /** Whether steps of lower tiers alone are worth it in a state. */
+    boolean isLowerPossible(int level, State state) {
+        return level > 0 && visit(level - 1, state, Double.POSITIVE_INFINITY).best != STOP;
+    }
+
     private Node node(int level, State state) {
         Map<State, Node> nodes = known.get(level);
         Node node = nodes.get(state);
