@@ -33,6 +33,7 @@ public record OrderProblem(List<Setup> setups, List<Option> options, double stop
                 throw new OrderException("the id " + option.id() + " is there twice");
             }
             Checks.known(option.id(), option.setups(), setupNeeds.keySet());
+            option.without().forEach(set -> Checks.known(option.id(), set, setupNeeds.keySet()));
         }
         Checks.noCircle(setupNeeds);
         Checks.noCircle(optionNeeds);
