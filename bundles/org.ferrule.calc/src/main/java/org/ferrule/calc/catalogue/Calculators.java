@@ -16,7 +16,7 @@ public final class Calculators {
             new ExchangeCalculator(), new ConvertCalculator(), new InflateCalculator(), new RatioCalculator(),
             new BurstCalculator(), new FactorCalculator(), new SamplesCalculator(), new StackCalculator(),
             new InterferenceCalculator(), new JointCalculator(), new StiffnessCalculator(), new ColumnCalculator(),
-            new BuckleCalculator(), new CapstanCalculator(), new HoopCalculator());
+            new BuckleCalculator(), new CapstanCalculator(), new HoopCalculator(), new OrderCalculator());
 
     /** Returns all of them. */
     public List<Calculator> all() {
