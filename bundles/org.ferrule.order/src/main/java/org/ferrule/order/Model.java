@@ -49,10 +49,6 @@ final class Model {
         List<Option> all = problem.options();
         setups = allSetups.size();
         options = all.size();
-        if (setups > Long.SIZE - 1 || options > Long.SIZE - 1) {
-            throw new OrderException(
-                    "at most 63 set-ups and 63 options can be ordered, not " + setups + " and " + options);
-        }
         stop = problem.stoppingCost();
         setupCost = allSetups.stream().mapToDouble(Setup::cost).toArray();
         cost = new double[options][];

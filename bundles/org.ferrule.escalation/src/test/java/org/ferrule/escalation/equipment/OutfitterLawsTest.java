@@ -95,7 +95,7 @@ class OutfitterLawsTest {
 
     @Test
     void aWorseCatheterIsTakenWhereTheBestOneBlocksTheWire() {
-        Room room = room().add(SampleDevice.rod("thick-wire", DeviceKind.GUIDEWIRE, "330 cm", "0.0153 in"))
+        Room room = room().add(SampleDevice.rod("thick-wire", DeviceKind.GUIDEWIRE, "330 cm", "0.016 in"))
                 .has("micro-open", 1).has("micro-tight", 2).has("thick-wire", 1);
         CaseFile file = Cases.of(Cases.system("guide-6", "wire-300"), Map.of(), Cases.TIME);
         Setup usual = Moves.burrWire(4);
