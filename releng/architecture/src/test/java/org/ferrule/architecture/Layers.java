@@ -44,6 +44,7 @@ final class Layers {
         SEES.put("fit", "quantity geometry flow statistics");
         SEES.put("picture", "");
         SEES.put("shelf", "");
+        SEES.put("purchase", "shelf");
         SEES.put("chart", "quantity geometry statistics fit picture");
         SEES.put("model", "quantity");
         SEES.put("model.edit", "quantity model");
