@@ -48,6 +48,7 @@ final class Layers {
         SEES.put("escalation", "quantity fit shelf order");
         SEES.put("picture", "");
         SEES.put("shelf", "");
+        SEES.put("purchase", "shelf");
         SEES.put("chart", "quantity geometry statistics fit picture");
         SEES.put("model", "quantity");
         SEES.put("model.edit", "quantity model");
