@@ -96,6 +96,11 @@ need_gtk() {
     [ ${#missing[@]} -eq 0 ] || install_packages "${missing[@]}"
 }
 
+# An encoder of bar codes, for tests only: where it cannot be had, they are skipped and say so.
+want_zint() {
+    command -v zint >/dev/null || (install_packages zint) || say "going on without zint"
+}
+
 # Renamed in newer releases of Debian and its descendants.
 gtk_package() {
     if apt-cache show libgtk-3-0t64 >/dev/null 2>&1; then

@@ -28,7 +28,7 @@ final class Layers {
 
     /** Plain Java, java.base alone. */
     static final Set<String> KERNEL = Set.of("quantity", "geometry", "flow", "statistics", "mechanics", "balloon",
-            "calc", "fit", "escalation", "picture", "chart", "shelf", "order");
+            "calc", "fit", "escalation", "picture", "chart", "shelf", "order", "thresholds");
 
     private static final String ROOT = "org.ferrule.";
     private static final Map<String, String> SEES = new HashMap<>();
@@ -42,6 +42,8 @@ final class Layers {
         SEES.put("balloon", "quantity statistics");
         SEES.put("order", "");
         SEES.put("calc", "quantity geometry flow statistics mechanics balloon order");
+        SEES.put("thresholds", "");
+        SEES.put("calc", "quantity geometry flow statistics mechanics balloon thresholds");
         SEES.put("fit", "quantity geometry flow statistics");
         SEES.put("escalation", "quantity fit shelf order");
         SEES.put("picture", "");
