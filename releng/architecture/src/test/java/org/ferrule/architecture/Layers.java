@@ -41,9 +41,8 @@ final class Layers {
         SEES.put("mechanics", "");
         SEES.put("balloon", "quantity statistics");
         SEES.put("order", "");
-        SEES.put("calc", "quantity geometry flow statistics mechanics balloon order");
         SEES.put("thresholds", "");
-        SEES.put("calc", "quantity geometry flow statistics mechanics balloon thresholds");
+        SEES.put("calc", "quantity geometry flow statistics mechanics balloon order thresholds");
         SEES.put("fit", "quantity geometry flow statistics");
         SEES.put("escalation", "quantity fit shelf order");
         SEES.put("picture", "");
