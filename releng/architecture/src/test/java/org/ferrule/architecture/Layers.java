@@ -28,7 +28,8 @@ final class Layers {
 
     /** Plain Java, java.base alone. */
     static final Set<String> KERNEL = Set.of("quantity", "geometry", "flow", "statistics", "mechanics", "balloon",
-            "calc", "fit", "escalation", "picture", "chart", "shelf", "order", "thresholds");
+            "calc", "fit", "escalation", "picture", "chart", "shelf", "order", "thresholds",
+            "plansheet");
 
     private static final String ROOT = "org.ferrule.";
     private static final Map<String, String> SEES = new HashMap<>();
@@ -48,6 +49,7 @@ final class Layers {
         SEES.put("picture", "");
         SEES.put("shelf", "");
         SEES.put("chart", "quantity geometry statistics fit picture");
+        SEES.put("plansheet", "quantity geometry fit picture chart shelf order escalation");
         SEES.put("model", "quantity");
         SEES.put("model.edit", "quantity model");
         SEES.put("io.json", "quantity model");
