@@ -34,7 +34,7 @@ class DescriptionTest {
     @ParameterizedTest
     @MethodSource("calculators")
     void hasANameATitleAndAPurposeOfOneSentence(Calculator calculator) {
-        assertTrue(calculator.name().matches("[a-z]+"), calculator.name());
+        assertTrue(calculator.name().matches("[a-z]+(-[a-z]+)*"), calculator.name());
         assertFalse(calculator.title().isBlank());
         assertTrue(calculator.purpose().matches("[A-Z][^.]*\\."), calculator.purpose());
         assertEquals(Optional.of(calculator.name()), new Calculators().find(calculator.name()).map(Calculator::name));

@@ -27,7 +27,8 @@ public final class Given {
 
     static Map<String, List<String>> texts(String arguments) {
         Map<String, List<String>> texts = new LinkedHashMap<>();
-        Arrays.stream(arguments.split(" \\| ")).map(argument -> argument.split(": ", 2))
+        Arrays.stream(arguments.split(" \\| ")).filter(argument -> !argument.isBlank())
+                .map(argument -> argument.split(": ", 2))
                 .forEach(pair -> texts.computeIfAbsent(pair[0], name -> new ArrayList<>()).add(pair[1]));
         return texts;
     }

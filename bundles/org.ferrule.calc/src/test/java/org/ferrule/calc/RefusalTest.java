@@ -90,6 +90,21 @@ class RefusalTest {
             pack    ; device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm ; device ; - ; at most 16
             flow    ; lumen: 9 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm ; device ; - ; at most 8
             flow    ; device: 1 mm                                           ; lumen      ; -        ; is missing
+            contrast-limit ; weight: 80kg | creatinine: 88mg/dL              ; creatinine ; 88mg/dL  ; 88 mg/dL is no plausible serum creatinine
+            contrast-limit ; weight: 80kg | creatinine: 88mg/dL              ; creatinine ; 88mg/dL  ; 88 umol/L would be 0.995 mg/dL
+            contrast-limit ; weight: 80 | creatinine: 1.5mg/dL               ; weight     ; 80       ; kg, lb
+            contrast-limit ; weight: 8 kg | creatinine: 1.5mg/dL             ; weight     ; 8 kg     ; no plausible body weight
+            contrast-limit ; weight: 80 kg | creatinine: 1.5 mg/dL | age: 75 ; sex        ; -        ; go together
+            contrast-limit ; weight: 80 kg | creatinine: 1.5 mg/dL | sex: f  ; age        ; -        ; go together
+            creatinine-clearance ; weight: 80kg | creatinine: 1.5mg/dL | age: 15 | sex: m ; age ; 15 ; at least 18, at most 110
+            creatinine-clearance ; weight: 80kg | creatinine: 1.5mg/dL | age: 75 | sex: x ; sex ; x  ; one of m, f
+            contrast-points ; age: 75 | contrast: 100 mL                     ; egfr       ; -        ; either the creatinine
+            contrast-points ; age: 75 | contrast: 100 mL | egfr: 50 mL/min | creatinine: 1 mg/dL ; egfr ; 50 mL/min ; either the creatinine
+            dose-notice ; kerma: 4200 Gy                                     ; kerma      ; 4200 Gy  ; 4200 mGy would be 4.2 Gy
+            dose-notice ; kerma-area: 300 Gy                                 ; kerma-area ; 300 Gy   ; must have a unit (Gy.cm2
+            occlusion-score ; bend: 181 deg                                  ; bend       ; 181 deg  ; at most 180 deg
+            lesion-class ; length: 9 mm | bend: 0 deg | trait: tubular       ; trait      ; tubular  ; one of eccentric
+            dose-notice ; ''                                                 ; kerma      ; -        ; at least one
             """)
     void namesTheParameterAndTheText(String calculator, String arguments, String parameter, String text,
             String problem) {

@@ -101,6 +101,34 @@ class CalcCommandTest {
         assertEquals(0.01122, answer.get("rssHighIn").asDouble() - 0.020, 0.000005);
     }
 
+    /** 80 kg, 1.5 mg/dL, 75 years: 266.7 mL (Cigarroa et al. 1989) and 48.15 mL/min (Cockcroft and Gault 1976). */
+    @Test
+    void setsLimitsOfContrastSideBySide() throws IOException {
+        JsonNode clearance = json("creatinine-clearance", "--age", "75", "--weight", "80kg", "--creatinine",
+                "1.5mg/dL", "--sex", "m");
+        assertEquals(48.148, clearance.get("value").asDouble(), 0.0005);
+        assertEquals("mL/min", clearance.get("unit").asText());
+        JsonNode alone = json("contrast-limit", "--weight", "80kg", "--creatinine", "1.5mg/dL");
+        assertEquals(266.666, alone.get("value").asDouble());
+        assertEquals(List.of("value", "unit", "method", "validity", "source", "capped", "limits"), keys(alone));
+        assertEquals("age and sex", alone.get("limits").get(1).get("needs").asText());
+        JsonNode all = json("contrast-limit", "--weight", "176lb", "--creatinine", "133 umol/L", "--age", "75",
+                "--sex", "m");
+        assertEquals(List.of("limit", "limitMl", "source", "mark"), keys(all.get("limits").get(3)));
+        assertEquals(177, all.get("limits").get(3).get("limitMl").asDouble(), 0.5);
+    }
+
+    @Test
+    void tellsPointsAndTheirRange() throws IOException {
+        JsonNode score = json("occlusion-score", "--length", "20mm", "--bend", "46deg", "--blunt-stump", "no");
+        assertEquals(4, score.get("value").asInt());
+        assertEquals(2, score.get("low").asInt(), "Morino et al. 2011: 20 mm and more than 45 degrees");
+        assertEquals(List.of("calcification", "failed-before"),
+                List.of(score.get("notSaid").get(0).asText(), score.get("notSaid").get(1).asText()));
+        assertEquals("B2", json("lesion-class", "--length", "20mm", "--bend", "90deg").get("class").asText());
+        assertEquals(2, json("dose-notice", "--kerma", "4.2Gy").get("reached").size());
+    }
+
     @Test
     void writesTheKeysThatScriptsRelyOnInThisOrder() throws IOException {
         JsonNode answer = json("inflate", "6atm=2.90mm", "8 atm = 3.00 mm", "--pressure", "7 atm", "--rated", "8 atm");
@@ -167,6 +195,8 @@ class CalcCommandTest {
             factor --n 15 --sides three                     ; --sides "three": must be one of one, two
             factor --n 15 --side two                        ; --side
             factor --n 15 16                                ; 16
+            contrast-limit --weight 80kg --creatinine 88mg/dL ; 88 mg/dL is no plausible serum creatinine
+            contrast-limit --weight 80kg --creatinine 1.5   ; --creatinine "1.5": must have a unit (mg/dL, umol/L)
             luck                                            ; luck
             stack 1mm+-0.1 --jsn                            ; --jsn
             """)

@@ -100,4 +100,32 @@ final class Model {
     boolean isGate(int option) {
         return (gates >> option & 1) != 0;
     }
+
+    /** The set-ups that an option needs, and those that they need. */
+    long neededSetups(int option) {
+        long all = needs[option];
+        long before;
+        do {
+            before = all;
+            for (int i = 0; i < setups; i++) {
+                all |= (all >> i & 1) == 0 ? 0 : setupNeeds[i];
+            }
+        } while (all != before);
+        return all;
+    }
+
+    /** The number of a step among the moves. */
+    int move(Step step) {
+        for (int i = 0; i < setups; i++) {
+            if (problem.setups().get(i).id().equals(step.id())) {
+                return i;
+            }
+        }
+        for (int i = 0; i < options; i++) {
+            if (problem.options().get(i).id().equals(step.id())) {
+                return setups + i;
+            }
+        }
+        throw new OrderException("there is no option or set-up " + step.id());
+    }
 }

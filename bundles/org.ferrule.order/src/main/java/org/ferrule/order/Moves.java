@@ -41,7 +41,7 @@ final class Moves {
     /** Whether needs and the rules about risks and the budget, but not that about tiers, allow it. */
     boolean isAllowed(State state, int move) {
         return (isSetup(move) ? setupAllowed(state, move) : tryAllowed(state, option(move)))
-                && (budget == Double.POSITIVE_INFINITY || spent(state) + cost(state, move) <= budget);
+                && state.spent + cost(state, move) <= budget;
     }
 
     private boolean setupAllowed(State state, int setup) {
@@ -79,27 +79,23 @@ final class Moves {
         return Math.pow(discount, failed);
     }
 
+    /** The discounts of all options. */
+    double[] factors(State state) {
+        double[] factors = new double[model.options];
+        for (int i = 0; i < model.options; i++) {
+            factors[i] = factor(state, i);
+        }
+        return factors;
+    }
+
     State after(State state, int move) {
+        double spent = state.spent + cost(state, move);
         if (isSetup(move)) {
-            return new State(state.done | 1L << move, state.tries, state.pending || model.setupRisk[move]);
+            return new State(state.done | 1L << move, state.tries, state.pending || model.setupRisk[move], spent);
         }
         byte[] tries = state.tries.clone();
         tries[option(move)]++;
-        return new State(state.done, tries, false);
-    }
-
-    /** All costs so far. */
-    private double spent(State state) {
-        double sum = 0;
-        for (int i = 0; i < model.setups; i++) {
-            sum += (state.done >> i & 1) == 0 ? 0 : model.setupCost[i];
-        }
-        for (int i = 0; i < model.options; i++) {
-            for (int k = 0; k < state.tries[i]; k++) {
-                sum += model.cost[i][k];
-            }
-        }
-        return sum;
+        return new State(state.done, tries, false, spent);
     }
 
     Step step(State state, int move) {

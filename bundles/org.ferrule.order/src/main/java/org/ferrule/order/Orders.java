@@ -9,7 +9,8 @@ import java.util.List;
 
 /** Finds the order of least expected cost. See docs/ordering.md for what is found how, and the proofs. */
 public final class Orders {
-    private static final long STATES = 200_000;
+    /** What a search may do, in states that a bound is found for. */
+    static final long WORK = 400_000;
 
     private Orders() {
     }
@@ -21,7 +22,7 @@ public final class Orders {
      */
     public static OrderedPlan solve(OrderProblem problem) {
         Model model = new Model(problem);
-        Search.Found found = new Search(model, STATES).best();
+        Search.Found found = new Search(model, WORK).best();
         Moves moves = new Moves(model);
         State state = State.start(model);
         List<Step> steps = new ArrayList<>();

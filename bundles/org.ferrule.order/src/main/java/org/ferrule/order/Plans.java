@@ -15,6 +15,25 @@ final class Plans {
     private Plans() {
     }
 
+    /**
+     * The expected cost of steps in an order, with stopping, and with the figures of the problem in place of those of the
+     * steps.
+     */
+    static double cost(OrderProblem problem, List<Step> steps) {
+        Model model = new Model(problem);
+        Moves moves = new Moves(model);
+        State state = State.start(model);
+        double cost = 0;
+        double reach = 1;
+        for (Step step : steps) {
+            int move = model.move(step);
+            cost += reach * moves.cost(state, move);
+            reach *= 1 - moves.chance(state, move);
+            state = moves.after(state, move);
+        }
+        return cost + reach * problem.stoppingCost();
+    }
+
     /** @param lower bound on the expected cost of all plans, if below that of this one */
     static OrderedPlan of(OrderProblem problem, List<Step> steps, double lower) {
         List<Placement> placements = new ArrayList<>();

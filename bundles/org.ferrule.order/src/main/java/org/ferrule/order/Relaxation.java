@@ -33,6 +33,7 @@ final class Relaxation {
     }
 
     private final Model model;
+    private final double[] factors;
     private final List<Event> events = new ArrayList<>();
     private final int[] setupEvent;
     private final int[] gateEvent;
@@ -40,9 +41,13 @@ final class Relaxation {
     private final List<Entry> entries = new ArrayList<>();
     private final Map<Integer, List<Block>> waiting = new HashMap<>();
 
-    /** @param level steps of higher tiers are left out */
-    Relaxation(Model model, int level) {
+    /**
+     * @param level steps of higher tiers are left out
+     * @param factors on the chances by option; none for none
+     */
+    Relaxation(Model model, int level, double[] factors) {
         this.model = model;
+        this.factors = factors;
         setupEvent = new int[model.setups];
         gateEvent = new int[model.options];
         addEvents(level);
@@ -107,7 +112,7 @@ final class Relaxation {
     }
 
     private Block tryOf(int option, int k) {
-        return new Block(model.cost[option][k], model.chance[option][k]);
+        return new Block(model.cost[option][k], model.chance[option][k] * (factors.length == 0 ? 1 : factors[option]));
     }
 
     private int eventsOf(long setups, long options) {
@@ -145,6 +150,17 @@ final class Relaxation {
             reach *= 1 - later.get(i).chance();
         }
         return cost + reach * model.stop;
+    }
+
+    /** The option of the best try that can be made and that nothing waits for; -1 if none is worth it. */
+    int bestTry(State state) {
+        int happened = eventsOf(state.done, state.tried());
+        for (Entry entry : entries) {
+            if (state.tries[entry.chain.option] == entry.tried && (entry.chain.needs & ~happened) == 0) {
+                return entry.chain.option;
+            }
+        }
+        return -1;
     }
 
     /** The blocks, best first, of all that waits for an event that has not happened. */

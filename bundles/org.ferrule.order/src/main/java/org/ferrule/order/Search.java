@@ -17,6 +17,7 @@ import java.util.Map;
 final class Search {
     /** Differences below this share of the stopping cost are rounding. */
     private static final double ROUNDING = 1e-12;
+    private static final int WORK_OF_A_RELAXATION = 20;
     private static final int STOP = -1;
     private static final int LOWER_TIERS = -2;
 
@@ -49,19 +50,22 @@ final class Search {
     private final List<Relaxation> relaxations = new ArrayList<>();
     private final List<Map<State, Node>> known = new ArrayList<>();
     private final double tolerance;
-    private final boolean needsOnly;
+    private final boolean discounted;
+    /** Whether of the tries that nothing waits for only the best need be looked at; docs/ordering.md, 5. */
+    private final boolean byIndex;
     private long left;
 
-    /** @param limit number of states that are looked into */
+    /** @param limit work to be done at most, in states that a bound is found for */
     Search(Model model, long limit) {
         this.model = model;
         moves = new Moves(model);
         left = limit;
         tolerance = ROUNDING * model.stop;
         OrderRules rules = model.problem.rules();
-        needsOnly = rules.sameAxisDiscount() == 1 && rules.budget().isEmpty() && !rules.oneNewRiskAStep();
+        discounted = rules.sameAxisDiscount() < 1;
+        byIndex = !discounted && rules.budget().isEmpty() && !rules.oneNewRiskAStep();
         for (int level = 0; level < model.levels; level++) {
-            relaxations.add(new Relaxation(model, level));
+            relaxations.add(new Relaxation(model, level, new double[0]));
             known.add(new HashMap<>());
         }
     }
@@ -79,17 +83,28 @@ final class Search {
         return new Found(order, root.lower, root.upper);
     }
 
+    /** Whether steps of lower tiers alone are worth it in a state. */
+    boolean isLowerPossible(int level, State state) {
+        return level > 0 && visit(level - 1, state, Double.POSITIVE_INFINITY).best != STOP;
+    }
+
     private Node node(int level, State state) {
         Map<State, Node> nodes = known.get(level);
         Node node = nodes.get(state);
         if (node == null) {
-            node = new Node(relaxations.get(level).bound(state), model.stop);
+            left -= discounted ? WORK_OF_A_RELAXATION : 1;
+            node = new Node(relaxation(level, state).bound(state), model.stop);
             if (node.lower >= model.stop - tolerance) {
                 node.lower = model.stop;
             }
             nodes.put(state, node);
         }
         return node;
+    }
+
+    /** Chances only fall, so that those of the state are the best that can still be had. */
+    private Relaxation relaxation(int level, State state) {
+        return discounted ? new Relaxation(model, level, moves.factors(state)) : relaxations.get(level);
     }
 
     /**
@@ -109,7 +124,7 @@ final class Search {
                 return node;
             }
         }
-        if (left-- <= 0) {
+        if (left <= 0) {
             takeFirst(node, level, state);
         } else {
             branch(node, level, state, enough);
@@ -174,8 +189,9 @@ final class Search {
 
     private List<Branch> branches(int level, State state) {
         List<Branch> branches = new ArrayList<>();
+        int best = byIndex ? relaxations.get(level).bestTry(state) : -1;
         for (int move = 0; move < moves.count(); move++) {
-            if (moves.level(move) <= level && moves.isAllowed(state, move)) {
+            if (moves.level(move) <= level && moves.isAllowed(state, move) && isOfUse(state, move, best)) {
                 State next = moves.after(state, move);
                 double cost = moves.cost(state, move);
                 double fails = 1 - moves.chance(state, move);
@@ -184,6 +200,14 @@ final class Search {
         }
         branches.sort(Comparator.comparingDouble(Branch::bound));
         return branches;
+    }
+
+    private boolean isOfUse(State state, int move, int best) {
+        if (moves.isSetup(move) || !byIndex) {
+            return true;
+        }
+        int option = moves.option(move);
+        return option == best || model.isGate(option) && state.tries[option] == 0;
     }
 
     private Passage passage(int level, State start) {

@@ -14,9 +14,12 @@ final class State {
     final byte[] tries;
     /** Whether a new risk came in since the last try. */
     final boolean pending;
+    /** All costs so far; follows from the rest, but for rounding. */
+    final double spent;
     private final int hash;
 
-    State(long done, byte[] tries, boolean pending) {
+    State(long done, byte[] tries, boolean pending, double spent) {
+        this.spent = spent;
         this.done = done;
         this.tries = tries;
         this.pending = pending;
@@ -25,7 +28,7 @@ final class State {
 
     /** Returns the state before anything is done. */
     static State start(Model model) {
-        return new State(0, new byte[model.options], false);
+        return new State(0, new byte[model.options], false, 0);
     }
 
     /** Returns the options that have been tried, as bits. */

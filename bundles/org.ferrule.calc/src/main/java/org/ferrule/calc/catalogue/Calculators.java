@@ -16,7 +16,9 @@ public final class Calculators {
             new ExchangeCalculator(), new ConvertCalculator(), new InflateCalculator(), new RatioCalculator(),
             new BurstCalculator(), new FactorCalculator(), new SamplesCalculator(), new StackCalculator(),
             new InterferenceCalculator(), new JointCalculator(), new StiffnessCalculator(), new ColumnCalculator(),
-            new BuckleCalculator(), new CapstanCalculator(), new HoopCalculator());
+            new BuckleCalculator(), new CapstanCalculator(), new HoopCalculator(), new CreatinineClearanceCalculator(),
+            new ContrastLimitCalculator(), new ContrastPointsCalculator(), new DoseNoticeCalculator(),
+            new OcclusionScoreCalculator(), new CalciumScoreCalculator(), new LesionClassCalculator());
 
     /** Returns all of them. */
     public List<Calculator> all() {

@@ -20,6 +20,8 @@ public enum Form {
     ANGLE,
     /** A number, with or without the one unit that it is in. */
     NUMBER,
+    /** A number with one of several units. */
+    QUANTITY,
     /** A whole number. */
     COUNT,
     /** A share between 0 and 1, or in percent. */

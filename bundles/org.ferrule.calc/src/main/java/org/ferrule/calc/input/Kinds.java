@@ -16,6 +16,7 @@ import org.ferrule.quantity.Meaning;
 import org.ferrule.quantity.Offset;
 import org.ferrule.quantity.Pressure;
 import org.ferrule.statistics.ToleranceStack.Contributor;
+import org.ferrule.thresholds.Scale;
 
 /** The kinds of values that calculators ask for. */
 public final class Kinds {
@@ -41,7 +42,15 @@ public final class Kinds {
     public static final ValueKind<Contributor> CONTRIBUTOR = ValueKind.unordered(Form.TOLERANCED_LENGTH,
             "6.520 in +-0.010, -1.500 in +0.001/-0.002", Kinds::contributor);
 
+    /** Whether something is there. */
+    public static final ValueKind<String> YES_OR_NO = oneOf("yes", "no");
+
     private Kinds() {
+    }
+
+    /** A plausible quantity in one of its units, in the first of them. */
+    public static ValueKind<BigDecimal> quantity(Scale scale, String hint) {
+        return ValueKind.ordered(Form.QUANTITY, hint, scale::read);
     }
 
     /** A number in one unit, which may be written behind it; nothing behind it if the unit is empty. */

@@ -36,6 +36,12 @@ public record Detail(String name, DetailValue value) {
                 values.stream().<DetailValue>map(DetailValue.Number::new).toList()));
     }
 
+    /** Several texts. */
+    public static Detail texts(String name, List<String> values) {
+        return new Detail(name, new DetailValue.Items(
+                values.stream().<DetailValue>map(DetailValue.Text::new).toList()));
+    }
+
     /** Several groups. */
     public static Detail groups(String name, List<List<Detail>> groups) {
         return new Detail(name,

@@ -45,9 +45,13 @@ public final class MehranScore {
             this.points = points;
         }
 
+        /** Returns its word, such as {@code heart-failure}. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
+
         private Item item(Map<Trait, Boolean> known) {
-            return Item.of(name().toLowerCase(Locale.ROOT).replace('_', '-'), points,
-                    Optional.ofNullable(known.get(this)));
+            return Item.of(word(), points, Optional.ofNullable(known.get(this)));
         }
     }
 
