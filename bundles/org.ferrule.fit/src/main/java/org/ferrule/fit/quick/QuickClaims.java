@@ -153,8 +153,8 @@ final class QuickClaims {
             hasWire = claim.wire().filter(Dimension::readable).isPresent();
             wire = claim.wire().filter(Dimension::readable).map(w -> QuickLabel.number(w.label())).orElse(0);
             mayYes = claim.isScoped() && !wireUnreadable ? bits(claim.covers(), YES_IN, YES_OUT) : 0;
-            // coming out after use is no easier than going in
-            mayNo = bits(claim.covers(), NO_IN | NO_OUT, NO_OUT);
+            // coming out after use is no easier than going in; what does not go beside others may go alone
+            mayNo = claim.besideOthers() ? 0 : bits(claim.covers(), NO_IN | NO_OUT, NO_OUT);
         }
 
         private static int bits(Set<Phase> covers, int in, int out) {
