@@ -25,13 +25,15 @@ public record Requirement(Technique technique, List<Part> parts) {
      *
      * @param move id of the set-up or the technique
      * @param role the role
-     * @param devices ids of devices that would pass, best first; empty for equipment
+     * @param fitting ids of devices that would surely pass, best first; empty for equipment
+     * @param tight ids of devices that would pass tightly, best first
      */
-    public record Part(String move, Role role, List<String> devices) {
+    public record Part(String move, Role role, List<String> fitting, List<String> tight) {
         public Part {
             Objects.requireNonNull(move, "move");
             Objects.requireNonNull(role, "role");
-            devices = List.copyOf(devices);
+            fitting = List.copyOf(fitting);
+            tight = List.copyOf(tight);
         }
 
         /** The word for the equipment, where no device is meant. */

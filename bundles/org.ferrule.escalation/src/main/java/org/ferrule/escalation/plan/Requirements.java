@@ -17,6 +17,7 @@ import org.ferrule.escalation.equipment.Instruments;
 import org.ferrule.escalation.equipment.Lack;
 import org.ferrule.escalation.equipment.MoveAnswer;
 import org.ferrule.escalation.equipment.Outfitter;
+import org.ferrule.escalation.equipment.RoleAnswer;
 import org.ferrule.escalation.equipment.Stock;
 import org.ferrule.escalation.state.CaseFile;
 import org.ferrule.escalation.state.SystemState;
@@ -24,6 +25,7 @@ import org.ferrule.escalation.technique.Ladder;
 import org.ferrule.escalation.technique.Move;
 import org.ferrule.escalation.technique.Role;
 import org.ferrule.escalation.technique.Technique;
+import org.ferrule.fit.verdict.Verdict;
 import org.ferrule.shelf.stock.Item;
 import org.ferrule.shelf.stock.Lot;
 import org.ferrule.shelf.stock.Shelf;
@@ -66,11 +68,15 @@ public final class Requirements {
                 return Optional.empty();
             }
             answer.roles().forEach(role -> parts.add(new Requirement.Part(move.id(), role.role(),
-                    role.ranked().stream().filter(c -> c.suitability().isUsable())
-                            .flatMap(c -> c.device().stream()).toList())));
+                    devices(role, Verdict.FITS), devices(role, Verdict.TIGHT))));
             state = answer.after();
         }
         return Optional.of(new Requirement(technique, parts));
+    }
+
+    private static List<String> devices(RoleAnswer role, Verdict verdict) {
+        return role.ranked().stream().filter(c -> c.suitability().verdict() == verdict)
+                .flatMap(c -> c.device().stream()).toList();
     }
 
     private static boolean mayStillHold(Lack lack) {

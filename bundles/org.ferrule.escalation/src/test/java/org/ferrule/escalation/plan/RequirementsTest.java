@@ -42,7 +42,7 @@ class RequirementsTest {
     void allDevicesThatWouldPassServe() {
         Requirement balloon = of(Cases.usual(), ladder(List.of(), BALLOON)).get(0);
         assertEquals(List.of("balloon-1.0", "balloon-1.5", "balloon-2.5"),
-                balloon.parts().get(0).devices().stream().sorted().toList());
+                balloon.parts().get(0).fitting().stream().sorted().toList());
     }
 
     @Test
