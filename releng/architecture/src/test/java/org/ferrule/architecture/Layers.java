@@ -45,6 +45,7 @@ final class Layers {
         SEES.put("picture", "");
         SEES.put("shelf", "");
         SEES.put("purchase", "shelf");
+        SEES.put("io.sheet", "shelf");
         SEES.put("chart", "quantity geometry statistics fit picture");
         SEES.put("model", "quantity");
         SEES.put("model.edit", "quantity model");
