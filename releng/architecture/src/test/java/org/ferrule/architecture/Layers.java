@@ -49,6 +49,7 @@ final class Layers {
         SEES.put("picture", "");
         SEES.put("shelf", "");
         SEES.put("purchase", "shelf");
+        SEES.put("io.sheet", "shelf");
         SEES.put("chart", "quantity geometry statistics fit picture");
         SEES.put("model", "quantity shelf thresholds");
         SEES.put("plansheet", "quantity geometry fit picture chart shelf order escalation");
