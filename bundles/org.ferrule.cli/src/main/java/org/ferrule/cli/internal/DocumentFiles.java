@@ -9,12 +9,21 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 
+import org.ferrule.engine.catalogue.Catalogue;
 import org.ferrule.engine.catalogue.LibraryReader;
 import org.ferrule.engine.chart.OpenChart;
+import org.ferrule.engine.plan.OpenCase;
+import org.ferrule.engine.plan.ShelfTranslator;
+import org.ferrule.escalation.equipment.Stock;
 import org.ferrule.io.json.JsonDocuments;
 import org.ferrule.io.json.ReadResult;
+import org.ferrule.model.TechniqueLibrary;
+import org.ferrule.model.ShelfDocument;
+import org.ferrule.model.CaseDocument;
 import org.ferrule.model.DeviceLibrary;
 import org.ferrule.model.Document;
 import org.ferrule.model.DocumentKind;
@@ -67,9 +76,41 @@ public final class DocumentFiles {
         if (chart.getRules() == null) {
             throw new CommandLineException(file + ": the chart names no rule set");
         }
-        List<LibraryReader> libraries = chart.getLibraries().stream()
-                .map(path -> library(file.resolveSibling(path), path)).toList();
-        return new OpenChart(chart, libraries, rules(file.resolveSibling(chart.getRules())));
+        return new OpenChart(chart, libraries(file, chart.getLibraries()),
+                rules(file.resolveSibling(chart.getRules())));
+    }
+
+    /** Reads a case and everything that it refers to, by paths relative to it. */
+    public OpenCase openCase(Path file) {
+        CaseDocument document = require(file, CaseDocument.class, DocumentKind.CASE);
+        if (document.getRules() == null || document.getTechniques() == null) {
+            throw new CommandLineException(file + ": the case names no "
+                    + (document.getRules() == null ? "rule set" : "techniques"));
+        }
+        List<LibraryReader> libraries = libraries(file, document.getLibraries());
+        TechniqueLibrary techniques = require(file.resolveSibling(document.getTechniques()), TechniqueLibrary.class,
+                DocumentKind.TECHNIQUES);
+        Optional<ShelfDocument> shelf = Optional.ofNullable(document.getShelf())
+                .map(path -> require(file.resolveSibling(path), ShelfDocument.class, DocumentKind.SHELF));
+        return new OpenCase(document, libraries, rules(file.resolveSibling(document.getRules())), techniques, shelf);
+    }
+
+    private List<LibraryReader> libraries(Path file, List<String> paths) {
+        return paths.stream().map(path -> library(file.resolveSibling(path), path)).toList();
+    }
+
+    /**
+     * Reads a shelf.
+     *
+     * @param problems takes what cannot be counted as it is written
+     */
+    public Stock stock(Path file, Consumer<String> problems) {
+        ShelfDocument document = require(file, ShelfDocument.class, DocumentKind.SHELF);
+        ShelfTranslator.TranslatedShelf translated = ShelfTranslator.translate(document,
+                Catalogue.of(libraries(file, document.getLibraries())));
+        translated.problems().forEach(problem -> problems.accept(file + ": " + problem.path() + ": "
+                + problem.message()));
+        return translated.stock();
     }
 
     /** The only rule set in a folder. */
