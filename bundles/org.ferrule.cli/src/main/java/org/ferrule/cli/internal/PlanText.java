@@ -66,8 +66,8 @@ public final class PlanText {
         line(words.rungs().why(rung, plan));
         line(words.rungs().chance(rung));
         rung.equipment().roles().forEach(role -> {
-            line(words.roles().asked(role.role()) + ": " + words.equipment().chosen(role));
-            line("  " + words.equipment().fit(role));
+            line(words.equipment().chosen(role));
+            role.chosen().ifPresent(chosen -> line("  " + words.equipment().fit(chosen)));
             line("  " + words.equipment().why(role));
         });
         rung.taken().forEach(pick -> line("take " + words.equipment().pick(pick)));
