@@ -31,7 +31,7 @@ public final class CaseRun {
 
     /** Reads a case. */
     public static CaseRun of(Path file) {
-        OpenCase open = new DocumentFiles().openCase(file);
+        OpenCase open = new DocumentFiles().caseFile(file);
         Extensions extensions = Extensions.ofClassPath(CaseRun.class.getClassLoader());
         try {
             return new CaseRun(file, open, open.assemble(extensions.checks(), LocalDate.now()));

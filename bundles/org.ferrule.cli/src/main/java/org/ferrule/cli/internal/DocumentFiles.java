@@ -81,21 +81,21 @@ public final class DocumentFiles {
     }
 
     /** Reads a case and everything that it refers to, by paths relative to it. */
-    public OpenCase openCase(Path file) {
+    public OpenCase caseFile(Path file) {
         CaseDocument document = require(file, CaseDocument.class, DocumentKind.CASE);
         if (document.getRules() == null || document.getTechniques() == null) {
-            throw new CommandLineException(file + ": the case names no "
-                    + (document.getRules() == null ? "rule set" : "techniques"));
+            throw new CommandLineException(file + ": the case names no rule set or no techniques");
         }
-        List<LibraryReader> libraries = libraries(file, document.getLibraries());
-        TechniqueLibrary techniques = require(file.resolveSibling(document.getTechniques()), TechniqueLibrary.class,
-                DocumentKind.TECHNIQUES);
-        Optional<ShelfDocument> shelf = Optional.ofNullable(document.getShelf())
-                .map(path -> require(file.resolveSibling(path), ShelfDocument.class, DocumentKind.SHELF));
-        return new OpenCase(document, libraries, rules(file.resolveSibling(document.getRules())), techniques, shelf);
+        return new OpenCase(document, libraries(file, document.getLibraries()),
+                rules(file.resolveSibling(document.getRules())),
+                require(file.resolveSibling(document.getTechniques()), TechniqueLibrary.class,
+                        DocumentKind.TECHNIQUES),
+                Optional.ofNullable(document.getShelf()).map(
+                        path -> require(file.resolveSibling(path), ShelfDocument.class, DocumentKind.SHELF)));
     }
 
-    private List<LibraryReader> libraries(Path file, List<String> paths) {
+    /** Reads libraries, by paths relative to the document that names them. */
+    public List<LibraryReader> libraries(Path file, List<String> paths) {
         return paths.stream().map(path -> library(file.resolveSibling(path), path)).toList();
     }
 
