@@ -91,7 +91,6 @@ public final class PlanText {
     private String leftOut(LeftOut leftOut) {
         StringBuilder text = new StringBuilder(words.leftOut().name(leftOut)).append(": ")
                 .append(words.leftOut().why(leftOut));
-        words.lacks().say(leftOut.lacks()).forEach(lack -> text.append("; ").append(lack));
         words.leftOut().remedies(leftOut).forEach(remedy -> text.append(" -> ").append(remedy));
         return text.toString();
     }

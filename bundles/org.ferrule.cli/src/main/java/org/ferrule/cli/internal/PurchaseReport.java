@@ -30,8 +30,8 @@ public final class PurchaseReport {
             purchase.orders().forEach(order -> lines.add(order.count() + " x " + order.item()));
             lines.add(purchase.units() == 0 ? "nothing has to be bought" : purchase.units() + " units"
                     + purchase.cost().map(cost -> ", " + cost.toPlainString()).orElse(", price not known"));
-            lines.add(purchase.proof() == Purchase.Proof.BEST ? "proved: no better purchase does"
-                    : "not proved: there may be a better one");
+            lines.add(isConfirmed(purchase) ? "two searches agree: nothing better does"
+                    : "there may be a better one: the searches did not end");
         } else if (answer instanceof Uncoverable uncoverable) {
             uncoverable.gaps().forEach(gap -> lines.add(gap.plannedCase() + ", " + gap.axis() + ": " + gap.possible()
                     + " of " + gap.wanted() + " can be covered" + (gap.alone() ? "" : ", as others need the same units")
@@ -48,7 +48,7 @@ public final class PurchaseReport {
         if (answer instanceof Purchase purchase) {
             node.put("covered", true).put("units", purchase.units());
             purchase.cost().ifPresent(cost -> node.put("cost", cost));
-            node.put("proved", purchase.proof() == Purchase.Proof.BEST);
+            node.put("confirmed", isConfirmed(purchase));
             ArrayNode orders = node.putArray("orders");
             purchase.orders().forEach(o -> orders.addObject().put("item", o.item()).put("count", o.count()));
         } else if (answer instanceof Uncoverable uncoverable) {
@@ -59,5 +59,9 @@ public final class PurchaseReport {
             node.putNull("covered");
         }
         return node;
+    }
+
+    private static boolean isConfirmed(Purchase purchase) {
+        return purchase.confirmation() == Purchase.Confirmation.CONFIRMED;
     }
 }
