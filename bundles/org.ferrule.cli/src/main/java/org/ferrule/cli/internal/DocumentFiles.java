@@ -9,17 +9,22 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 import org.ferrule.engine.catalogue.LibraryReader;
 import org.ferrule.engine.chart.OpenChart;
 import org.ferrule.io.json.JsonDocuments;
 import org.ferrule.io.json.ReadResult;
+import org.ferrule.engine.plan.OpenCase;
+import org.ferrule.model.CaseDocument;
 import org.ferrule.model.DeviceLibrary;
 import org.ferrule.model.Document;
 import org.ferrule.model.DocumentKind;
 import org.ferrule.model.FitChart;
 import org.ferrule.model.RuleSet;
+import org.ferrule.model.ShelfDocument;
+import org.ferrule.model.TechniqueLibrary;
 import org.ferrule.model.check.Severity;
 
 /** Reads documents from files; what cannot be used is an error that tells file, line and column. */
@@ -70,6 +75,23 @@ public final class DocumentFiles {
         List<LibraryReader> libraries = chart.getLibraries().stream()
                 .map(path -> library(file.resolveSibling(path), path)).toList();
         return new OpenChart(chart, libraries, rules(file.resolveSibling(chart.getRules())));
+    }
+
+    /** Reads a case and everything that it refers to, by paths relative to it. */
+    public OpenCase openCase(Path file) {
+        CaseDocument document = require(file, CaseDocument.class, DocumentKind.CASE);
+        if (document.getRules() == null || document.getTechniques() == null) {
+            throw new CommandLineException(
+                    file + ": the case names no " + (document.getRules() == null ? "rule set" : "techniques"));
+        }
+        List<LibraryReader> libraries = document.getLibraries().stream()
+                .map(path -> library(file.resolveSibling(path), path)).toList();
+        Optional<ShelfDocument> shelf = Optional.ofNullable(document.getShelf())
+                .map(path -> require(file.resolveSibling(path), ShelfDocument.class, DocumentKind.SHELF));
+        return new OpenCase(document, libraries, rules(file.resolveSibling(document.getRules())),
+                require(file.resolveSibling(document.getTechniques()), TechniqueLibrary.class,
+                        DocumentKind.TECHNIQUES),
+                shelf);
     }
 
     /** The only rule set in a folder. */
