@@ -14,9 +14,9 @@ import java.util.stream.Stream;
 
 import org.ferrule.engine.catalogue.LibraryReader;
 import org.ferrule.engine.chart.OpenChart;
+import org.ferrule.engine.plan.OpenCase;
 import org.ferrule.io.json.JsonDocuments;
 import org.ferrule.io.json.ReadResult;
-import org.ferrule.engine.plan.OpenCase;
 import org.ferrule.model.CaseDocument;
 import org.ferrule.model.DeviceLibrary;
 import org.ferrule.model.Document;
@@ -72,26 +72,27 @@ public final class DocumentFiles {
         if (chart.getRules() == null) {
             throw new CommandLineException(file + ": the chart names no rule set");
         }
-        List<LibraryReader> libraries = chart.getLibraries().stream()
-                .map(path -> library(file.resolveSibling(path), path)).toList();
-        return new OpenChart(chart, libraries, rules(file.resolveSibling(chart.getRules())));
+        return new OpenChart(chart, libraries(file, chart.getLibraries()),
+                rules(file.resolveSibling(chart.getRules())));
     }
 
     /** Reads a case and everything that it refers to, by paths relative to it. */
-    public OpenCase openCase(Path file) {
+    public OpenCase caseFile(Path file) {
         CaseDocument document = require(file, CaseDocument.class, DocumentKind.CASE);
         if (document.getRules() == null || document.getTechniques() == null) {
-            throw new CommandLineException(
-                    file + ": the case names no " + (document.getRules() == null ? "rule set" : "techniques"));
+            throw new CommandLineException(file + ": the case names no rule set or no techniques");
         }
-        List<LibraryReader> libraries = document.getLibraries().stream()
-                .map(path -> library(file.resolveSibling(path), path)).toList();
-        Optional<ShelfDocument> shelf = Optional.ofNullable(document.getShelf())
-                .map(path -> require(file.resolveSibling(path), ShelfDocument.class, DocumentKind.SHELF));
-        return new OpenCase(document, libraries, rules(file.resolveSibling(document.getRules())),
+        return new OpenCase(document, libraries(file, document.getLibraries()),
+                rules(file.resolveSibling(document.getRules())),
                 require(file.resolveSibling(document.getTechniques()), TechniqueLibrary.class,
                         DocumentKind.TECHNIQUES),
-                shelf);
+                Optional.ofNullable(document.getShelf()).map(
+                        path -> require(file.resolveSibling(path), ShelfDocument.class, DocumentKind.SHELF)));
+    }
+
+    /** Reads libraries, by paths relative to the document that names them. */
+    public List<LibraryReader> libraries(Path file, List<String> paths) {
+        return paths.stream().map(path -> library(file.resolveSibling(path), path)).toList();
     }
 
     /** The only rule set in a folder. */

@@ -18,7 +18,6 @@ import org.ferrule.engine.content.SheetContents;
 import org.ferrule.engine.extension.Extensions;
 import org.ferrule.engine.plan.AssembledCase;
 import org.ferrule.engine.plan.OpenCase;
-import org.ferrule.engine.plan.PlanProblem;
 import org.ferrule.escalation.plan.Plan;
 import org.ferrule.escalation.plan.Planner;
 import org.ferrule.escalation.state.CaseFile;
@@ -47,12 +46,12 @@ public final class PlanRun {
 
     /** Reads and plans a case, on another day where one is named. */
     public static PlanRun of(Path file, Optional<LocalDate> day) {
-        return of(file, new DocumentFiles().openCase(file), day);
+        return of(file, new DocumentFiles().caseFile(file), day);
     }
 
     /** Reads and plans a case with that shelf in place of its own. */
     public static PlanRun with(ShelfDocument shelf, Path file, Optional<LocalDate> day) {
-        OpenCase own = new DocumentFiles().openCase(file);
+        OpenCase own = new DocumentFiles().caseFile(file);
         return of(file, new OpenCase(own.file(), own.libraries(), own.rules(), own.techniques(), Optional.of(shelf)),
                 day);
     }
@@ -88,21 +87,7 @@ public final class PlanRun {
 
     /** What cannot be planned with as it is written, one line each. */
     public List<String> problems() {
-        return assembled.problems().stream().map(problem -> place(problem) + ": " + problem.message()).toList();
-    }
-
-    private String place(PlanProblem problem) {
-        String document = switch (problem.document()) {
-            case TECHNIQUES -> beside(open.file().getTechniques());
-            case SHELF -> open.file().getShelf() == null ? file.toString() : beside(open.file().getShelf());
-            default -> file.toString();
-        };
-        String path = problem.path() + (problem.feature().isEmpty() ? "" : "/" + problem.feature());
-        return path.isEmpty() ? document : document + ": " + path;
-    }
-
-    private String beside(String reference) {
-        return file.resolveSibling(reference).toString();
+        return assembled.problems().stream().map(problem -> file + ": " + ReferenceProblems.line(problem)).toList();
     }
 
     /** Writes the plan sheet, as PDF or SVG by the ending of the file's name. */

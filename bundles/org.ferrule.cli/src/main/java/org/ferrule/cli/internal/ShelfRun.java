@@ -13,8 +13,6 @@ import java.util.Map;
 import java.util.Optional;
 
 import org.ferrule.engine.catalogue.Catalogue;
-import org.ferrule.engine.catalogue.LibraryReader;
-import org.ferrule.engine.plan.PlanProblem;
 import org.ferrule.engine.plan.ShelfTranslator;
 import org.ferrule.engine.plan.ShelfTranslator.TranslatedShelf;
 import org.ferrule.escalation.plan.Plan;
@@ -31,7 +29,6 @@ import org.ferrule.shelf.stock.Shelf;
 
 /** A shelf that is read, with the cases that are planned from it. */
 public final class ShelfRun {
-    private final Path file;
     private final LocalDate day;
     private final TranslatedShelf translated;
     private final Map<String, Plan> plans = new LinkedHashMap<>();
@@ -55,12 +52,9 @@ public final class ShelfRun {
     public ShelfRun(Path file, List<Path> cases, Optional<LocalDate> day) {
         DocumentFiles files = new DocumentFiles();
         ShelfDocument document = files.require(file, ShelfDocument.class, DocumentKind.SHELF);
-        List<LibraryReader> libraries = document.getLibraries().stream()
-                .map(path -> files.library(file.resolveSibling(path), path)).toList();
-        this.file = file;
         this.day = day.orElseGet(LocalDate::now);
-        this.translated = ShelfTranslator.translate(document, Catalogue.of(libraries));
-        translated.problems().stream().map(this::line).forEach(problems::add);
+        this.translated = ShelfTranslator.translate(document, Catalogue.of(files.libraries(file, document.getLibraries())));
+        translated.problems().forEach(problem -> problems.add(file + ": " + ReferenceProblems.line(problem)));
         List<PlannedCase> planned = new ArrayList<>();
         for (Path path : cases) {
             PlanRun run = PlanRun.with(document, path, day);
@@ -69,11 +63,6 @@ public final class ShelfRun {
             planned.add(PlanNeeds.of(id, run.plan(), run.assembled().stock(), run.words().names()));
         }
         this.cases = ReadinessCheck.ofCases(shelf(), planned);
-    }
-
-    private String line(PlanProblem problem) {
-        return file + ": " + problem.path() + (problem.feature().isEmpty() ? "" : "/" + problem.feature()) + ": "
-                + problem.message();
     }
 
     public Shelf shelf() {
