@@ -6,15 +6,20 @@ package org.ferrule.cli;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 
-import org.ferrule.cli.internal.Cases;
 import org.ferrule.cli.internal.CommandLineException;
+import org.ferrule.cli.internal.DocumentFiles;
+import org.ferrule.cli.internal.PlanRun;
 import org.ferrule.cli.internal.PurchaseReport;
 import org.ferrule.engine.plan.AssembledCase;
 import org.ferrule.engine.plan.Purchasing;
+import org.ferrule.model.DocumentKind;
+import org.ferrule.model.ShelfDocument;
 import org.ferrule.purchase.Goal;
 import org.ferrule.purchase.Purchase;
 import org.ferrule.purchase.PurchaseAnswer;
@@ -52,7 +57,7 @@ final class PurchaseCommand implements Callable<Integer> {
         if (rungs < 0) {
             throw new CommandLineException("--rungs " + rungs + ": expected 0 or more");
         }
-        Map<String, AssembledCase> read = Cases.of(cases, file);
+        Map<String, AssembledCase> read = read();
         PurchaseAnswer answer = PurchaseSolver
                 .solve(Purchasing.problem(read, rungs, cheapest ? Goal.CHEAPEST : Goal.SMALLEST));
         PurchaseReport report = new PurchaseReport(answer);
@@ -62,5 +67,19 @@ final class PurchaseCommand implements Callable<Integer> {
             report.lines().forEach(spec.commandLine().getOut()::println);
         }
         return answer instanceof Purchase ? Main.FITS : Main.OTHER;
+    }
+
+    /** The cases by the names of their files, each with this shelf. */
+    private Map<String, AssembledCase> read() {
+        ShelfDocument shelf = new DocumentFiles().require(file, ShelfDocument.class, DocumentKind.SHELF);
+        Map<String, AssembledCase> read = new LinkedHashMap<>();
+        for (Path each : cases) {
+            PlanRun run = PlanRun.with(shelf, each, Optional.empty());
+            run.problems().forEach(spec.commandLine().getErr()::println);
+            if (read.put(each.getFileName().toString(), run.assembled()) != null) {
+                throw new CommandLineException("two cases are called " + each.getFileName());
+            }
+        }
+        return read;
     }
 }

@@ -59,10 +59,11 @@ final class Layers {
         SEES.put("io.pdf", "picture chart");
         SEES.put("io.svg", "picture chart");
         SEES.put("io.csv", "quantity fit chart");
-        SEES.put("engine", "quantity geometry fit picture chart model escalation shelf order thresholds purchase");
+        SEES.put("engine",
+                "quantity geometry fit picture chart model escalation shelf order thresholds plansheet purchase");
         SEES.put("cli",
-                "quantity geometry statistics calc fit picture chart model io.json io.pdf io.svg io.csv engine "
-                        + "escalation shelf purchase plansheet");
+                "quantity geometry statistics calc fit picture chart shelf order escalation plansheet purchase model io.json io.pdf "
+                        + "io.svg io.csv engine");
         SEES.put("ui", "quantity geometry fit picture chart model model.edit io.json engine");
         SEES.put("ui.devices", SEES.get("ui") + " ui");
         SEES.put("ui.fit", SEES.get("ui") + " ui calc io.pdf io.svg io.csv");

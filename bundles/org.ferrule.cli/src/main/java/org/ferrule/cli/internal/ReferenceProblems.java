@@ -53,8 +53,12 @@ public final class ReferenceProblems {
     }
 
     private static List<String> words(List<PlanProblem> problems) {
-        return problems.stream().map(p -> p.document().format() + " " + p.path()
-                + (p.feature().isEmpty() || p.path().isEmpty() ? "" : " ") + p.feature() + ": " + p.message())
-                .toList();
+        return problems.stream().map(ReferenceProblems::line).toList();
+    }
+
+    /** One problem with its place in the document that it is about. */
+    static String line(PlanProblem p) {
+        return p.document().format() + " " + p.path() + (p.feature().isEmpty() || p.path().isEmpty() ? "" : " ")
+                + p.feature() + ": " + p.message();
     }
 }
