@@ -51,7 +51,7 @@ final class Search {
     private final List<Map<State, Node>> known = new ArrayList<>();
     private final double tolerance;
     private final boolean discounted;
-    /** Whether of the tries that nothing waits for only the best need be looked at; docs/ordering.md, 5. */
+    /** Whether of the tries that nothing waits for only the best need be looked at; docs/ordering.md, 4. */
     private final boolean byIndex;
     private long left;
 
@@ -63,7 +63,8 @@ final class Search {
         tolerance = ROUNDING * model.stop;
         OrderRules rules = model.problem.rules();
         discounted = rules.sameAxisDiscount() < 1;
-        byIndex = !discounted && rules.budget().isEmpty() && !rules.oneNewRiskAStep();
+        // What a set-up makes impossible may have to come before its turn by index.
+        byIndex = !discounted && rules.budget().isEmpty() && !rules.oneNewRiskAStep() && !model.exclusive;
         for (int level = 0; level < model.levels; level++) {
             relaxations.add(new Relaxation(model, level, new double[0]));
             known.add(new HashMap<>());
@@ -155,7 +156,8 @@ final class Search {
                 least = Math.min(least, branch.bound);
                 break;
             }
-            Node then = visit(level, branch.next, (useful - branch.cost) / branch.fails);
+            Node then = branch.fails == 0 ? new Node(0, 0)
+                    : visit(level, branch.next, (useful - branch.cost) / branch.fails);
             least = Math.min(least, branch.cost + branch.fails * then.lower);
             double upper = branch.cost + branch.fails * then.upper;
             if (upper < node.upper) {

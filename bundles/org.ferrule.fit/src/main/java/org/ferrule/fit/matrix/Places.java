@@ -91,14 +91,14 @@ final class Places {
     }
 
     private static <T> Places of(Kind<T> kind, List<T> now, List<T> before, boolean mayBeSame) {
-        int[] former = standStill(kind, now, before) ? IntStream.range(0, now.size()).toArray()
+        int[] former = now == before || standStill(kind, now, before) ? IntStream.range(0, now.size()).toArray()
                 : moved(keys(kind, now), keys(kind, before));
         boolean[] same = new boolean[former.length];
         boolean[] sameNames = new boolean[former.length];
         for (int i = 0; i < former.length; i++) {
             if (former[i] >= 0) {
                 T was = before.get(former[i]);
-                boolean untouched = kind.same(now.get(i), was);
+                boolean untouched = now.get(i) == was || kind.same(now.get(i), was);
                 same[i] = mayBeSame && untouched;
                 sameNames[i] = untouched || kind.names(now.get(i)).equals(kind.names(was));
             }
@@ -114,7 +114,7 @@ final class Places {
         for (int i = 0; i < now.size(); i++) {
             T one = now.get(i);
             T other = before.get(i);
-            if (!kind.same(one, other) && !kind.key(one).equals(kind.key(other))) {
+            if (one != other && !kind.same(one, other) && !kind.key(one).equals(kind.key(other))) {
                 return false;
             }
         }
@@ -150,19 +150,18 @@ final class Places {
         return sameNames[index];
     }
 
+    /** How many there are. */
+    int size() {
+        return former.length;
+    }
+
+    /** Whether at least half of them are the same. */
+    boolean areMostlySame() {
+        return 2 * touched.length <= former.length;
+    }
+
     /** Those that are not the same, in order. */
     int[] touched() {
         return touched.clone();
-    }
-
-    /** Whether all of a tile are the same, at the same index. */
-    boolean isTileUntouched(int tile) {
-        int end = Math.min(same.length, (tile + 1) * CellGrid.SIDE);
-        for (int i = tile * CellGrid.SIDE; i < end; i++) {
-            if (!same[i] || former[i] != i) {
-                return false;
-            }
-        }
-        return true;
     }
 }

@@ -6,14 +6,15 @@ package org.ferrule.fit.quick;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * Inner devices side by side, an array for every property that the cells of most lines need: of a device that passes one
- * diameter in full only the widest place counts. A device that has to be looked at by itself stands there as one that
+ * Inner devices side by side, an array for every property that the cells of most lines need: of a device that passes a
+ * lumen in full only the widest place counts. A device that has to be looked at by itself stands there as one that
  * never passes. Immutable.
  */
 public final class QuickBlock {
-    private static final long NEVER = Long.MAX_VALUE;
+    private static final long NEVER = QuickTops.NEVER;
     private static final long ALWAYS = Long.MIN_VALUE;
 
     final int count;
@@ -21,8 +22,8 @@ public final class QuickBlock {
     final QuickInner[] inner;
     final int[] kind;
     final long[] kindBit;
-    final Tops in;
-    final Tops out;
+    final QuickTops in;
+    final QuickTops out;
     /** How far beyond a lumen's length a device must go before its edge matters; never for one that does not deploy. */
     final long[] deployedBeyond;
     final long[] statedLength;
@@ -33,59 +34,17 @@ public final class QuickBlock {
     final int[] claimNo;
     /** The kinds of which other claims may speak. */
     final long[] otherKinds;
-
-    /** Widest places in one phase. */
-    static final class Tops {
-        final int[] high;
-        final int[] centre;
-        final int[] name;
-        /** What must not lie above a lumen, as {@link QuickShaft} has it at its last rung. */
-        final int[] statedCentre;
-        final int[] assumedLow;
-        final int[] largestLow;
-        /** Whether a part that lies above is sure to be stopped. */
-        final boolean[] constant;
-        /** What must lie below the travel, less the station where the lumen begins; the device's own travel is off. */
-        final long[] last;
-        /** What must not lie above the travel, less the station where the lumen ends; the device's own travel is off. */
-        final long[] end;
-
-        private Tops(int count) {
-            high = new int[count];
-            centre = new int[count];
-            name = new int[count];
-            statedCentre = new int[count];
-            assumedLow = new int[count];
-            largestLow = new int[count];
-            constant = new boolean[count];
-            last = new long[count];
-            end = new long[count];
-        }
-
-        private void set(int i, QuickShaft shaft, boolean isUsual, long ownTravel) {
-            if (!isUsual || !shaft.isKnown()) {
-                last[i] = NEVER;
-                return;
-            }
-            high[i] = shaft.high(shaft.top());
-            centre[i] = shaft.centre(shaft.top());
-            statedCentre[i] = shaft.statedCentre(shaft.top());
-            assumedLow[i] = shaft.assumedLow(shaft.top());
-            largestLow[i] = shaft.largestLow(shaft.top());
-            constant[i] = shaft.isConstant();
-            name[i] = shaft.stretches().name(shaft.widest(shaft.top()));
-            last[i] = shaft.at(shaft.top()) - ownTravel;
-            end[i] = shaft.widestEnd() - ownTravel;
-        }
-    }
+    /** Whether use changes the outline of any. */
+    final boolean changes;
+    final QuickCommon common;
 
     QuickBlock(List<Optional<QuickInner>> devices, QuickTerms terms) {
         count = devices.size();
         inner = devices.stream().map(d -> d.orElse(null)).toArray(QuickInner[]::new);
         kind = new int[count];
         kindBit = new long[count];
-        in = new Tops(count);
-        out = new Tops(count);
+        in = new QuickTops(count);
+        out = new QuickTops(count);
         deployedBeyond = new long[count];
         statedLength = new long[count];
         claimKinds = new long[count];
@@ -95,16 +54,52 @@ public final class QuickBlock {
         otherKinds = new long[count];
         for (int i = 0; i < count; i++) {
             if (inner[i] == null) {
-                in.last[i] = NEVER;
+                in.leaveOut(i);
+                out.leaveOut(i);
             } else {
                 set(i, inner[i], terms);
             }
         }
+        changes = Stream.of(inner).anyMatch(device -> device != null && device.out != device.in);
+        common = new QuickCommon(this);
     }
 
     /** How many devices there are. */
     public int size() {
         return count;
+    }
+
+    /**
+     * The upper ends of the devices' diameters at the place that decides.
+     *
+     * @param atTip whether that is the tip, and not where a device is widest
+     */
+    public int[] high(boolean atTip) {
+        return (atTip ? in.tipHigh : in.high).clone();
+    }
+
+    /** The centres of the diameters there. */
+    public int[] centre(boolean atTip) {
+        return (atTip ? in.tipCentre : in.centre).clone();
+    }
+
+    /** Places of the names of the sections there among the different names of each device's stretches. */
+    public int[] sectionName(boolean atTip) {
+        return (atTip ? in.tipName : in.name).clone();
+    }
+
+    private static void set(QuickTops tops, int i, QuickInner device, QuickShaft shaft, QuickTerms terms) {
+        long ownTravel = terms.asksForDistance() ? 0 : device.insertableLength;
+        boolean isStated = device.statedLength != QuickInner.NOT_STATED;
+        if (isStated && shaft.isKnown()) {
+            tops.set(i, shaft, ownTravel);
+        } else if (isStated) {
+            tops.setUnknown(i, shaft, shaft.stretches().firstUnknown() - ownTravel);
+        } else if (!terms.reachStated()) {
+            tops.setUnknown(i, shaft, ALWAYS);
+        } else {
+            tops.leaveOut(i);
+        }
     }
 
     private void set(int i, QuickInner device, QuickTerms terms) {
@@ -113,8 +108,8 @@ public final class QuickBlock {
         kind[i] = device.kind;
         statedLength[i] = device.statedLength;
         kindBit[i] = device.kindBit;
-        in.set(i, device.in, isUsual, ownTravel);
-        out.set(i, device.out, isUsual, ownTravel);
+        set(in, i, device, device.in, terms);
+        set(out, i, device, device.out, terms);
         boolean knowsTravel = isUsual || terms.asksForDistance();
         deployedBeyond[i] = !device.deploys ? NEVER : knowsTravel ? -ownTravel : ALWAYS;
         otherKinds[i] = device.claims.kinds();

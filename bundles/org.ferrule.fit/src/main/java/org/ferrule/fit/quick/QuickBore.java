@@ -13,8 +13,6 @@ final class QuickBore {
     private final FlatStretches stretches;
     private final int[] widths;
     private final boolean isConstant;
-    private final boolean isPlain;
-
     QuickBore(FlatStretches s) {
         stretches = s;
         widths = new int[s.count() * WIDTHS];
@@ -26,8 +24,16 @@ final class QuickBore {
             widths[i * WIDTHS + 3] = Math.min(s.startHigh(i), s.endHigh(i));
         }
         isConstant = IntStream.range(0, s.count()).allMatch(s::isConstant);
-        isPlain = s.count() == 1 && s.isConstant(0) && s.isProved(0)
-                && s.firstUnknown() == FlatStretches.NOWHERE;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof QuickBore that && stretches.equals(that.stretches);
+    }
+
+    @Override
+    public int hashCode() {
+        return stretches.hashCode();
     }
 
     FlatStretches stretches() {
@@ -37,11 +43,6 @@ final class QuickBore {
     /** Whether no known stretch tapers. */
     boolean isConstant() {
         return isConstant;
-    }
-
-    /** Whether it is one stretch of one known diameter. */
-    boolean isPlain() {
-        return isPlain;
     }
 
     /** The least low end of a stretch. */

@@ -15,6 +15,8 @@ public final class QuickRow {
     public static final int ASK_SOLVER = -1;
 
     private static final int NOT_SEEN = -1;
+    /** Some part of the lumen is too narrow; where, has to be looked for. */
+    private static final int MAY_STOP = -2;
     /** Stands for the name of a lumen's section where no place decides. */
     private static final int NO_PLACE = -1;
 
@@ -44,6 +46,17 @@ public final class QuickRow {
         return in[i];
     }
 
+    /**
+     * The marks of all pairs of a lumen and a block of devices, where they are the same, and so is the place that
+     * decides: every device passes the lumen in full, or none enters it.
+     *
+     * @param atEntry whether none enters
+     * @return {@link #ASK_SOLVER} where the pairs have to be asked about
+     */
+    public int common(QuickOuter outer, QuickBlock block, boolean atEntry) {
+        return block.common.marks(solver, outer, atEntry ? Passing.BLOCKED : Passing.FITS);
+    }
+
     /** Asks about all pairs of a lumen and a block of devices. */
     public void ask(QuickOuter outer, QuickBlock block) {
         makeRoom(block.count);
@@ -51,7 +64,7 @@ public final class QuickRow {
         lookOut(outer, block);
         hear(outer, block);
         judge(outer, block);
-        if (!outer.tried.isEmpty()) {
+        if (outer.isTried) {
             leaveTried(outer, block);
         }
     }
@@ -72,16 +85,18 @@ public final class QuickRow {
     private void lookIn(QuickOuter outer, QuickBlock block) {
         lookAtTops(outer, block, block.in, in);
         for (int i = 0; i < block.count; i++) {
-            lumenName[i] = 0;
-            if (in[i] == NOT_SEEN) {
+            if (in[i] < 0) {
                 in[i] = block.inner[i] == null ? Passing.NO_RULE : lookIn(outer, block.inner[i], i);
             }
         }
     }
 
     private int lookIn(QuickOuter outer, QuickInner inner, int i) {
-        int verdict = passing.look(outer.bore, inner.in, solver.lengths.travel(outer, inner),
-                solver.lengths.isLengthUnstated(outer, inner), solver.required(outer.kind, inner.kind));
+        long travel = solver.lengths.travel(outer, inner);
+        boolean stops = in[i] == MAY_STOP && passing.lookForStop(outer.bore, inner.in, travel);
+        int verdict = stops ? Passing.BLOCKED
+                : passing.look(outer.bore, inner.in, travel, solver.lengths.isLengthUnstated(outer, inner),
+                        solver.required(outer.kind, inner.kind));
         worst[i] = passing.worst;
         nominal[i] = passing.nominal;
         lumenName[i] = passing.hasPlace ? passing.lumenName : NO_PLACE;
@@ -90,52 +105,85 @@ public final class QuickRow {
     }
 
     private void lookOut(QuickOuter outer, QuickBlock block) {
+        if (!block.changes) {
+            System.arraycopy(in, 0, out, 0, block.count);
+            return;
+        }
         lookAtTops(outer, block, block.out, out);
         for (int i = 0; i < block.count; i++) {
-            if (out[i] == NOT_SEEN) {
+            if (out[i] < 0) {
                 QuickInner inner = block.inner[i];
-                out[i] = inner == null || inner.out == inner.in ? in[i]
-                        : passing.verdict(outer.bore, inner.out, solver.lengths.travel(outer, inner),
-                                solver.lengths.isLengthUnstated(outer, inner),
-                                solver.required(outer.kind, inner.kind));
+                out[i] = inner == null || inner.out == inner.in ? in[i] : lookOut(outer, inner, i);
             }
         }
     }
 
+    private int lookOut(QuickOuter outer, QuickInner inner, int i) {
+        long travel = solver.lengths.travel(outer, inner);
+        boolean stops = out[i] == MAY_STOP && passing.isStopped(outer.bore, inner.out, travel);
+        return stops ? Passing.BLOCKED
+                : passing.verdict(outer.bore, inner.out, travel, solver.lengths.isLengthUnstated(outer, inner),
+                        solver.required(outer.kind, inner.kind));
+    }
+
     /**
-     * Devices that pass one diameter in full: only their widest place counts. Where one of them is stopped going in, the
-     * place where it stops has to be looked for.
+     * Devices that pass a lumen in full: only their widest place and its narrowest count. Where one of them is stopped
+     * going in, the place where it stops has to be looked for, but for a tip that does not even enter.
      */
-    private void lookAtTops(QuickOuter outer, QuickBlock block, QuickBlock.Tops tops, int[] verdicts) {
-        if (!outer.bore.isPlain() || solver.lengths.reachStated() && outer.length == 0) {
+    private void lookAtTops(QuickOuter outer, QuickBlock block, QuickTops tops, int[] verdicts) {
+        BoreExtremes bore = outer.extremes;
+        if (!solver.canPassAll(outer)) {
             Arrays.fill(verdicts, 0, block.count, NOT_SEEN);
             return;
         }
-        int low = outer.bore.low(0);
-        int centre = outer.bore.centre(0);
-        long travel = solver.lengths.asksForDistance() ? outer.lengthNeeded : -outer.beyond;
-        long atStart = travel - outer.bore.stretches().from(0);
-        long atEnd = travel - outer.bore.stretches().to(0);
-        boolean assumed = outer.bore.stretches().isAssumed(0);
-        int mostCentre = assumed ? Integer.MAX_VALUE : outer.bore.leastCentre(0);
-        int mostAssumedLow = assumed ? Integer.MAX_VALUE : outer.bore.leastHigh(0);
-        int mostLow = assumed ? outer.bore.leastHigh(0) : Integer.MAX_VALUE;
+        int low = bore.low;
+        int centre = bore.centre;
+        long travel = solver.lengths.travelLessOwn(outer);
+        long atEntry = travel - bore.firstFrom;
+        long atStart = travel - bore.lastFrom;
+        long atEnd = travel - bore.narrowTo;
+        long[] ends = bore.tapers ? tops.endInTaper : tops.end;
+        int mostCentre = bore.mostCentre;
+        int mostAssumedLow = bore.mostAssumedLow;
+        int mostLow = bore.mostLow;
         boolean places = tops == block.in;
+        boolean surely = !places && bore.isConstant;
         for (int i = 0; i < block.count; i++) {
             int margin = low - tops.high[i];
             int required = solver.required(outer.kind, block.kind[i]);
-            boolean passes = atStart > tops.last[i] & atEnd >= tops.end[i] & required != Passing.NOT_RULED;
+            boolean passes = atStart > tops.last[i] & atEnd >= ends[i] & required != Passing.NOT_RULED;
             boolean stops = tops.statedCentre[i] > mostCentre | tops.assumedLow[i] > mostAssumedLow
                     | tops.largestLow[i] > mostLow;
-            int free = !passes ? NOT_SEEN : margin >= required ? Passing.FITS : Passing.TIGHT;
-            int stopped = passes & !places & tops.constant[i] ? Passing.BLOCKED : NOT_SEEN;
+            boolean unknown = atEntry > tops.firstUnknown[i];
+            int free = unknown ? Passing.UNKNOWN
+                    : !passes ? NOT_SEEN : margin >= required ? Passing.FITS : Passing.TIGHT;
+            int stopped = !passes ? NOT_SEEN : surely & tops.constant[i] ? Passing.BLOCKED : MAY_STOP;
             verdicts[i] = stops ? stopped : free;
             if (places) {
                 worst[i] = margin;
                 nominal[i] = centre - tops.centre[i];
+                lumenName[i] = unknown ? NO_PLACE : bore.name;
                 deviceName[i] = tops.name[i];
             }
+            if (passes & stops && doesNotEnter(bore, tops, i)) {
+                verdicts[i] = Passing.BLOCKED;
+                if (places) {
+                    placeAtEntry(outer, tops, i);
+                }
+            }
         }
+    }
+
+    private static boolean doesNotEnter(BoreExtremes bore, QuickTops tops, int i) {
+        return tops.tipStatedCentre[i] > bore.mostCentreAtEntry | tops.tipAssumedLow[i] > bore.mostAssumedLowAtEntry
+                | tops.tipLow[i] > bore.mostLowAtEntry;
+    }
+
+    private void placeAtEntry(QuickOuter outer, QuickTops tops, int i) {
+        worst[i] = outer.low(true) - tops.tipHigh[i];
+        nominal[i] = outer.centre(true) - tops.tipCentre[i];
+        lumenName[i] = outer.sectionName(true);
+        deviceName[i] = tops.tipName[i];
     }
 
     private void hear(QuickOuter outer, QuickBlock block) {
@@ -145,14 +193,14 @@ public final class QuickRow {
             boolean speaks = (block.claimKinds[i] & outer.kindBit) != 0 & hasLabel;
             int says = label.extreme() >= block.claimValue[i] ? label.complete() ? block.claimYes[i] : 0
                     : block.claimNo[i];
-            boolean others = (block.otherKinds[i] & outer.kindBit | outer.claims.kinds() & block.kindBit[i]) != 0;
+            boolean others = (block.otherKinds[i] & outer.kindBit | outer.claimKinds & block.kindBit[i]) != 0;
             said[i] = others ? solver.said(outer, block.inner[i]) : speaks ? says : 0;
         }
     }
 
     private void judge(QuickOuter outer, QuickBlock block) {
         boolean edges = solver.checksEdges();
-        long travelBeyond = (solver.lengths.asksForDistance() ? outer.lengthNeeded : 0) - outer.length;
+        long travelBeyond = solver.travelBeyond(outer);
         for (int i = 0; i < block.count; i++) {
             boolean caution = edges & (outer.hasCollar | travelBeyond > block.deployedBeyond[i]);
             marks[i] = in[i] == Passing.NO_RULE || out[i] == Passing.NO_RULE ? ASK_SOLVER
@@ -174,7 +222,7 @@ public final class QuickRow {
     /** Bench results are heard by the solver. */
     private void leaveTried(QuickOuter outer, QuickBlock block) {
         for (int i = 0; i < block.count; i++) {
-            if (block.inner[i] != null && outer.tried.contains(block.inner[i].partner.id())) {
+            if (block.inner[i] != null && outer.wasTriedWith(block.inner[i])) {
                 marks[i] = ASK_SOLVER;
             }
         }
