@@ -63,11 +63,12 @@ final class Search {
         tolerance = ROUNDING * model.stop;
         OrderRules rules = model.problem.rules();
         discounted = rules.sameAxisDiscount() < 1;
-        byIndex = !discounted && rules.budget().isEmpty() && !rules.oneNewRiskAStep();
         for (int level = 0; level < model.levels; level++) {
             relaxations.add(new Relaxation(model, level, new double[0]));
             known.add(new HashMap<>());
         }
+        byIndex = !discounted && rules.budget().isEmpty() && !rules.oneNewRiskAStep()
+                && relaxations.get(0).isComplete();
     }
 
     /** The best order, as far as it was found. */

@@ -15,6 +15,7 @@ final class Kernel {
 
     /** The bundles of the kernel. */
     static final List<String> BUNDLES = List.of("quantity", "geometry", "flow", "statistics", "mechanics", "balloon",
+            "order",
             "calc", "fit", "picture", "chart");
     private static final String NUMERICS = "commons-numbers-";
 
