@@ -16,6 +16,8 @@ final class Kernel {
     /** The bundles of the kernel. */
     static final List<String> BUNDLES = List.of("quantity", "geometry", "flow", "statistics", "mechanics", "balloon",
             "calc", "fit", "escalation", "picture", "chart", "thresholds", "plansheet");
+            "order",
+            "calc", "fit", "picture", "chart");
     private static final String NUMERICS = "commons-numbers-";
 
     private Kernel() {
