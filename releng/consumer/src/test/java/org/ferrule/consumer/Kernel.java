@@ -18,6 +18,7 @@ final class Kernel {
             "calc", "fit", "escalation", "picture", "chart", "thresholds", "plansheet");
             "order",
             "calc", "fit", "picture", "chart");
+            "calc", "fit", "picture", "chart", "shelf");
     private static final String NUMERICS = "commons-numbers-";
 
     private Kernel() {
