@@ -44,7 +44,8 @@ public final class CodeText {
     public static ObjectNode json(ProductCode code) {
         ObjectNode node = JsonNodeFactory.instance.objectNode().put("scheme", code.scheme().name())
                 .put("di", code.di().orElse(null)).put("lot", code.lot().orElse(null))
-                .put("serial", code.serial().orElse(null)).put("expiry", code.expiry().map(Object::toString).orElse(null))
+                .put("serial", code.serial().orElse(null))
+                .put("expiry", code.expiry().map(Object::toString).orElse(null))
                 .put("made", code.made().map(Object::toString).orElse(null))
                 .put("quantity", code.quantity().orElse(null));
         ArrayNode others = node.putArray("others");

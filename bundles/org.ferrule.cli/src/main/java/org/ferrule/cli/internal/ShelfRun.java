@@ -53,7 +53,8 @@ public final class ShelfRun {
         DocumentFiles files = new DocumentFiles();
         ShelfDocument document = files.require(file, ShelfDocument.class, DocumentKind.SHELF);
         this.day = day.orElseGet(LocalDate::now);
-        this.translated = ShelfTranslator.translate(document, Catalogue.of(files.libraries(file, document.getLibraries())));
+        this.translated = ShelfTranslator.translate(document,
+                Catalogue.of(files.libraries(file, document.getLibraries())));
         translated.problems().forEach(problem -> problems.add(file + ": " + ReferenceProblems.line(problem)));
         List<PlannedCase> planned = new ArrayList<>();
         for (Path path : cases) {
