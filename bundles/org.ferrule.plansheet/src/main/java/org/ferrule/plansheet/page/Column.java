@@ -83,6 +83,11 @@ final class Column {
         return add(text, style.small(), Optional.empty(), 0.1, Integer.MAX_VALUE);
     }
 
+    /** In as many lines as it takes, with a sign. */
+    Column fullSigned(Sign sign, String text) {
+        return add(text, style.small(), Optional.of(sign), 0.1, Integer.MAX_VALUE);
+    }
+
     Column muted(String text) {
         return add(text, style.muted(), Optional.empty(), 0.1);
     }

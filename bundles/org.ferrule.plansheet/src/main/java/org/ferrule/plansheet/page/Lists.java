@@ -18,6 +18,8 @@ import org.ferrule.plansheet.words.PlanWords;
 
 /** The lists of a sheet: what must be at hand, when to stop, what is not in the plan. */
 final class Lists {
+    private static final double AFTER_MM = 0.5;
+
     private final PlanWords words;
     private final Phrases phrases;
     private final Detail detail;
@@ -29,28 +31,36 @@ final class Lists {
     }
 
     /** Always all of it. */
-    void bailOut(List<BailOut> entries, Column column) {
-        fill("sheet.bailOut", entries, column, Integer.MAX_VALUE, this::bailOut);
+    void bailOut(List<BailOut> entries, Pieces pieces) {
+        fill("sheet.bailOut", entries, pieces, Integer.MAX_VALUE, this::bailOut);
     }
 
-    /** Always all of them. */
-    void stops(List<StopStatus> entries, Column column) {
-        fill("sheet.stop", entries, column, Integer.MAX_VALUE, this::stop);
+    /** Always all of them, in full. */
+    void stops(List<StopStatus> entries, Pieces pieces) {
+        fill("sheet.stop", entries, pieces, Integer.MAX_VALUE, this::stop);
     }
 
-    void leftOut(List<LeftOut> entries, Column column) {
-        fill("sheet.leftOut", entries, column, detail.entries(), this::leftOut);
+    void leftOut(List<LeftOut> entries, Pieces pieces) {
+        fill("sheet.leftOut", entries, pieces, detail.entries(), this::leftOut);
     }
 
-    private <T> void fill(String heading, List<T> entries, Column column, int most,
-            BiConsumer<T, Column> writer) {
-        column.heading(phrases.get(heading));
+    void assumptions(List<String> all, Pieces pieces) {
+        fill("sheet.assumptions", all, pieces, Integer.MAX_VALUE, (line, column) -> column.muted(line));
+    }
+
+    /** The heading stays with the first entry. */
+    private <T> void fill(String heading, List<T> entries, Pieces pieces, int most, BiConsumer<T, Column> writer) {
         if (entries.isEmpty()) {
-            column.small(phrases.get("sheet.none"));
+            pieces.add(column -> column.heading(phrases.get(heading)).small(phrases.get("sheet.none")).gap(AFTER_MM));
         }
-        entries.stream().limit(most).forEach(entry -> writer.accept(entry, column));
-        if (entries.size() > most) {
-            column.small(phrases.fill("sheet.more", Integer.toString(entries.size() - most)));
+        int shown = Math.min(most, entries.size());
+        for (int i = 0; i < shown; i++) {
+            T entry = entries.get(i);
+            boolean first = i == 0;
+            pieces.add(column -> writer.accept(entry, first ? column.heading(phrases.get(heading)) : column));
+        }
+        if (entries.size() > shown) {
+            pieces.add(column -> column.small(phrases.fill("sheet.more", Integer.toString(entries.size() - shown))));
         }
     }
 
@@ -58,22 +68,20 @@ final class Lists {
         BailOutMark mark = BailOutMark.of(bailOut);
         column.signed((g, at, size) -> mark.glyph().draw(g, at, size, Ink.TEXT),
                 phrases.fill("sheet.marked", words.names().role(bailOut.role()), mark.word()), column.name());
-        if (bailOut.isReady() || detail.tells(Omission.LACKS)) {
+        if (bailOut.isReady()) {
+            words.status().boxes(bailOut).forEach(box -> column.box(box, column.style().small()));
+        } else if (detail.tells(Omission.LACKS)) {
             column.small(words.status().single(bailOut.answer()));
         }
-        words.status().picks(bailOut).forEach(pick -> column.box(pick, column.style().small()));
-        column.gap(0.5);
+        column.gap(AFTER_MM);
     }
 
     private void stop(StopStatus status, Column column) {
-        column.signed(StopSign::draw, words.status().stop(status), column.style().small());
-        String standing = words.status().standing(status);
-        if (status.reached()) {
-            column.warning(standing, column.name());
-        } else {
-            column.muted(standing);
+        column.fullSigned(StopSign::draw, words.status().stop(status));
+        if (status.reached() || status.rung().isPresent()) {
+            column.warning(words.status().standing(status), column.name());
         }
-        column.gap(0.4);
+        column.gap(AFTER_MM);
     }
 
     private void leftOut(LeftOut leftOut, Column column) {
@@ -84,6 +92,6 @@ final class Lists {
             words.leftOut().remedies(leftOut)
                     .forEach(remedy -> column.muted(phrases.fill("sheet.remedy", remedy)));
         }
-        column.gap(0.4);
+        column.gap(AFTER_MM);
     }
 }

@@ -84,10 +84,11 @@ final class RungCells {
                     .forEach(cell::small);
         }
         List<String> cautions = cautions(rung);
-        int shown = detail.tells(Omission.CAUTIONS) ? cautions.size() : Math.min(1, cautions.size());
-        cautions.subList(0, shown).forEach(caution -> cell.warning(caution, style.small()));
-        if (shown < cautions.size()) {
-            cell.small(phrases.fill("sheet.moreCautions", Integer.toString(cautions.size() - shown)));
+        if (detail.tells(Omission.CAUTIONS) || cautions.size() <= 1) {
+            cautions.forEach(caution -> cell.warning(caution, style.small()));
+        } else {
+            cell.warning(phrases.fill("sheet.firstCaution", Integer.toString(cautions.size()), cautions.get(0)),
+                    style.small());
         }
         if (!rung.move().advice().stop().isBlank()) {
             cell.signed(StopSign::draw,

@@ -29,7 +29,7 @@ final class RungTable {
     private static final double GAP_MM = 2;
     private static final List<String> HEADS = List.of("", "step", "take", "advice");
     /** Shares of the width that the figures leave: number, step, what to take, advice. */
-    private static final double[] SHARES = { 0.04, 0.26, 0.41, 0.29 };
+    private static final double[] SHARES = { 0.04, 0.255, 0.435, 0.27 };
 
     private final PageStyle style;
     private final PlanWords words;

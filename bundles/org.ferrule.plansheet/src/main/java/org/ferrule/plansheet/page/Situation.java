@@ -26,11 +26,14 @@ import org.ferrule.plansheet.words.PlanWords;
 final class Situation {
     private static final double LEFT = 0.42;
     private static final double GAP_MM = 6;
+    private static final int COLUMNS = 3;
+    private static final double ABOVE_MM = 1.5;
 
     private final double leftMm;
     private final Optional<Picture> system;
     private final Column left;
     private final Column right;
+    private final Pieces atHand;
     private final Column budgetHead;
     private final BudgetBars budgets;
 
@@ -43,6 +46,7 @@ final class Situation {
                 .filter(picture -> detail.tells(Detail.Omission.DRAWING));
         this.left = new Column(style, leftMm, detail.lines());
         this.right = left.sibling(rightMm);
+        this.atHand = new Pieces(left, COLUMNS, widthMm);
         this.budgetHead = new Column(style, rightMm, Integer.MAX_VALUE).heading(phrases.get("sheet.budgets"));
         if (detail.tells(Detail.Omission.BARS)) {
             budgetHead.muted(phrases.get("sheet.budgets.read"));
@@ -56,8 +60,7 @@ final class Situation {
         tried(plan, words).forEach(left::small);
         plan.progress().problems()
                 .forEach(problem -> left.warning(words.status().problem(problem), style.small().bold()));
-        left.gap(1.5);
-        new Lists(words, detail).bailOut(plan.bailOut(), left);
+        new Lists(words, detail).bailOut(plan.bailOut(), atHand);
         if (!plan.looks().isEmpty()) {
             right.heading(phrases.get("sheet.looks"));
             plan.looks().stream()
@@ -81,6 +84,10 @@ final class Situation {
     }
 
     double heightMm() {
+        return upperMm() + ABOVE_MM + atHand.heightMm();
+    }
+
+    private double upperMm() {
         return Math.max(systemMm() + left.heightMm(),
                 right.heightMm() + budgetHead.heightMm() + budgets.heightMm());
     }
@@ -89,6 +96,7 @@ final class Situation {
         system.ifPresent(picture -> g.place(xMm, yMm, picture));
         left.draw(g, xMm, yMm + systemMm());
         double x = xMm + leftMm + GAP_MM;
+        atHand.draw(g, xMm, yMm + upperMm() + ABOVE_MM);
         right.draw(g, x, yMm);
         budgetHead.draw(g, x, yMm + right.heightMm());
         budgets.draw(g, x, yMm + right.heightMm() + budgetHead.heightMm());

@@ -31,8 +31,10 @@ public final class BudgetWords {
         if (budget.used() > 0) {
             parts.add(phrases.fill("budget.used", amounts.number(budget.used())));
         }
-        parts.add(phrases.fill("budget.expected", amounts.number(budget.expected())));
-        parts.add(phrases.fill("budget.worst", amounts.number(budget.worst())));
+        if (budget.worst() > budget.used()) {
+            parts.add(phrases.fill("budget.expected", amounts.number(budget.expected())));
+            parts.add(phrases.fill("budget.worst", amounts.number(budget.worst())));
+        }
         parts.add(budget.limit().isPresent()
                 ? phrases.fill("budget.limit", amounts.stated(budget.resource(), budget.limit().getAsDouble()))
                 : phrases.fill("budget.noLimit", amounts.unit(budget.resource())));

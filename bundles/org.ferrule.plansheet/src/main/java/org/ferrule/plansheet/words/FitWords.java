@@ -7,6 +7,7 @@ package org.ferrule.plansheet.words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 import org.ferrule.chart.look.VerdictLook;
 import org.ferrule.chart.words.AnswerWords;
@@ -24,6 +25,10 @@ import org.ferrule.quantity.Length;
 
 /** Verdicts of a plan, with the words, the clearances and the looks that charts have for them. */
 public final class FitWords {
+    private static final Set<ReasonCode> FAVOURABLE = Set.of(ReasonCode.ENOUGH_CLEARANCE, ReasonCode.CLAIM_SAYS_YES,
+            ReasonCode.CLAIM_NAMES_PARTNER, ReasonCode.BENCH_PASSED, ReasonCode.RIGID_PASSES_BEND);
+    private static final int MOST = 2;
+
     private final Phrases phrases;
     private final ReasonWords reasons;
     private final AnswerWords answers;
@@ -43,7 +48,7 @@ public final class FitWords {
 
     /** Verdict and the clearance that is sure, such as "fits, 0.12 mm left"; "stands by" of what passes nothing. */
     public String brief(Suitability suitability) {
-        if (suitability.crossings().isEmpty() && suitability.filling().isEmpty()) {
+        if (suitability.equals(Suitability.STANDS_BY)) {
             return phrases.get("fit.standsBy");
         }
         String word = look(suitability).word();
@@ -56,6 +61,9 @@ public final class FitWords {
 
     /** Verdict and clearance in two or three words, such as "tight 0.02 mm"; an overlap has a minus sign. */
     public String shortest(Suitability suitability) {
+        if (suitability.equals(Suitability.STANDS_BY)) {
+            return phrases.get("fit.standsBy.shortest");
+        }
         String word = look(suitability).word();
         boolean known = suitability.verdict() != Verdict.UNKNOWN;
         return suitability.worstClearance().filter(clearance -> known)
@@ -75,7 +83,7 @@ public final class FitWords {
         return List.copyOf(lines);
     }
 
-    /** Why a device cannot be planned with, in one line: what stops it, or what nobody states. */
+    /** Why a device cannot be planned with, in one line: what stops it, or what nobody states; two reasons at most. */
     public String against(Suitability suitability) {
         Optional<Filling> filling = suitability.filling().filter(f -> f.verdict() == suitability.verdict());
         if (filling.isPresent()) {
@@ -102,9 +110,13 @@ public final class FitWords {
         return length.map(reasons.lengths()::plain).orElseGet(() -> phrases.get("notStated"));
     }
 
+    /** What stands against it; what speaks for it does not. */
     private List<String> decisive(Crossing crossing) {
-        List<String> said = why(crossing);
-        return said.isEmpty() ? List.of(answers.summary(crossing.deciding())) : said;
+        PhaseAnswer answer = crossing.deciding();
+        List<String> said = answer.reasons().stream().filter(r -> r.code().weight() == ReasonCode.Weight.DECIDES)
+                .filter(r -> !FAVOURABLE.contains(r.code()))
+                .map(r -> reasons.say(r, answer, PairNames.of(crossing.question()))).distinct().limit(MOST).toList();
+        return said.isEmpty() ? List.of(answers.summary(answer)) : said;
     }
 
     private List<String> why(Crossing crossing) {

@@ -58,6 +58,12 @@ public final class StatusWords {
         return device.supply().suffices() ? passes : phrases.fill("delivery.notOnShelf", passes);
     }
 
+    /** The boxes to lay ready for it, each with verdict and clearance of the device in it. */
+    public List<String> boxes(BailOut bailOut) {
+        return bailOut.answer().answer().flatMap(a -> a.chosen()).stream().flatMap(c -> c.supply().picks().stream()
+                .map(pick -> phrases.fill("single", equipment.pick(pick), equipment.fit(c)))).toList();
+    }
+
     /** The boxes to lay ready for it. */
     public List<String> picks(BailOut bailOut) {
         return bailOut.answer().answer().flatMap(a -> a.chosen()).stream()
