@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: EPL-2.0
  */
 
-package org.ferrule.ui.fit.setup;
+package org.ferrule.ui.edit.section;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -28,7 +28,7 @@ import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.ferrule.ui.document.DocumentSession;
 
 /** A list of texts that stands in a feature: added by a dialog, removed, put in order. */
-final class TextListBlock implements PartBlock {
+public final class TextListBlock implements PartBlock {
 
     private static final int HEIGHT = 84;
 
@@ -44,7 +44,7 @@ final class TextListBlock implements PartBlock {
      *
      * @param adding gets the texts that are there, and returns those that the user wants to add
      */
-    TextListBlock(DocumentSession session, FormToolkit toolkit, Composite parent, String label, EAttribute feature,
+    public TextListBlock(DocumentSession session, FormToolkit toolkit, Composite parent, String label, EAttribute feature,
             UnaryOperator<List<String>> adding) {
         this.session = session;
         this.feature = feature;

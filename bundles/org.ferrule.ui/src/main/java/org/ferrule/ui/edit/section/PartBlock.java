@@ -3,13 +3,13 @@
  * SPDX-License-Identifier: EPL-2.0
  */
 
-package org.ferrule.ui.fit.setup;
+package org.ferrule.ui.edit.section;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
 /** What a section shows of its object below the fields. */
-interface PartBlock {
+public interface PartBlock {
 
     /** Shows what the object says now; null shows nothing that could be changed. */
     void show(EObject shown);

@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: EPL-2.0
  */
 
-package org.ferrule.ui.fit.setup;
+package org.ferrule.ui.edit.section;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -35,7 +35,7 @@ import org.ferrule.ui.document.DocumentSession;
 import org.ferrule.ui.edit.field.FieldForm;
 
 /** The objects that stand in a feature, in a table, with the fields of the one that is selected. */
-final class ObjectsBlock implements PartBlock {
+public final class ObjectsBlock implements PartBlock {
 
     private static final int HEIGHT = 84;
 
@@ -57,7 +57,7 @@ final class ObjectsBlock implements PartBlock {
      * @param heading what stands above it; nothing if it is empty
      * @param adding adds the fields of one object
      */
-    ObjectsBlock(DocumentSession session, IManagedForm managed, Composite parent, String heading, EReference reference,
+    public ObjectsBlock(DocumentSession session, IManagedForm managed, Composite parent, String heading, EReference reference,
             List<ObjectColumn> columns, Consumer<FieldForm> adding) {
         this.session = session;
         this.managed = managed;
@@ -106,7 +106,7 @@ final class ObjectsBlock implements PartBlock {
     }
 
     /** Adds a button that lets a value of the selected object be picked. */
-    ObjectsBlock picking(String label, EAttribute feature, Supplier<List<String>> picking) {
+    public ObjectsBlock picking(String label, EAttribute feature, Supplier<List<String>> picking) {
         forSelected.add(button(label,
                 () -> picking.get().forEach(picked -> session.set(form.object(), feature, picked))));
         return this;

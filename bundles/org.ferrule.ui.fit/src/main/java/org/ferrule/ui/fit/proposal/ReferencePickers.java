@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: EPL-2.0
  */
 
-package org.ferrule.ui.fit.setup;
+package org.ferrule.ui.fit.proposal;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -23,35 +23,36 @@ import org.ferrule.engine.catalogue.CataloguedDevice;
 import org.ferrule.fit.device.Device;
 import org.ferrule.model.DocumentKind;
 import org.ferrule.ui.document.DocumentFiles;
-import org.ferrule.ui.fit.proposal.DeviceProposal;
 import org.ferrule.ui.look.Icons;
+import org.ferrule.ui.look.ModelLabels;
 
-/** The dialogs in which documents, devices and lines of text are picked for a chart. */
-final class ChartPickers {
+/** The dialogs in which documents, devices and lines of text are picked for a document. */
+public final class ReferencePickers {
 
-    private final ChartDevices devices;
-    private final IFile chart;
+    private final LibraryDevices devices;
+    private final IFile from;
     private final Shell shell;
 
-    ChartPickers(ChartDevices devices, IFile chart, Shell shell) {
+    /** Creates pickers for a document. */
+    public ReferencePickers(LibraryDevices devices, IFile from, Shell shell) {
         this.devices = devices;
-        this.chart = chart;
+        this.from = from;
         this.shell = shell;
     }
 
-    /** Documents of a kind in the project that are not there yet, as the chart refers to them. */
-    List<String> documents(DocumentKind kind, List<String> there, boolean several) {
-        List<String> found = files(kind).stream().map(file -> DocumentFiles.reference(chart, file))
+    /** Documents of a kind in the project that are not there yet, as the document refers to them. */
+    public List<String> documents(DocumentKind kind, List<String> there, boolean several) {
+        List<String> found = files(kind).stream().map(file -> DocumentFiles.reference(from, file))
                 .filter(path -> !there.contains(path)).toList();
         return pick(found.toArray(), path -> (String) path, path -> Icons.of(kind).image(),
-                kind == DocumentKind.RULES ? "Rule set" : "Device libraries", several).stream()
+                ModelLabels.type(kind.type()), several).stream()
                 .map(String.class::cast).toList();
     }
 
     private List<IFile> files(DocumentKind kind) {
         List<IFile> files = new ArrayList<>();
         try {
-            chart.getProject().accept((IResource resource) -> {
+            from.getProject().accept((IResource resource) -> {
                 if (resource instanceof IFile file
                         && DocumentFiles.kind(file.getName()).filter(kind::equals).isPresent()) {
                     files.add(file);
@@ -59,18 +60,18 @@ final class ChartPickers {
                 return true;
             });
         } catch (CoreException e) {
-            ILog.of(ChartPickers.class).log(e.getStatus());
+            ILog.of(ReferencePickers.class).log(e.getStatus());
         }
         return files;
     }
 
-    /** Devices of the chart's libraries that are not there yet; all, or some only. */
-    List<String> devices(List<String> there, Predicate<Device> only, boolean several) {
+    /** Devices of the document's libraries that are not there yet; all, or some only. */
+    public List<String> devices(List<String> there, Predicate<Device> only, boolean several) {
         List<CataloguedDevice> all = devices.all();
         Object[] offered = all.stream().filter(d -> only.test(d.device()))
                 .filter(d -> there.stream().noneMatch(d::isCalled)).toArray();
-        return pick(offered, d -> DeviceProposal.label((CataloguedDevice) d), ChartPickers::icon, "Devices", several)
-                .stream().map(d -> ChartDevices.reference((CataloguedDevice) d, all)).toList();
+        return pick(offered, d -> DeviceProposal.label((CataloguedDevice) d), ReferencePickers::icon, "Devices", several)
+                .stream().map(d -> LibraryDevices.reference((CataloguedDevice) d, all)).toList();
     }
 
     private static Image icon(Object device) {
@@ -79,7 +80,7 @@ final class ChartPickers {
     }
 
     /** Lines of text, typed one at a time. */
-    List<String> line(String what) {
+    public List<String> line(String what) {
         InputDialog dialog = new InputDialog(shell, what, what + ":", "", text -> text.isBlank() ? "" : null);
         return dialog.open() == Window.OK ? List.of(dialog.getValue().trim()) : List.of();
     }

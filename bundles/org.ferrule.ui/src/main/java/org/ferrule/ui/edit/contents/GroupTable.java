@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: EPL-2.0
  */
 
-package org.ferrule.ui.internal.rules;
+package org.ferrule.ui.edit.contents;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -23,10 +23,9 @@ import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.ferrule.model.Features;
 import org.ferrule.quantity.Dimension;
-import org.ferrule.ui.internal.rules.RuleTree.Group;
 import org.ferrule.ui.look.ModelLabels;
 
-/** All rules of a group side by side, to be compared; one that is opened is shown with its fields. */
+/** All members of a group side by side, to be compared; one that is opened is shown with its fields. */
 final class GroupTable {
 
     private static final int LEAST_COLUMN = 60;
@@ -35,7 +34,7 @@ final class GroupTable {
     private final Table table;
     private List<EObject> members = List.of();
 
-    /** Creates the table; the listener hears which rule is opened, by Enter or a double click. */
+    /** Creates the table; the listener hears which member is opened, by Enter or a double click. */
     GroupTable(FormToolkit toolkit, Composite parent, Consumer<EObject> opened) {
         table = toolkit.createTable(parent, SWT.SINGLE | SWT.FULL_SELECTION | SWT.BORDER | SWT.V_SCROLL | SWT.H_SCROLL);
         table.setHeaderVisible(true);

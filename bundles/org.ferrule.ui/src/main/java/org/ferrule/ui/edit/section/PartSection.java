@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: EPL-2.0
  */
 
-package org.ferrule.ui.fit.setup;
+package org.ferrule.ui.edit.section;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -26,16 +26,14 @@ import org.eclipse.ui.forms.IManagedForm;
 import org.eclipse.ui.forms.widgets.ExpandableComposite;
 import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.eclipse.ui.forms.widgets.Section;
-import org.ferrule.model.FitChart;
-import org.ferrule.model.ModelPackage;
 import org.ferrule.ui.document.DocumentSession;
 import org.ferrule.ui.edit.field.FieldForm;
 
 /**
- * A section for the chart itself, or for one of its parts. A part that the chart may leave out can be stated and left
+ * A section for a document itself, or for one of its parts. A part that the document may leave out can be stated and left
  * out again.
  */
-final class PartSection {
+public final class PartSection {
 
     private final DocumentSession session;
     private final EReference part;
@@ -49,10 +47,10 @@ final class PartSection {
     /**
      * Creates a section.
      *
-     * @param part the part, or null for the chart itself
+     * @param part the part, or null for the document itself
      * @param fields adds the fields
      */
-    PartSection(DocumentSession session, IManagedForm managed, Composite parent, String title, EReference part,
+    public PartSection(DocumentSession session, IManagedForm managed, Composite parent, String title, EReference part,
             Consumer<FieldForm> fields) {
         this.session = session;
         this.part = part;
@@ -80,39 +78,35 @@ final class PartSection {
     }
 
     private void state() {
-        chart().ifPresent(chart -> session.set(chart, part,
+        session.document().ifPresent(document -> session.set(document, part,
                 object() == null ? EcoreUtil.create(part.getEReferenceType()) : null));
     }
 
     /** Returns where lists are added below the fields. */
-    Composite client() {
+    public Composite client() {
         return client;
     }
 
     /** Adds what is shown below the fields. */
-    void add(PartBlock block) {
+    public void add(PartBlock block) {
         blocks.add(block);
     }
 
     /** Adds a button that lets the value of a feature be picked. */
-    void addPicking(String label, EAttribute feature, Supplier<List<String>> picking) {
+    public void addPicking(String label, EAttribute feature, Supplier<List<String>> picking) {
         Button button = toolkit.createButton(client, label, SWT.PUSH);
         button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> Optional.ofNullable(object())
                 .ifPresent(object -> picking.get().forEach(picked -> session.set(object, feature, picked)))));
         picks.add(button);
     }
 
-    private Optional<FitChart> chart() {
-        return session.document().filter(FitChart.class::isInstance).map(FitChart.class::cast);
-    }
-
     /** Returns the object that is shown, or null. */
     private EObject object() {
-        return part == null ? chart().orElse(null) : chart().map(chart -> (EObject) chart.eGet(part)).orElse(null);
+        return session.document().map(d -> part == null ? d : (EObject) d.eGet(part)).orElse(null);
     }
 
     /** Shows what the document says now. */
-    void refresh() {
+    public void refresh() {
         EObject shown = object();
         if (form.object() != shown) {
             form.show(shown);
@@ -121,13 +115,14 @@ final class PartSection {
         picks.forEach(button -> button.setEnabled(shown != null && session.editable()));
         if (stating != null) {
             stating.setText(shown == null ? "State" : "Leave out");
-            stating.setVisible(shown == null || part.getEReferenceType() != ModelPackage.Literals.AXIS);
+            stating.setVisible(shown == null || !part.isRequired());
             stating.setEnabled(session.editable());
             stating.getParent().layout();
         }
     }
 
-    boolean reveal(EObject wanted, EStructuralFeature feature) {
+    /** Puts the cursor where a feature of an object stands, if that is here. */
+    public boolean reveal(EObject wanted, EStructuralFeature feature) {
         return form.reveal(wanted, feature) || blocks.stream().anyMatch(block -> block.reveal(wanted, feature))
                 || wanted == object() && part != null && client.setFocus();
     }

@@ -3,9 +3,11 @@
  * SPDX-License-Identifier: EPL-2.0
  */
 
-package org.ferrule.ui.fit.setup;
+package org.ferrule.ui.fit.proposal;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 
@@ -15,33 +17,39 @@ import org.ferrule.engine.catalogue.Catalogue;
 import org.ferrule.engine.catalogue.CataloguedDevice;
 import org.ferrule.engine.catalogue.LibraryReader;
 import org.ferrule.fit.device.Device;
-import org.ferrule.model.FitChart;
-import org.ferrule.ui.fit.chart.LiveAnswers;
-import org.ferrule.ui.fit.proposal.DeviceProposal;
+import org.ferrule.model.DeviceLibrary;
 
-/** The devices that a chart may refer to, as they stand now, and how it refers to them. */
-final class ChartDevices {
+/** The devices that a document may refer to, as they stand now, and how it refers to them. */
+public final class LibraryDevices {
 
-    private final LiveAnswers answers;
+    private final Supplier<List<String>> paths;
+    private final Function<String, Optional<DeviceLibrary>> libraries;
 
-    ChartDevices(LiveAnswers answers) {
-        this.answers = answers;
+    /**
+     * Creates devices.
+     *
+     * @param paths the libraries that the document names, whenever it is asked
+     * @param libraries finds the library at a path
+     */
+    public LibraryDevices(Supplier<List<String>> paths, Function<String, Optional<DeviceLibrary>> libraries) {
+        this.paths = paths;
+        this.libraries = libraries;
     }
 
-    List<CataloguedDevice> all() {
-        List<String> paths = answers.chart().map(FitChart::getLibraries).map(List::copyOf).orElse(List.of());
-        return Catalogue.of(paths.stream().flatMap(path -> answers.documents().library(path).stream()
+    /** Returns all of them as they stand now. */
+    public List<CataloguedDevice> all() {
+        return Catalogue.of(paths.get().stream().flatMap(path -> libraries.apply(path).stream()
                 .map(library -> new LibraryReader(path, library))).toList()).devices();
     }
 
     /** An id alone, unless two libraries share it. */
-    static String reference(CataloguedDevice device, List<CataloguedDevice> all) {
+    public static String reference(CataloguedDevice device, List<CataloguedDevice> all) {
         long bearers = all.stream().filter(d -> d.device().id().equals(device.device().id())).count();
         return bearers == 1 ? device.device().id() : device.library() + "!" + device.device().id();
     }
 
     /** Proposes references; a text that is a reference already is no reason to offer only that one. */
-    IContentProposalProvider proposals(Predicate<Device> offered) {
+    public IContentProposalProvider proposals(Predicate<Device> offered) {
         Supplier<List<CataloguedDevice>> devices = this::all;
         return (typed, position) -> {
             List<CataloguedDevice> all = devices.get();

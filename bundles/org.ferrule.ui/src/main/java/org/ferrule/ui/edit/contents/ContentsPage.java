@@ -3,8 +3,10 @@
  * SPDX-License-Identifier: EPL-2.0
  */
 
-package org.ferrule.ui.internal.rules;
+package org.ferrule.ui.edit.contents;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.emf.ecore.EObject;
@@ -13,8 +15,10 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.emf.edit.command.AddCommand;
 import org.eclipse.emf.edit.command.DeleteCommand;
+import org.eclipse.emf.edit.command.MoveCommand;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.viewers.ILabelProvider;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TreeViewer;
@@ -28,19 +32,30 @@ import org.eclipse.ui.forms.widgets.ExpandableComposite;
 import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.eclipse.ui.forms.widgets.Section;
 import org.ferrule.ui.document.DocumentChange;
+import org.ferrule.ui.edit.DocumentEditor;
 import org.ferrule.ui.edit.DocumentPage;
-import org.ferrule.ui.internal.rules.RuleTree.Group;
 
-/** What the rule set holds, and the fields of what is chosen. */
-final class RulesPage extends DocumentPage {
+/** What a document holds, and the fields of what is chosen. */
+public final class ContentsPage extends DocumentPage {
 
+    private final ILabelProvider labels;
+    private final List<Button> moves = new ArrayList<>();
     private TreeViewer tree;
     private ElementDetails details;
     private Button add;
     private Button remove;
 
-    RulesPage(RuleSetEditor editor) {
-        super(editor, "rules", "Rules");
+    /**
+     * Creates the page.
+     *
+     * @param editor the editor that it belongs to
+     * @param id the id, unique within the editor
+     * @param title what stands on the tab
+     * @param labels words and images for elements and their groups
+     */
+    public ContentsPage(DocumentEditor editor, String id, String title, ILabelProvider labels) {
+        super(editor, id, title);
+        this.labels = labels;
     }
 
     @Override
@@ -61,24 +76,25 @@ final class RulesPage extends DocumentPage {
         Section section = toolkit.createSection(parent, ExpandableComposite.TITLE_BAR);
         section.setText("Contents");
         Composite client = toolkit.createComposite(section);
-        GridLayoutFactory.fillDefaults().numColumns(2).margins(2, 4).applyTo(client);
+        GridLayoutFactory.fillDefaults().numColumns(4).margins(2, 4).applyTo(client);
         section.setClient(client);
         tree = new TreeViewer(toolkit.createTree(client, SWT.BORDER | SWT.SINGLE));
-        GridDataFactory.fillDefaults().grab(true, true).span(2, 1).hint(220, 300).applyTo(tree.getControl());
-        RuleTree content = new RuleTree();
-        tree.setContentProvider(content);
-        tree.setLabelProvider(new RuleLabels(session().adapters()));
+        GridDataFactory.fillDefaults().grab(true, true).span(4, 1).hint(220, 300).applyTo(tree.getControl());
+        tree.setContentProvider(new ContentsTree());
+        tree.setLabelProvider(labels);
         tree.setInput(session());
         tree.expandToLevel(2);
         tree.addSelectionChangedListener(event -> selected(event.getStructuredSelection()));
         add = button(toolkit, client, "Add", this::addToGroup);
         remove = button(toolkit, client, "Remove", this::removeSelected);
+        moves.add(button(toolkit, client, "Up", () -> move(-1)));
+        moves.add(button(toolkit, client, "Down", () -> move(1)));
     }
 
     private static Button button(FormToolkit toolkit, Composite parent, String text, Runnable action) {
         Button button = toolkit.createButton(parent, text, SWT.PUSH);
         button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> action.run()));
-        GridDataFactory.swtDefaults().hint(90, SWT.DEFAULT).applyTo(button);
+        GridDataFactory.fillDefaults().hint(64, SWT.DEFAULT).applyTo(button);
         return button;
     }
 
@@ -94,7 +110,9 @@ final class RulesPage extends DocumentPage {
 
     private void updateButtons() {
         add.setEnabled(session().editable() && group().isPresent());
-        remove.setEnabled(session().editable() && chosen().filter(o -> o.eContainer() != null).isPresent());
+        boolean member = session().editable() && chosen().filter(o -> o.eContainer() != null).isPresent();
+        remove.setEnabled(member);
+        moves.forEach(button -> button.setEnabled(member && group().filter(EReference::isMany).isPresent()));
     }
 
     private Optional<EObject> chosen() {
@@ -109,11 +127,16 @@ final class RulesPage extends DocumentPage {
                 : chosen().filter(object -> object.eContainer() != null).map(EObject::eContainmentFeature);
     }
 
+    /** Returns what holds the group. */
+    private EObject holder() {
+        Object chosen = tree.getStructuredSelection().getFirstElement();
+        return chosen instanceof Group group ? group.holder() : ((EObject) chosen).eContainer();
+    }
+
     private void addToGroup() {
         EReference reference = group().orElseThrow();
-        EObject made = EcoreUtil.create(reference.getEReferenceType());
-        session().execute(
-                AddCommand.create(session().domain(), session().document().orElseThrow(), reference, made));
+        EObject made = ElementDetails.complete(EcoreUtil.create(reference.getEReferenceType()));
+        session().execute(AddCommand.create(session().domain(), holder(), reference, made));
         tree.refresh();
         tree.setSelection(new StructuredSelection(made), true);
     }
@@ -123,10 +146,22 @@ final class RulesPage extends DocumentPage {
         session().execute(DeleteCommand.create(session().domain(), removed));
     }
 
+    private void move(int step) {
+        EObject moved = chosen().orElseThrow();
+        List<?> members = new Group(moved.eContainer(), (EReference) moved.eContainmentFeature()).members();
+        int place = members.indexOf(moved) + step;
+        if (place >= 0 && place < members.size()) {
+            session().execute(MoveCommand.create(session().domain(), moved.eContainer(), moved.eContainmentFeature(),
+                    moved, place));
+        }
+    }
+
     @Override
     public boolean reveal(EObject object, EStructuralFeature feature) {
-        tree.setSelection(new StructuredSelection(object), true);
-        return chosen().filter(shown -> shown == object).isPresent()
+        boolean part = object.eContainmentFeature() != null && !object.eContainmentFeature().isMany();
+        EObject wanted = part ? object.eContainer() : object;
+        tree.setSelection(new StructuredSelection(wanted), true);
+        return chosen().filter(shown -> shown == wanted).isPresent()
                 && (feature == null || details.reveal(object, feature));
     }
 

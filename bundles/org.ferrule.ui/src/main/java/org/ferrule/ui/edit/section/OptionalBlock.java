@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: EPL-2.0
  */
 
-package org.ferrule.ui.fit.setup;
+package org.ferrule.ui.edit.section;
 
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -27,7 +27,7 @@ import org.ferrule.ui.document.DocumentSession;
 import org.ferrule.ui.edit.field.FieldForm;
 
 /** An object that may stand in a feature: it can be stated, with its fields, and left out again. */
-final class OptionalBlock implements PartBlock {
+public final class OptionalBlock implements PartBlock {
 
     private final DocumentSession session;
     private final IManagedForm managed;
@@ -44,7 +44,7 @@ final class OptionalBlock implements PartBlock {
      * @param heading what stands above it
      * @param adding adds the fields
      */
-    OptionalBlock(DocumentSession session, IManagedForm managed, Composite parent, String heading,
+    public OptionalBlock(DocumentSession session, IManagedForm managed, Composite parent, String heading,
             EReference reference, Consumer<FieldForm> adding) {
         this.session = session;
         this.managed = managed;

@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: EPL-2.0
  */
 
-package org.ferrule.ui.fit.setup;
+package org.ferrule.ui.edit.section;
 
 import java.util.Optional;
 
@@ -20,7 +20,7 @@ import org.ferrule.quantity.Offset;
  * @param feature whose value it shows
  * @param width in pixels
  */
-record ObjectColumn(String heading, EAttribute feature, int width) {
+public record ObjectColumn(String heading, EAttribute feature, int width) {
 
     /** Returns what stands in the column for an object: as typed, empty for what is not stated. */
     String text(EObject object) {
