@@ -5083,13 +5083,22 @@ public interface ModelPackage extends EPackage
 	int PLACEMENT__ROLE = ELEMENT_FEATURE_COUNT + 1;
 
 	/**
+	 * The feature id for the '<em><b>Protrusion</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLACEMENT__PROTRUSION = ELEMENT_FEATURE_COUNT + 2;
+
+	/**
 	 * The number of structural features of the '<em>Placement</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PLACEMENT_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 2;
+	int PLACEMENT_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 3;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.impl.PlannedTryImpl <em>Planned Try</em>}' class.
@@ -5883,13 +5892,22 @@ public interface ModelPackage extends EPackage
 	int SIDE_BRANCH__DIAMETER = SOURCED_FEATURE_COUNT + 2;
 
 	/**
+	 * The feature id for the '<em><b>Depth</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIDE_BRANCH__DEPTH = SOURCED_FEATURE_COUNT + 3;
+
+	/**
 	 * The number of structural features of the '<em>Side Branch</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int SIDE_BRANCH_FEATURE_COUNT = SOURCED_FEATURE_COUNT + 3;
+	int SIDE_BRANCH_FEATURE_COUNT = SOURCED_FEATURE_COUNT + 4;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.impl.StatedFactImpl <em>Stated Fact</em>}' class.
@@ -10439,6 +10457,17 @@ public interface ModelPackage extends EPackage
 	EAttribute getPlacement_Role();
 
 	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Placement#getProtrusion <em>Protrusion</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Protrusion</em>'.
+	 * @see org.ferrule.model.Placement#getProtrusion()
+	 * @see #getPlacement()
+	 * @generated
+	 */
+	EAttribute getPlacement_Protrusion();
+
+	/**
 	 * Returns the meta object for class '{@link org.ferrule.model.PlannedTry <em>Planned Try</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -10979,6 +11008,17 @@ public interface ModelPackage extends EPackage
 	 * @generated
 	 */
 	EAttribute getSideBranch_Diameter();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.SideBranch#getDepth <em>Depth</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Depth</em>'.
+	 * @see org.ferrule.model.SideBranch#getDepth()
+	 * @see #getSideBranch()
+	 * @generated
+	 */
+	EAttribute getSideBranch_Depth();
 
 	/**
 	 * Returns the meta object for class '{@link org.ferrule.model.StatedFact <em>Stated Fact</em>}'.
@@ -14548,6 +14588,14 @@ public interface ModelPackage extends EPackage
 		EAttribute PLACEMENT__ROLE = eINSTANCE.getPlacement_Role();
 
 		/**
+		 * The meta object literal for the '<em><b>Protrusion</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PLACEMENT__PROTRUSION = eINSTANCE.getPlacement_Protrusion();
+
+		/**
 		 * The meta object literal for the '{@link org.ferrule.model.impl.PlannedTryImpl <em>Planned Try</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -14962,6 +15010,14 @@ public interface ModelPackage extends EPackage
 		 * @generated
 		 */
 		EAttribute SIDE_BRANCH__DIAMETER = eINSTANCE.getSideBranch_Diameter();
+
+		/**
+		 * The meta object literal for the '<em><b>Depth</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SIDE_BRANCH__DEPTH = eINSTANCE.getSideBranch_Depth();
 
 		/**
 		 * The meta object literal for the '{@link org.ferrule.model.impl.StatedFactImpl <em>Stated Fact</em>}' class.

@@ -4,6 +4,7 @@
  */
 package org.ferrule.model;
 
+import org.ferrule.quantity.Dimension;
 
 /**
  * <!-- begin-user-doc -->
@@ -20,6 +21,7 @@ package org.ferrule.model;
  * <ul>
  *   <li>{@link org.ferrule.model.Placement#getSlot <em>Slot</em>}</li>
  *   <li>{@link org.ferrule.model.Placement#getRole <em>Role</em>}</li>
+ *   <li>{@link org.ferrule.model.Placement#getProtrusion <em>Protrusion</em>}</li>
  * </ul>
  *
  * @see org.ferrule.model.ModelPackage#getPlacement()
@@ -108,5 +110,31 @@ public interface Placement extends Element
 	 * @generated
 	 */
 	void setRole(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Protrusion</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * How far an extension is advanced beyond the guide's tip at most (mm or cm); given for an extension only.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Protrusion</em>' attribute.
+	 * @see #setProtrusion(Dimension)
+	 * @see org.ferrule.model.ModelPackage#getPlacement_Protrusion()
+	 * @model dataType="org.ferrule.model.Dimension"
+	 *        annotation="https://ferrule.invalid/annotation/1 figure='STATION' label='Tip beyond the guide by at most'"
+	 * @generated
+	 */
+	Dimension getProtrusion();
+
+	/**
+	 * Sets the value of the '{@link org.ferrule.model.Placement#getProtrusion <em>Protrusion</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Protrusion</em>' attribute.
+	 * @see #getProtrusion()
+	 * @generated
+	 */
+	void setProtrusion(Dimension value);
 
 } // Placement

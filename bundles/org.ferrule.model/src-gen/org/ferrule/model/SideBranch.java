@@ -22,6 +22,7 @@ import org.ferrule.quantity.Dimension;
  *   <li>{@link org.ferrule.model.SideBranch#getName <em>Name</em>}</li>
  *   <li>{@link org.ferrule.model.SideBranch#getAt <em>At</em>}</li>
  *   <li>{@link org.ferrule.model.SideBranch#getDiameter <em>Diameter</em>}</li>
+ *   <li>{@link org.ferrule.model.SideBranch#getDepth <em>Depth</em>}</li>
  * </ul>
  *
  * @see org.ferrule.model.ModelPackage#getSideBranch()
@@ -105,5 +106,31 @@ public interface SideBranch extends Sourced
 	 * @generated
 	 */
 	void setDiameter(Dimension value);
+
+	/**
+	 * Returns the value of the '<em><b>Depth</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * How far beyond its mouth a device comes (mm); without it nobody knows whether one reaches.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Depth</em>' attribute.
+	 * @see #setDepth(Dimension)
+	 * @see org.ferrule.model.ModelPackage#getSideBranch_Depth()
+	 * @model dataType="org.ferrule.model.Dimension"
+	 *        annotation="https://ferrule.invalid/annotation/1 figure='LENGTH' label='Depth to reach'"
+	 * @generated
+	 */
+	Dimension getDepth();
+
+	/**
+	 * Sets the value of the '{@link org.ferrule.model.SideBranch#getDepth <em>Depth</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Depth</em>' attribute.
+	 * @see #getDepth()
+	 * @generated
+	 */
+	void setDepth(Dimension value);
 
 } // SideBranch

@@ -89,7 +89,7 @@ public interface SystemInPlace extends Element
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * <!-- begin-model-doc -->
-	 * The guide catheter: id, id#lumen, or path!id where two libraries share an id.
+	 * The guide catheter: id, or path!id where two libraries share an id.
 	 * <!-- end-model-doc -->
 	 * @return the value of the '<em>Guide</em>' attribute.
 	 * @see #setGuide(String)

@@ -54,6 +54,7 @@ public class PlacementItemProvider extends ElementItemProvider
 
 			addSlotPropertyDescriptor(object);
 			addRolePropertyDescriptor(object);
+			addProtrusionPropertyDescriptor(object);
 		}
 		return itemPropertyDescriptors;
 	}
@@ -96,6 +97,29 @@ public class PlacementItemProvider extends ElementItemProvider
 				 getString("_UI_Placement_role_feature"),
 				 getString("_UI_Placement_role_description"),
 				 ModelPackage.Literals.PLACEMENT__ROLE,
+				 true,
+				 false,
+				 false,
+				 ItemPropertyDescriptor.GENERIC_VALUE_IMAGE,
+				 null,
+				 null));
+	}
+
+	/**
+	 * This adds a property descriptor for the Protrusion feature.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected void addProtrusionPropertyDescriptor(Object object)
+	{
+		itemPropertyDescriptors.add
+			(createItemPropertyDescriptor
+				(((ComposeableAdapterFactory)adapterFactory).getRootAdapterFactory(),
+				 getResourceLocator(),
+				 getString("_UI_Placement_protrusion_feature"),
+				 getString("_UI_Placement_protrusion_description"),
+				 ModelPackage.Literals.PLACEMENT__PROTRUSION,
 				 true,
 				 false,
 				 false,
@@ -156,6 +180,7 @@ public class PlacementItemProvider extends ElementItemProvider
 		{
 			case ModelPackage.PLACEMENT__SLOT:
 			case ModelPackage.PLACEMENT__ROLE:
+			case ModelPackage.PLACEMENT__PROTRUSION:
 				fireNotifyChanged(new ViewerNotification(notification, notification.getNotifier(), false, true));
 				return;
 		}

@@ -54,6 +54,7 @@ public class SideBranchItemProvider extends SourcedItemProvider
 			addNamePropertyDescriptor(object);
 			addAtPropertyDescriptor(object);
 			addDiameterPropertyDescriptor(object);
+			addDepthPropertyDescriptor(object);
 		}
 		return itemPropertyDescriptors;
 	}
@@ -128,6 +129,29 @@ public class SideBranchItemProvider extends SourcedItemProvider
 	}
 
 	/**
+	 * This adds a property descriptor for the Depth feature.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected void addDepthPropertyDescriptor(Object object)
+	{
+		itemPropertyDescriptors.add
+			(createItemPropertyDescriptor
+				(((ComposeableAdapterFactory)adapterFactory).getRootAdapterFactory(),
+				 getResourceLocator(),
+				 getString("_UI_SideBranch_depth_feature"),
+				 getString("_UI_SideBranch_depth_description"),
+				 ModelPackage.Literals.SIDE_BRANCH__DEPTH,
+				 true,
+				 false,
+				 false,
+				 ItemPropertyDescriptor.GENERIC_VALUE_IMAGE,
+				 null,
+				 null));
+	}
+
+	/**
 	 * This returns SideBranch.gif.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -180,6 +204,7 @@ public class SideBranchItemProvider extends SourcedItemProvider
 			case ModelPackage.SIDE_BRANCH__NAME:
 			case ModelPackage.SIDE_BRANCH__AT:
 			case ModelPackage.SIDE_BRANCH__DIAMETER:
+			case ModelPackage.SIDE_BRANCH__DEPTH:
 				fireNotifyChanged(new ViewerNotification(notification, notification.getNotifier(), false, true));
 				return;
 		}

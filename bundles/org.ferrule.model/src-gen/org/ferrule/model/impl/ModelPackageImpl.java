@@ -4092,6 +4092,17 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 	 * @generated
 	 */
 	@Override
+	public EAttribute getPlacement_Protrusion()
+	{
+		return (EAttribute)placementEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getPlannedTry()
 	{
 		return plannedTryEClass;
@@ -4634,6 +4645,17 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 	public EAttribute getSideBranch_Diameter()
 	{
 		return (EAttribute)sideBranchEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSideBranch_Depth()
+	{
+		return (EAttribute)sideBranchEClass.getEStructuralFeatures().get(3);
 	}
 
 	/**
@@ -6201,6 +6223,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		placementEClass = createEClass(PLACEMENT);
 		createEAttribute(placementEClass, PLACEMENT__SLOT);
 		createEAttribute(placementEClass, PLACEMENT__ROLE);
+		createEAttribute(placementEClass, PLACEMENT__PROTRUSION);
 
 		plannedTryEClass = createEClass(PLANNED_TRY);
 		createEAttribute(plannedTryEClass, PLANNED_TRY__SUCCESSES);
@@ -6259,6 +6282,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		createEAttribute(sideBranchEClass, SIDE_BRANCH__NAME);
 		createEAttribute(sideBranchEClass, SIDE_BRANCH__AT);
 		createEAttribute(sideBranchEClass, SIDE_BRANCH__DIAMETER);
+		createEAttribute(sideBranchEClass, SIDE_BRANCH__DEPTH);
 
 		statedFactEClass = createEClass(STATED_FACT);
 		createEAttribute(statedFactEClass, STATED_FACT__FACT);
@@ -6828,6 +6852,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		initEClass(placementEClass, Placement.class, "Placement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getPlacement_Slot(), this.getSystemSlot(), "slot", null, 1, 1, Placement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPlacement_Role(), ecorePackage.getEString(), "role", null, 1, 1, Placement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPlacement_Protrusion(), this.getDimension(), "protrusion", null, 0, 1, Placement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(plannedTryEClass, PlannedTry.class, "PlannedTry", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getPlannedTry_Successes(), ecorePackage.getEInt(), "successes", null, 0, 1, PlannedTry.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -6886,6 +6911,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		initEAttribute(getSideBranch_Name(), ecorePackage.getEString(), "name", null, 0, 1, SideBranch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSideBranch_At(), this.getDimension(), "at", null, 0, 1, SideBranch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSideBranch_Diameter(), this.getDimension(), "diameter", null, 0, 1, SideBranch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSideBranch_Depth(), this.getDimension(), "depth", null, 0, 1, SideBranch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(statedFactEClass, StatedFact.class, "StatedFact", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getStatedFact_Fact(), ecorePackage.getEString(), "fact", null, 1, 1, StatedFact.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -8367,6 +8393,14 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 			   "refers", "Role"
 		   });
 		addAnnotation
+		  (getPlacement_Protrusion(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "STATION",
+			   "label", "Tip beyond the guide by at most"
+		   });
+		addAnnotation
 		  (plannedTryEClass,
 		   source,
 		   new String[]
@@ -8548,6 +8582,14 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		   {
 			   "figure", "STATION",
 			   "label", "Station of its mouth"
+		   });
+		addAnnotation
+		  (getSideBranch_Depth(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "LENGTH",
+			   "label", "Depth to reach"
 		   });
 		addAnnotation
 		  (getLesionMeasures_BendDegrees(),

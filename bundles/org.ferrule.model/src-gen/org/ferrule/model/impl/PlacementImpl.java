@@ -14,6 +14,8 @@ import org.ferrule.model.ModelPackage;
 import org.ferrule.model.Placement;
 import org.ferrule.model.SystemSlot;
 
+import org.ferrule.quantity.Dimension;
+
 /**
  * <!-- begin-user-doc -->
  * An implementation of the model object '<em><b>Placement</b></em>'.
@@ -24,6 +26,7 @@ import org.ferrule.model.SystemSlot;
  * <ul>
  *   <li>{@link org.ferrule.model.impl.PlacementImpl#getSlot <em>Slot</em>}</li>
  *   <li>{@link org.ferrule.model.impl.PlacementImpl#getRole <em>Role</em>}</li>
+ *   <li>{@link org.ferrule.model.impl.PlacementImpl#getProtrusion <em>Protrusion</em>}</li>
  * </ul>
  *
  * @generated
@@ -78,6 +81,26 @@ public class PlacementImpl extends ElementImpl implements Placement
 	 * @ordered
 	 */
 	protected String role = ROLE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getProtrusion() <em>Protrusion</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getProtrusion()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Dimension PROTRUSION_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getProtrusion() <em>Protrusion</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getProtrusion()
+	 * @generated
+	 * @ordered
+	 */
+	protected Dimension protrusion = PROTRUSION_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -185,6 +208,31 @@ public class PlacementImpl extends ElementImpl implements Placement
 	 * @generated
 	 */
 	@Override
+	public Dimension getProtrusion()
+	{
+		return protrusion;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setProtrusion(Dimension newProtrusion)
+	{
+		Dimension oldProtrusion = protrusion;
+		protrusion = newProtrusion;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.PLACEMENT__PROTRUSION, oldProtrusion, protrusion));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType)
 	{
 		switch (featureID)
@@ -193,6 +241,8 @@ public class PlacementImpl extends ElementImpl implements Placement
 				return getSlot();
 			case ModelPackage.PLACEMENT__ROLE:
 				return getRole();
+			case ModelPackage.PLACEMENT__PROTRUSION:
+				return getProtrusion();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -212,6 +262,9 @@ public class PlacementImpl extends ElementImpl implements Placement
 				return;
 			case ModelPackage.PLACEMENT__ROLE:
 				setRole((String)newValue);
+				return;
+			case ModelPackage.PLACEMENT__PROTRUSION:
+				setProtrusion((Dimension)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -233,6 +286,9 @@ public class PlacementImpl extends ElementImpl implements Placement
 			case ModelPackage.PLACEMENT__ROLE:
 				setRole(ROLE_EDEFAULT);
 				return;
+			case ModelPackage.PLACEMENT__PROTRUSION:
+				setProtrusion(PROTRUSION_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -251,6 +307,8 @@ public class PlacementImpl extends ElementImpl implements Placement
 				return isSetSlot();
 			case ModelPackage.PLACEMENT__ROLE:
 				return ROLE_EDEFAULT == null ? role != null : !ROLE_EDEFAULT.equals(role);
+			case ModelPackage.PLACEMENT__PROTRUSION:
+				return PROTRUSION_EDEFAULT == null ? protrusion != null : !PROTRUSION_EDEFAULT.equals(protrusion);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -270,6 +328,8 @@ public class PlacementImpl extends ElementImpl implements Placement
 		if (slotESet) result.append(slot); else result.append("<unset>");
 		result.append(", role: ");
 		result.append(role);
+		result.append(", protrusion: ");
+		result.append(protrusion);
 		result.append(')');
 		return result.toString();
 	}

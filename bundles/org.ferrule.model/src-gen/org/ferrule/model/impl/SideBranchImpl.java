@@ -26,6 +26,7 @@ import org.ferrule.quantity.Dimension;
  *   <li>{@link org.ferrule.model.impl.SideBranchImpl#getName <em>Name</em>}</li>
  *   <li>{@link org.ferrule.model.impl.SideBranchImpl#getAt <em>At</em>}</li>
  *   <li>{@link org.ferrule.model.impl.SideBranchImpl#getDiameter <em>Diameter</em>}</li>
+ *   <li>{@link org.ferrule.model.impl.SideBranchImpl#getDepth <em>Depth</em>}</li>
  * </ul>
  *
  * @generated
@@ -91,6 +92,26 @@ public class SideBranchImpl extends SourcedImpl implements SideBranch
 	 * @ordered
 	 */
 	protected Dimension diameter = DIAMETER_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getDepth() <em>Depth</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDepth()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Dimension DEPTH_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getDepth() <em>Depth</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDepth()
+	 * @generated
+	 * @ordered
+	 */
+	protected Dimension depth = DEPTH_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -194,6 +215,31 @@ public class SideBranchImpl extends SourcedImpl implements SideBranch
 	 * @generated
 	 */
 	@Override
+	public Dimension getDepth()
+	{
+		return depth;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setDepth(Dimension newDepth)
+	{
+		Dimension oldDepth = depth;
+		depth = newDepth;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.SIDE_BRANCH__DEPTH, oldDepth, depth));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType)
 	{
 		switch (featureID)
@@ -204,6 +250,8 @@ public class SideBranchImpl extends SourcedImpl implements SideBranch
 				return getAt();
 			case ModelPackage.SIDE_BRANCH__DIAMETER:
 				return getDiameter();
+			case ModelPackage.SIDE_BRANCH__DEPTH:
+				return getDepth();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -226,6 +274,9 @@ public class SideBranchImpl extends SourcedImpl implements SideBranch
 				return;
 			case ModelPackage.SIDE_BRANCH__DIAMETER:
 				setDiameter((Dimension)newValue);
+				return;
+			case ModelPackage.SIDE_BRANCH__DEPTH:
+				setDepth((Dimension)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -250,6 +301,9 @@ public class SideBranchImpl extends SourcedImpl implements SideBranch
 			case ModelPackage.SIDE_BRANCH__DIAMETER:
 				setDiameter(DIAMETER_EDEFAULT);
 				return;
+			case ModelPackage.SIDE_BRANCH__DEPTH:
+				setDepth(DEPTH_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -270,6 +324,8 @@ public class SideBranchImpl extends SourcedImpl implements SideBranch
 				return AT_EDEFAULT == null ? at != null : !AT_EDEFAULT.equals(at);
 			case ModelPackage.SIDE_BRANCH__DIAMETER:
 				return DIAMETER_EDEFAULT == null ? diameter != null : !DIAMETER_EDEFAULT.equals(diameter);
+			case ModelPackage.SIDE_BRANCH__DEPTH:
+				return DEPTH_EDEFAULT == null ? depth != null : !DEPTH_EDEFAULT.equals(depth);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -291,6 +347,8 @@ public class SideBranchImpl extends SourcedImpl implements SideBranch
 		result.append(at);
 		result.append(", diameter: ");
 		result.append(diameter);
+		result.append(", depth: ");
+		result.append(depth);
 		result.append(')');
 		return result.toString();
 	}

@@ -55,7 +55,7 @@ final class Layers {
         SEES.put("io.pdf", "picture chart");
         SEES.put("io.svg", "picture chart");
         SEES.put("io.csv", "quantity fit chart");
-        SEES.put("engine", "quantity geometry fit picture chart model");
+        SEES.put("engine", "quantity geometry fit picture chart model escalation shelf order thresholds");
         SEES.put("cli",
                 "quantity geometry statistics calc fit picture chart model io.json io.pdf io.svg io.csv engine");
         SEES.put("ui", "quantity geometry fit picture chart model model.edit io.json engine");

@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.ferrule.engine.catalogue.Catalogue;
 import org.ferrule.engine.catalogue.CataloguedDevice;
 import org.ferrule.engine.catalogue.ReferenceException;
+import org.ferrule.engine.catalogue.UnknownDevices;
 import org.ferrule.fit.FitSolver;
 import org.ferrule.fit.check.FitCheck;
 import org.ferrule.fit.device.BenchResult;

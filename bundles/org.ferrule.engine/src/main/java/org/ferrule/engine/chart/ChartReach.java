@@ -7,8 +7,8 @@ package org.ferrule.engine.chart;
 import java.util.List;
 import java.util.Optional;
 
+import org.ferrule.engine.translate.VesselWay;
 import org.ferrule.model.FitChart;
-import org.ferrule.model.Lesion;
 import org.ferrule.quantity.Dimension;
 import org.ferrule.quantity.Length;
 
@@ -23,17 +23,7 @@ final class ChartReach {
             return readable(stated, "reach", "the reach", problems);
         }
         return chart.getPath() == null || chart.getLesion() == null ? Optional.empty()
-                : toLesion(chart.getLesion(), problems);
-    }
-
-    private static Optional<Length> toLesion(Lesion lesion, List<ChartProblem> problems) {
-        if (lesion.getAt() == null || lesion.getLength() == null) {
-            problems.add(new ChartProblem("lesion", "the lesion has no place or no length, so the reach is not known"));
-            return Optional.empty();
-        }
-        Optional<Length> at = readable(lesion.getAt(), "lesion", "the place of the lesion", problems);
-        Optional<Length> length = readable(lesion.getLength(), "lesion", "the length of the lesion", problems);
-        return at.flatMap(a -> length.map(a::plus));
+                : new VesselWay(message -> problems.add(new ChartProblem("lesion", message))).end(chart.getLesion());
     }
 
     private static Optional<Length> readable(Dimension printed, String place, String what,

@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 
 import org.ferrule.engine.catalogue.Catalogue;
 import org.ferrule.engine.catalogue.ReferenceException;
+import org.ferrule.engine.catalogue.UnknownDevices;
 import org.ferrule.fit.device.Device;
 import org.ferrule.fit.figure.FigureReader;
 import org.ferrule.fit.passage.Bend;

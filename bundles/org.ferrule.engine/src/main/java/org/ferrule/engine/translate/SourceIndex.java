@@ -14,15 +14,16 @@ import org.ferrule.model.Source;
 import org.ferrule.model.Sourced;
 
 /** The sources of a document by id, for parts that name one or inherit it from what holds them. */
-final class SourceIndex {
+public final class SourceIndex {
     private final Map<String, Source> sources = new HashMap<>();
 
-    SourceIndex(Document document) {
+    /** The sources of that document. */
+    public SourceIndex(Document document) {
         document.getSources().forEach(s -> sources.putIfAbsent(s.getId(), s));
     }
 
     /** The source of a part: its own, else that of the nearest part around it that names one. */
-    SourceRef of(Sourced part) {
+    public SourceRef of(Sourced part) {
         EObject around = part;
         while (around instanceof Sourced sourced) {
             if (sourced.getSource() != null) {

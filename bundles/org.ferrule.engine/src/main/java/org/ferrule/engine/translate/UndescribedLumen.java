@@ -15,7 +15,7 @@ import org.ferrule.quantity.Length;
  * The lumen of a device whose papers do not describe one although it must have one: a guide catheter, or anything that
  * takes a wire. Its diameter is unknown, so only a claim or a bench result can answer for it.
  */
-final class UndescribedLumen {
+public final class UndescribedLumen {
     private static final Set<DeviceKind> HAVE_A_WORKING_LUMEN = Set.of(DeviceKind.INTRODUCER_SHEATH,
             DeviceKind.GUIDE_CATHETER, DeviceKind.GUIDE_EXTENSION, DeviceKind.INNER_CATHETER,
             DeviceKind.MICROCATHETER, DeviceKind.DUAL_LUMEN_MICROCATHETER, DeviceKind.ASPIRATION_CATHETER,
@@ -25,7 +25,7 @@ final class UndescribedLumen {
     }
 
     /** The lumens of a device whose document names none. */
-    static List<Lumen> of(DeviceKind kind, boolean takesWire, Length wholeLength) {
+    public static List<Lumen> of(DeviceKind kind, boolean takesWire, Length wholeLength) {
         if (HAVE_A_WORKING_LUMEN.contains(kind)) {
             return List.of(undescribed(Lumen.Use.WORKING, wholeLength));
         }

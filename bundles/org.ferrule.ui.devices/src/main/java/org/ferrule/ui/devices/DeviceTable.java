@@ -20,6 +20,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.ferrule.model.DeviceParts;
+import org.ferrule.model.ElementPath;
 import org.ferrule.ui.Services;
 import org.ferrule.ui.devices.part.DeleteKey;
 import org.ferrule.ui.devices.part.Deletion;
@@ -28,7 +29,6 @@ import org.ferrule.ui.devices.part.PartEdits;
 import org.ferrule.ui.devices.part.Shown;
 import org.ferrule.ui.devices.table.RowTable;
 import org.ferrule.ui.document.DocumentChange;
-import org.ferrule.ui.document.ElementPath;
 import org.ferrule.ui.look.Colours;
 import org.ferrule.ui.preferences.UnitPreferences;
 

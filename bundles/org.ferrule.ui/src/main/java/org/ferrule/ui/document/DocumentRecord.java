@@ -15,6 +15,7 @@ import org.ferrule.io.json.DocumentProblem;
 import org.ferrule.io.json.ReadResult;
 import org.ferrule.io.json.TextRegion;
 import org.ferrule.model.Document;
+import org.ferrule.model.ElementPath;
 
 /**
  * What a file says at one moment: its document, or why it has none. Nobody changes the document of a record, so that

@@ -10,9 +10,9 @@ import java.util.Objects;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.ferrule.io.json.TextRegion;
+import org.ferrule.model.ElementPath;
 import org.ferrule.model.check.Severity;
 import org.ferrule.ui.document.DocumentRecord;
-import org.ferrule.ui.document.ElementPath;
 
 /**
  * Something wrong or doubtful in a document.

@@ -10,7 +10,7 @@ import java.util.Objects;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.runtime.PlatformObject;
 import org.eclipse.emf.ecore.EObject;
-import org.ferrule.ui.document.ElementPath;
+import org.ferrule.model.ElementPath;
 
 /**
  * A line or a device inside its file. Two nodes are equal if they name the same place, so that what is open in the tree

@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: EPL-2.0
  */
 
-package org.ferrule.ui.document;
+package org.ferrule.model;
 
 import java.util.List;
 import java.util.Objects;
