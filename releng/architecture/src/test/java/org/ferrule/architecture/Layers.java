@@ -61,6 +61,7 @@ final class Layers {
         SEES.put("ui", "quantity geometry fit picture chart model model.edit io.json engine");
         SEES.put("ui.devices", SEES.get("ui") + " ui");
         SEES.put("ui.fit", SEES.get("ui") + " ui calc io.pdf io.svg io.csv");
+        SEES.put("ui.escalation", SEES.get("ui.fit") + " ui.fit shelf order escalation plansheet");
         SEES.put("product", "");
     }
 

@@ -148,7 +148,7 @@ public final class ContentsPage extends DocumentPage {
 
     private void move(int step) {
         EObject moved = chosen().orElseThrow();
-        List<?> members = new Group(moved.eContainer(), (EReference) moved.eContainmentFeature()).members();
+        List<?> members = new Group(moved.eContainer(), moved.eContainmentFeature()).members();
         int place = members.indexOf(moved) + step;
         if (place >= 0 && place < members.size()) {
             session().execute(MoveCommand.create(session().domain(), moved.eContainer(), moved.eContainmentFeature(),
