@@ -28,7 +28,8 @@ final class Layers {
 
     /** Plain Java, java.base alone. */
     static final Set<String> KERNEL = Set.of("quantity", "geometry", "flow", "statistics", "mechanics", "balloon",
-            "calc", "fit", "escalation", "picture", "chart", "shelf", "order", "thresholds");
+            "calc", "fit", "escalation", "picture", "chart", "shelf", "order", "thresholds",
+            "plansheet");
 
     private static final String ROOT = "org.ferrule.";
     private static final Map<String, String> SEES = new HashMap<>();
@@ -41,14 +42,14 @@ final class Layers {
         SEES.put("mechanics", "");
         SEES.put("balloon", "quantity statistics");
         SEES.put("order", "");
-        SEES.put("calc", "quantity geometry flow statistics mechanics balloon order");
         SEES.put("thresholds", "");
-        SEES.put("calc", "quantity geometry flow statistics mechanics balloon thresholds");
+        SEES.put("calc", "quantity geometry flow statistics mechanics balloon order thresholds");
         SEES.put("fit", "quantity geometry flow statistics");
         SEES.put("escalation", "quantity fit shelf order");
         SEES.put("picture", "");
         SEES.put("shelf", "");
         SEES.put("chart", "quantity geometry statistics fit picture");
+        SEES.put("plansheet", "quantity geometry fit picture chart shelf order escalation");
         SEES.put("model", "quantity");
         SEES.put("model.edit", "quantity model");
         SEES.put("io.json", "quantity model");

@@ -19,24 +19,30 @@ import org.ferrule.picture.TextStyle;
  * @param indentMm of the lines
  * @param afterMm room below
  */
-record Block(String label, List<String> lines, TextStyle style, double indentMm, double afterMm) {
-    Block {
+public record Block(String label, List<String> lines, TextStyle style, double indentMm, double afterMm) {
+    public Block {
         lines = List.copyOf(lines);
     }
 
-    double heightMm() {
+    /** The room that it takes, with what is kept free below. */
+    public double heightMm() {
         return lines.size() * PageStyle.leading(style) + afterMm;
     }
 
-    void draw(PictureBuilder g, double xMm, double yMm) {
+    /** Draws it with its upper left corner at a place. */
+    public void draw(PictureBuilder g, double xMm, double yMm) {
         double baseline = PageStyle.baseline(yMm, style);
         g.lettering(style).text(xMm, baseline, label).lines(xMm + indentMm, baseline, PageStyle.leading(style), lines);
     }
 
     /** Blocks set below each other in columns. */
-    record Columns(List<List<Block>> columns, double columnMm, double gapMm) {
+    public record Columns(List<List<Block>> columns, double columnMm, double gapMm) {
+        public Columns {
+            columns = columns.stream().map(List::copyOf).toList();
+        }
 
-        double heightMm() {
+        /** The height of the longest column. */
+        public double heightMm() {
             return columns.stream().mapToDouble(Columns::heightOf).max().orElse(0);
         }
 
@@ -44,7 +50,8 @@ record Block(String label, List<String> lines, TextStyle style, double indentMm,
             return column.stream().mapToDouble(Block::heightMm).sum();
         }
 
-        void draw(PictureBuilder g, double xMm, double yMm) {
+        /** Draws them with their upper left corner at a place. */
+        public void draw(PictureBuilder g, double xMm, double yMm) {
             for (int i = 0; i < columns.size(); i++) {
                 double y = yMm;
                 for (Block block : columns.get(i)) {
@@ -54,7 +61,8 @@ record Block(String label, List<String> lines, TextStyle style, double indentMm,
             }
         }
 
-        int size() {
+        /** How many blocks there are. */
+        public int size() {
             return columns.stream().mapToInt(List::size).sum();
         }
     }
@@ -64,7 +72,7 @@ record Block(String label, List<String> lines, TextStyle style, double indentMm,
      *
      * @param mostMm the height that there is room for
      */
-    static Columns set(List<Block> blocks, int columns, double columnMm, double gapMm, double mostMm) {
+    public static Columns set(List<Block> blocks, int columns, double columnMm, double gapMm, double mostMm) {
         double height = blocks.stream().mapToDouble(Block::heightMm).max().orElse(0);
         while (height < mostMm && count(filled(blocks, columns, height)) < blocks.size()) {
             height = Math.min(mostMm, height + 1);

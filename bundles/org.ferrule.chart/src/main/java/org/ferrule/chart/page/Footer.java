@@ -15,19 +15,26 @@ import org.ferrule.picture.PictureBuilder;
 import org.ferrule.picture.Point;
 import org.ferrule.picture.TextLayout;
 
-/** The cautions and the author's footnotes; they stand at the foot of every page. */
-final class Footer {
+/** Cautions and footnotes at the foot of a page, with the sign of a warning. */
+public final class Footer {
     private static final double ABOVE_MM = 1.6;
 
     private final PageStyle style;
     private final double widthMm;
     private final List<String> lines = new ArrayList<>();
 
-    Footer(Sheet sheet, double widthMm) {
-        this.style = sheet.style();
+    /** The foot of a page of a chart: the cautions and the author's footnotes. */
+    static Footer of(Sheet sheet, double widthMm) {
+        List<String> texts = new ArrayList<>(List.of(sheet.phrases().get("page.caution")));
+        sheet.content().footnotes().stream().filter(note -> !note.isBlank()).forEach(texts::add);
+        return new Footer(sheet.style(), texts, widthMm);
+    }
+
+    /** A foot with some texts, the cautions first. */
+    public Footer(PageStyle style, List<String> texts, double widthMm) {
+        this.style = style;
         this.widthMm = widthMm;
-        add(sheet.phrases().get("page.caution"));
-        sheet.content().footnotes().stream().filter(note -> !note.isBlank()).forEach(this::add);
+        texts.forEach(this::add);
     }
 
     private void add(String text) {
@@ -38,11 +45,13 @@ final class Footer {
         return style.glyph() + 1.2;
     }
 
-    double heightMm() {
+    /** The room that it takes. */
+    public double heightMm() {
         return lines.size() * PageStyle.leading(style.small()) + ABOVE_MM;
     }
 
-    void draw(PictureBuilder g, double xMm, double yMm) {
+    /** Draws it with its upper left corner at a place. */
+    public void draw(PictureBuilder g, double xMm, double yMm) {
         g.group(Frame.named("caution"), c -> {
             c.pen(Ink.TEXT, 0.35).line(xMm, yMm + ABOVE_MM / 4, xMm + widthMm, yMm + ABOVE_MM / 4);
             SideMark.CAUTION.glyph().draw(c, new Point(xMm + style.glyph() / 2, yMm + ABOVE_MM + style.glyph() / 2),

@@ -32,7 +32,7 @@ final class PageRoom {
         this.heightMm = sheet.content().paper().heightMm() - 2 * margin;
         this.header = new Header(sheet, widthMm);
         this.legend = new Legend(sheet, Counts.in(sheet.content()), widthMm);
-        this.footer = new Footer(sheet, widthMm);
+        this.footer = Footer.of(sheet, widthMm);
     }
 
     /** The room between header and footer. */

@@ -13,63 +13,73 @@ import org.ferrule.picture.TextStyle;
  *
  * @param scale how much larger everything is than on A4, where nothing is set smaller than 6.5 pt
  */
-record PageStyle(double scale) {
+public record PageStyle(double scale) {
     private static final double SMALLEST_PT = 6.5;
     private static final double USUAL_PT = 7.5;
     private static final double LARGEST_TITLE = 1.4;
 
-    TextStyle title() {
+    /** The title of a page. */
+    public TextStyle title() {
         return TextStyle.ofPt(15 * Math.min(scale, LARGEST_TITLE)).bold();
     }
 
-    TextStyle subtitle() {
+    /** What stands below a title. */
+    public TextStyle subtitle() {
         return TextStyle.ofPt(9 * scale);
     }
 
-    TextStyle heading() {
+    /** Headings. */
+    public TextStyle heading() {
         return TextStyle.ofPt(9 * scale).bold();
     }
 
-    TextStyle body() {
+    /** Text that is read, not looked up. */
+    public TextStyle body() {
         return TextStyle.ofPt(USUAL_PT * scale);
     }
 
     /** Names of devices and numbers in cells. */
-    TextStyle strong() {
+    public TextStyle strong() {
         return TextStyle.ofPt(USUAL_PT * scale).condensed().bold();
     }
 
     /** Words in cells, details of devices, footnotes, cautions. */
-    TextStyle small() {
+    public TextStyle small() {
         return TextStyle.ofPt(SMALLEST_PT * scale).condensed();
     }
 
-    TextStyle muted() {
+    /** What stands back. */
+    public TextStyle muted() {
         return small().in(Ink.MUTED);
     }
 
-    double margin() {
+    /** The margin of the page. */
+    public double margin() {
         return 9;
     }
 
-    double glyph() {
+    /** The size of a shape beside text. */
+    public double glyph() {
         return 2.9 * scale;
     }
 
-    double padding() {
+    /** The room round what stands in a box. */
+    public double padding() {
         return 0.9 * scale;
     }
 
-    static double leading(TextStyle style) {
+    /** The distance from line to line, in millimetres. */
+    public static double leading(TextStyle style) {
         return TextMeasure.standard().leadingMm(style);
     }
 
-    static double width(String text, TextStyle style) {
+    /** The width of one line, in millimetres. */
+    public static double width(String text, TextStyle style) {
         return TextMeasure.standard().widthMm(text, style);
     }
 
     /** The baseline of a line of text whose room begins at a height. */
-    static double baseline(double top, TextStyle style) {
+    public static double baseline(double top, TextStyle style) {
         return top + TextMeasure.standard().ascentMm(style);
     }
 }

@@ -42,7 +42,7 @@ public record PaperFormat(Size size, boolean landscape) {
     }
 
     /** How much larger everything is set than on A4: sheets for the wall are read from farther away. */
-    double scale() {
+    public double scale() {
         return size == Size.A3 || size == Size.TABLOID ? 1.25 : 1;
     }
 }

@@ -11,7 +11,7 @@ import java.util.ResourceBundle;
 
 /** The templates of one language. */
 public final class Phrases {
-    private static final String BUNDLE = "org.ferrule.chart.words.words";
+    private static final String WORDS = "words";
 
     private final ResourceBundle bundle;
 
@@ -26,9 +26,19 @@ public final class Phrases {
 
     /** The templates in a language, as far as they are translated; the rest in English. */
     public static Phrases in(Locale language) {
+        return beside(Phrases.class, WORDS, language);
+    }
+
+    /** The English templates in a properties file of that name beside a class of another bundle. */
+    public static Phrases beside(Class<?> neighbour, String name) {
+        return beside(neighbour, name, Locale.ROOT);
+    }
+
+    private static Phrases beside(Class<?> neighbour, String name, Locale language) {
         ResourceBundle.Control noDefault = ResourceBundle.Control.getNoFallbackControl(
                 ResourceBundle.Control.FORMAT_PROPERTIES);
-        return new Phrases(ResourceBundle.getBundle(BUNDLE, language, Phrases.class.getClassLoader(), noDefault));
+        return new Phrases(ResourceBundle.getBundle(neighbour.getPackageName() + "." + name, language,
+                neighbour.getClassLoader(), noDefault));
     }
 
     /**

@@ -1,0 +1,106 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.plansheet.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.ferrule.chart.look.VerdictLook;
+import org.ferrule.chart.words.AnswerWords;
+import org.ferrule.chart.words.PairNames;
+import org.ferrule.chart.words.Phrases;
+import org.ferrule.chart.words.ReasonWords;
+import org.ferrule.escalation.equipment.Crossing;
+import org.ferrule.escalation.equipment.Filling;
+import org.ferrule.escalation.equipment.Suitability;
+import org.ferrule.fit.passage.PhaseAnswer;
+import org.ferrule.fit.verdict.Authority;
+import org.ferrule.fit.verdict.ReasonCode;
+import org.ferrule.fit.verdict.Verdict;
+import org.ferrule.quantity.Length;
+
+/** Verdicts of a plan, with the words, the clearances and the looks that charts have for them. */
+public final class FitWords {
+    private final Phrases phrases;
+    private final ReasonWords reasons;
+    private final AnswerWords answers;
+
+    FitWords(Phrases phrases, ReasonWords reasons) {
+        this.phrases = phrases;
+        this.reasons = reasons;
+        this.answers = new AnswerWords(reasons);
+    }
+
+    /** How the verdict on a device looks in charts. */
+    public VerdictLook look(Suitability suitability) {
+        Authority authority = suitability.deciding().filter(c -> c.verdict() == suitability.verdict())
+                .map(c -> c.deciding().authority()).orElse(Authority.GEOMETRY);
+        return VerdictLook.of(suitability.verdict(), authority);
+    }
+
+    /** Verdict and the clearance that is sure, such as "fits, 0.12 mm left"; "stands by" of what passes nothing. */
+    public String brief(Suitability suitability) {
+        if (suitability.crossings().isEmpty() && suitability.filling().isEmpty()) {
+            return phrases.get("fit.standsBy");
+        }
+        String word = look(suitability).word();
+        boolean known = suitability.verdict() != Verdict.UNKNOWN;
+        Optional<Length> left = suitability.worstClearance().filter(clearance -> known);
+        return left.map(clearance -> clearance.isNegative()
+                ? phrases.fill("fit.overlap", word, reasons.lengths().overlap(clearance))
+                : phrases.fill("fit.left", word, reasons.lengths().clearance(clearance))).orElse(word);
+    }
+
+    /** All that was asked of a device with the answers and their reasons, one line each. */
+    public List<String> explain(Suitability suitability) {
+        List<String> lines = new ArrayList<>();
+        for (Crossing crossing : suitability.crossings()) {
+            lines.add(phrases.fill("way", phrases.get("way." + crossing.way()),
+                    answers.summary(crossing.deciding())));
+            why(crossing).forEach(lines::add);
+        }
+        suitability.filling().map(this::filling).ifPresent(lines::add);
+        return List.copyOf(lines);
+    }
+
+    /** Why a device cannot be planned with, in one line: what stops it, or what nobody states. */
+    public String against(Suitability suitability) {
+        Optional<Filling> filling = suitability.filling().filter(f -> f.verdict() == suitability.verdict());
+        if (filling.isPresent()) {
+            return filling(filling.get());
+        }
+        return suitability.deciding().map(crossing -> phrases.fill("fit.against",
+                phrases.get("way." + crossing.way()), String.join("; ", decisive(crossing)))).orElse("");
+    }
+
+    /** What has to be watched where a device passes: cautions of all its ways, each once. */
+    public List<String> cautions(Suitability suitability) {
+        return suitability.crossings().stream().flatMap(crossing -> crossing.answer().in().reasons().stream()
+                .filter(reason -> reason.code().weight() == ReasonCode.Weight.CAUTION)
+                .map(reason -> reasons.say(reason, crossing.answer().in(), PairNames.of(crossing.question()))))
+                .distinct().toList();
+    }
+
+    /** Whether a balloon fills the lumen that it lies in. */
+    String filling(Filling filling) {
+        return phrases.fill("filling." + filling.verdict(), length(filling.diameter()), length(filling.lumen()));
+    }
+
+    private String length(Optional<Length> length) {
+        return length.map(reasons.lengths()::plain).orElseGet(() -> phrases.get("notStated"));
+    }
+
+    private List<String> decisive(Crossing crossing) {
+        List<String> said = why(crossing);
+        return said.isEmpty() ? List.of(answers.summary(crossing.deciding())) : said;
+    }
+
+    private List<String> why(Crossing crossing) {
+        PhaseAnswer answer = crossing.deciding();
+        return answer.reasons().stream().filter(r -> r.code().weight() == ReasonCode.Weight.DECIDES)
+                .map(r -> reasons.say(r, answer, PairNames.of(crossing.question()))).distinct().toList();
+    }
+}

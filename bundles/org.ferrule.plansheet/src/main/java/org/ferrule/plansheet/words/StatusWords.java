@@ -1,0 +1,93 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.plansheet.words;
+
+import java.util.List;
+
+import org.ferrule.chart.words.Phrases;
+import org.ferrule.chart.words.Printable;
+import org.ferrule.escalation.equipment.Candidate;
+import org.ferrule.escalation.equipment.MoveAnswer;
+import org.ferrule.escalation.plan.BailOut;
+import org.ferrule.escalation.plan.Progress;
+import org.ferrule.escalation.plan.StopStatus;
+import org.ferrule.escalation.plan.WireCheck;
+import org.ferrule.escalation.state.Outcome;
+import org.ferrule.shelf.stock.Pick;
+
+/** Where a case stands: the wire, what must be at hand, what is to be delivered, when to stop, the log. */
+public final class StatusWords {
+    private final Phrases phrases;
+    private final PlanNames names;
+    private final EquipmentWords equipment;
+    private final LackWords lacks;
+
+    StatusWords(Phrases phrases, PlanNames names, EquipmentWords equipment, LackWords lacks) {
+        this.phrases = phrases;
+        this.names = names;
+        this.equipment = equipment;
+        this.lacks = lacks;
+    }
+
+    /** What must be seen before everything. */
+    public String wireCheck() {
+        return phrases.get("wire");
+    }
+
+    /** What the case states of it. */
+    public String wireCheck(WireCheck check) {
+        return phrases.get("wire." + check);
+    }
+
+    /** What is to be at hand, and with what: "coil: Nordal 3 x 10, fits, 0.1 mm left"; or why not. */
+    public String bailOut(BailOut bailOut) {
+        return phrases.fill("bailOut", names.role(bailOut.role()), single(bailOut.answer()));
+    }
+
+    /** Whether the device to be delivered passes the system in place; with the reason when it does not. */
+    public String delivery(MoveAnswer.Single answer) {
+        return phrases.fill("delivery", single(answer));
+    }
+
+    /** The boxes to lay ready for it. */
+    public List<String> picks(BailOut bailOut) {
+        return bailOut.answer().answer().flatMap(a -> a.chosen()).map(Candidate::supply).stream()
+                .flatMap(supply -> supply.picks().stream()).map((Pick pick) -> equipment.pick(pick)).toList();
+    }
+
+    private String single(MoveAnswer.Single answer) {
+        return answer.answer().filter(a -> a.chosen().isPresent())
+                .map(a -> phrases.fill("single", equipment.name(a.chosen().get()), equipment.fit(a)))
+                .orElseGet(() -> String.join("; ", lacks.say(answer.lacks())));
+    }
+
+    /** A stop rule. */
+    public String stop(StopStatus status) {
+        return Printable.line(status.rule().words());
+    }
+
+    /** How a stop rule stands: reached, reached at the worst by a step, not by this plan, or to be watched. */
+    public String standing(StopStatus status) {
+        if (status.reached()) {
+            return phrases.get("stop.reached");
+        }
+        if (status.rule().resource().isEmpty()) {
+            return phrases.get("stop.watched");
+        }
+        return status.rung().isPresent() ? phrases.fill("stop.rung", Integer.toString(status.rung().getAsInt()))
+                : phrases.get("stop.notReached");
+    }
+
+    /** Something wrong in the log; entries count from 1. */
+    public String problem(Progress.LogProblem problem) {
+        return phrases.fill("log." + problem.kind(), Integer.toString(problem.entry() + 1),
+                Printable.line(problem.detail()));
+    }
+
+    /** How an attempt ended. */
+    public String outcome(Outcome outcome) {
+        return outcome.word();
+    }
+}
