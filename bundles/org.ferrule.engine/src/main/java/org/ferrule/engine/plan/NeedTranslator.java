@@ -40,7 +40,8 @@ final class NeedTranslator {
         addRange(written, Literals.NEED__VESSEL, Need.Vessel::new, needs);
         addRange(written, Literals.NEED__BRANCH, Need.Branch::new, needs);
         if (needs.size() == before) {
-            undescribed.need(needs, written, Literals.NEED__FACT, "a need names neither a fact, nor a vessel or branch");
+            undescribed.need(needs, written, Literals.NEED__FACT,
+                    "a need names neither a fact, nor a vessel or branch");
         }
     }
 

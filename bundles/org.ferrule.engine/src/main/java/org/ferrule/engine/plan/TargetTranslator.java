@@ -32,7 +32,8 @@ final class TargetTranslator {
         }
         VesselWay way = new VesselWay(message -> problems.add(lesion.orElseThrow(), message));
         Optional<Length> reach = lesion.flatMap(way::end);
-        Optional<Length> start = lesion.flatMap(new VesselWay(message -> { })::start);
+        Optional<Length> start = lesion.flatMap(new VesselWay(message -> {
+        })::start);
         Optional<SideBranch> branch = Optional.ofNullable(file.getBranch());
         return new Target(reach, start, vessel(file, start),
                 branch.flatMap(b -> figures.length(b, Literals.SIDE_BRANCH__DIAMETER)),

@@ -119,7 +119,7 @@ final class PartPainter {
         return switch (part.state()) {
             case THERE -> Stroke.of(ink(DrawingInks.SHAFT_LINE), THIN_MM);
             case NEW -> Stroke.of(ink(DrawingInks.SHAFT_LINE), BOLD_MM);
-            case OUT -> Stroke.of(ink(Ink.MUTED), THIN_MM).dashed(Dash.of(1, 0.8));
+            case OUT -> Stroke.of(ink(Ink.MUTED), THIN_MM).dashed(Dash.of(1.0, 0.8));
         };
     }
 

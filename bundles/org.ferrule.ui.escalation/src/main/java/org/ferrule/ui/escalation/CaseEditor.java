@@ -31,6 +31,12 @@ public final class CaseEditor extends DocumentEditor {
         return live;
     }
 
+    /** Shows the step of a technique or a set-up in the ladder, as soon as there is a plan. */
+    public void showStep(String move) {
+        setActivePage(LadderPage.ID);
+        ladder.select(move);
+    }
+
     /** Returns the page with the ladder. */
     public LadderPage ladder() {
         return ladder;

@@ -32,6 +32,7 @@ public final class LadderPage extends DocumentPage implements PlanListener {
     private LadderHead head;
     private LadderCanvas ladder;
     private AttemptStrip strip;
+    private String wanted = "";
 
     /** Creates the page. */
     public LadderPage(DocumentEditor editor, LivePlan live) {
@@ -64,6 +65,9 @@ public final class LadderPage extends DocumentPage implements PlanListener {
             ladder.await();
         } else {
             live.shown().ifPresent(ladder::show);
+            if (!wanted.isEmpty()) {
+                select(wanted);
+            }
         }
         strip.show(live.shown(), live.stale());
         head.show(live, ladder.selected());
@@ -84,8 +88,9 @@ public final class LadderPage extends DocumentPage implements PlanListener {
         return head.budgets();
     }
 
-    /** Shows the step of a move; nothing when it is not in the plan. */
+    /** Shows the step of a move, at once or with the next plan; nothing when it is not in the plan. */
     public void select(String move) {
+        wanted = live.stale() ? move : "";
         Optional<Rung> found = live.shown().flatMap(
                 planned -> planned.plan().rungs().stream().filter(r -> r.move().id().equals(move)).findFirst());
         found.ifPresent(rung -> ladder.select(rung.number()));

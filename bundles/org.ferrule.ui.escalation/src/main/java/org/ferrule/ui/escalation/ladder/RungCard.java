@@ -11,21 +11,27 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.eclipse.swt.graphics.Rectangle;
+import org.ferrule.chart.look.Scheme;
 import org.ferrule.chart.look.VerdictLook;
 import org.ferrule.escalation.equipment.Candidate;
 import org.ferrule.escalation.equipment.RoleAnswer;
 import org.ferrule.escalation.plan.Rung;
 import org.ferrule.escalation.technique.Resource;
 import org.ferrule.fit.verdict.Authority;
+import org.ferrule.picture.Picture;
+import org.ferrule.plansheet.drawing.SystemDrawing;
 import org.ferrule.shelf.stock.Pick;
 import org.ferrule.ui.escalation.ladder.SheetWriter.Line;
 import org.ferrule.ui.escalation.live.PlannedCase;
+import org.ferrule.ui.look.Colours;
 
 /** Writes one step: what it is, what to take, what it changes, what to mind, when to give it up. */
 final class RungCard {
 
     private static final double LABEL = 4.6;
     private static final double BADGE = 1.6;
+    private static final double PIXELS_PER_MM_AND_LINE = 0.21;
+    private static final double LEAST_MM = 60;
 
     private final SheetWriter writer;
     private final PlannedCase planned;
@@ -77,6 +83,9 @@ final class RungCard {
         writer.labelled(indent, label, right, "Changes", plain(Stream.concat(
                 planned.words().rungs().changes(rung).stream(), rung.move().advice().changes().stream()).toList(),
                 false));
+        if (rung.isSetup()) {
+            writer.labelled(indent, label, right, "", List.of(drawing(rung)));
+        }
         writer.labelled(indent, label, right, "Mind", plain(rung.move().advice().cautions(), false));
         writer.labelled(indent, label, right, "Give up when", stop(rung));
         writer.labelled(indent, label, right, "After it", delivery(rung));
@@ -121,6 +130,17 @@ final class RungCard {
     private String lot(Pick pick) {
         String words = String.join(", ", planned.words().equipment().lot(pick.lot()));
         return pick.count() == 1 ? words : pick.count() + " of " + words;
+    }
+
+    /** The system before and after, as large as the lettering of the ladder. */
+    private Line drawing(Rung rung) {
+        return (sheet, indent, room) -> {
+            double pixelsPerMm = sheet.fonts().space(1) * PIXELS_PER_MM_AND_LINE;
+            Scheme scheme = Colours.dark() ? Scheme.DARK : Scheme.LIGHT;
+            Picture picture = SystemDrawing.change(rung.equipment().before(), rung.equipment().after(),
+                    planned.words(), scheme, Math.max(LEAST_MM, room / pixelsPerMm), 1);
+            sheet.picture(picture, indent, pixelsPerMm);
+        };
     }
 
     private List<Line> delivery(Rung rung) {

@@ -15,6 +15,7 @@ import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Display;
 import org.ferrule.chart.look.VerdictLook;
+import org.ferrule.picture.Picture;
 
 /** Writes pieces one below the other, in one column of a sheet. */
 final class SheetWriter {
@@ -102,6 +103,13 @@ final class SheetWriter {
         pieces.add(new GlyphPiece(look, left + indent, y + fonts.space(0.1), size));
         text(font, ink.color(), indent + size + fonts.space(0.4), room - size - fonts.space(0.4), words);
         y = Math.max(y, pieces.get(pieces.size() - 1).bounds().y + size);
+    }
+
+    /** Writes a picture. */
+    void picture(Picture picture, int indent, double pixelsPerMm) {
+        PicturePiece piece = new PicturePiece(picture, left + indent, y, pixelsPerMm);
+        pieces.add(piece);
+        y += piece.bounds().height;
     }
 
     /** Adds a piece that stands where it says. */

@@ -70,7 +70,8 @@ public final class ReferencePickers {
         List<CataloguedDevice> all = devices.all();
         Object[] offered = all.stream().filter(d -> only.test(d.device()))
                 .filter(d -> there.stream().noneMatch(d::isCalled)).toArray();
-        return pick(offered, d -> DeviceProposal.label((CataloguedDevice) d), ReferencePickers::icon, "Devices", several)
+        return pick(offered, d -> DeviceProposal.label((CataloguedDevice) d), ReferencePickers::icon, "Devices",
+                several)
                 .stream().map(d -> LibraryDevices.reference((CataloguedDevice) d, all)).toList();
     }
 

@@ -57,7 +57,8 @@ public final class ObjectsBlock implements PartBlock {
      * @param heading what stands above it; nothing if it is empty
      * @param adding adds the fields of one object
      */
-    public ObjectsBlock(DocumentSession session, IManagedForm managed, Composite parent, String heading, EReference reference,
+    public ObjectsBlock(DocumentSession session, IManagedForm managed, Composite parent, String heading,
+            EReference reference,
             List<ObjectColumn> columns, Consumer<FieldForm> adding) {
         this.session = session;
         this.managed = managed;

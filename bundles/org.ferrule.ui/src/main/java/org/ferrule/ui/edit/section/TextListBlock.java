@@ -44,7 +44,8 @@ public final class TextListBlock implements PartBlock {
      *
      * @param adding gets the texts that are there, and returns those that the user wants to add
      */
-    public TextListBlock(DocumentSession session, FormToolkit toolkit, Composite parent, String label, EAttribute feature,
+    public TextListBlock(DocumentSession session, FormToolkit toolkit, Composite parent, String label,
+            EAttribute feature,
             UnaryOperator<List<String>> adding) {
         this.session = session;
         this.feature = feature;
