@@ -7,13 +7,17 @@ package org.ferrule.model.check;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.ferrule.model.DeviceLibrary;
 import org.ferrule.model.Document;
+import org.ferrule.model.Move;
+import org.ferrule.model.ShelfDocument;
+import org.ferrule.model.TechniqueLibrary;
 
-/** Ids are unique among the sources, the lines and the devices of a document, and references can name them. */
+/** Ids are unique among the elements of one sort of a document, and references can name them. */
 final class IdCheck implements Check {
 
     @Override
@@ -25,6 +29,22 @@ final class IdCheck implements Check {
             checkAll(library.getLines(), "line", examination);
             checkAll(library.getDevices(), "device", examination);
         }
+        if (object instanceof TechniqueLibrary library) {
+            checkAll(library.getFacts(), "fact", examination);
+            checkAll(moves(library), "technique or set-up", examination);
+            checkAll(library.getBailOut(), "role", examination);
+            checkAll(library.getStopRules(), "stop rule", examination);
+        }
+        if (object instanceof Move move) {
+            checkAll(move.getRoles(), "role", examination);
+        }
+        if (object instanceof ShelfDocument shelf) {
+            checkAll(shelf.getItems(), "item", examination);
+        }
+    }
+
+    private static List<Move> moves(TechniqueLibrary library) {
+        return Stream.<Move>concat(library.getSetups().stream(), library.getTechniques().stream()).toList();
     }
 
     private static void checkAll(List<? extends EObject> elements, String what, Examination examination) {

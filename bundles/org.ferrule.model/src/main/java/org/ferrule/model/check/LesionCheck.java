@@ -8,19 +8,29 @@ import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.emf.ecore.EObject;
+import org.ferrule.model.CaseDocument;
 import org.ferrule.model.FitChart;
 import org.ferrule.model.Lesion;
 import org.ferrule.model.ModelPackage.Literals;
+import org.ferrule.model.VesselPath;
 import org.ferrule.quantity.Length;
 
-/** The lesion of a chart lies on its vessel path, if the lengths of all of its segments are known. */
+/** The lesion of a chart or of a case lies on its vessel path, if the lengths of all of its segments are known. */
 final class LesionCheck implements Check {
 
     @Override
     public void check(EObject object, Examination examination) {
-        if (object instanceof FitChart chart && chart.getPath() != null && chart.getLesion() != null) {
-            Lesion lesion = chart.getLesion();
-            Optional<Length> path = sum(chart.getPath().getSegments().stream()
+        if (object instanceof FitChart chart) {
+            check(chart.getPath(), chart.getLesion(), examination);
+        }
+        if (object instanceof CaseDocument file) {
+            check(file.getPath(), file.getLesion(), examination);
+        }
+    }
+
+    private static void check(VesselPath vessel, Lesion lesion, Examination examination) {
+        if (vessel != null && lesion != null) {
+            Optional<Length> path = sum(vessel.getSegments().stream()
                     .map(segment -> Lengths.of(segment.getLength())).toList());
             Optional<Length> end = sum(List.of(Lengths.of(lesion.getAt()), Lengths.of(lesion.getLength())));
             if (path.isPresent() && end.isPresent() && end.get().compareTo(path.get()) > 0) {

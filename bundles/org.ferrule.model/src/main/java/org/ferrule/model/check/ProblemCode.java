@@ -70,7 +70,47 @@ public enum ProblemCode {
     /** Conditions that cannot hold together. */
     CONDITIONS_EXCLUDE(Severity.ERROR),
     /** A lesion beyond the end of its path. */
-    LESION_BEYOND_PATH(Severity.WARNING);
+    LESION_BEYOND_PATH(Severity.WARNING),
+    /** A set-up or a technique that needs itself. */
+    CIRCULAR_REFERENCE(Severity.ERROR),
+    /** A role that nothing is asked for. */
+    ROLE_WITHOUT_DEVICE(Severity.ERROR),
+    /** Something that is a device and equipment. */
+    DEVICE_AND_EQUIPMENT(Severity.ERROR),
+    /** A need without a condition. */
+    EMPTY_NEED(Severity.ERROR),
+    /** A guide extension of which nobody says how far it protrudes. */
+    MISSING_PROTRUSION(Severity.ERROR),
+    /** A try with a better chance than the one before. */
+    CHANCE_RISES(Severity.WARNING),
+    /** Assumed counts of which nobody says who assumes them. */
+    PRIOR_WITHOUT_LABEL(Severity.ERROR),
+    /** A step of which nobody says what it uses up. */
+    NO_COSTS(Severity.WARNING),
+    /** A step outside the instructions for use without a reason. */
+    OFF_LABEL_WITHOUT_REASON(Severity.ERROR),
+    /** A limit of nothing, or a resource without a limit. */
+    LIMIT_WITHOUT_RESOURCE(Severity.ERROR),
+    /** A fact that is stated twice. */
+    STATED_TWICE(Severity.ERROR),
+    /** A figure of a patient that cannot be. */
+    IMPLAUSIBLE_PATIENT(Severity.ERROR),
+    /** A text that could tell who the patient is. */
+    PERSONAL_TEXT(Severity.WARNING),
+    /** An item of which nobody says what it is. */
+    ITEM_WITHOUT_DEVICE(Severity.WARNING),
+    /** A device identifier that cannot be one. */
+    BAD_CODE(Severity.ERROR),
+    /** Two items with one device identifier. */
+    DUPLICATE_CODE(Severity.ERROR),
+    /** The same units twice. */
+    DUPLICATE_LOT(Severity.ERROR),
+    /** One lot with two dates of expiry. */
+    LOT_WITH_TWO_DATES(Severity.ERROR),
+    /** Several units with one serial number. */
+    SERIAL_OF_SEVERAL(Severity.ERROR),
+    /** Units that must not be used any more. */
+    EXPIRED(Severity.WARNING);
 
     private final Severity severity;
 

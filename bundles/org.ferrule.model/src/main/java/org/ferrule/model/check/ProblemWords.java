@@ -57,6 +57,7 @@ final class ProblemWords {
             case NOT_MORE_THAN_ZERO -> "{0} is not more than zero";
             case CONDITIONS_EXCLUDE -> "\"{0}\" and \"{1}\" exclude each other";
             case LESION_BEYOND_PATH -> "the lesion ends at {0}, beyond the end of its path at {1}";
+            default -> PlanProblemWords.pattern(code);
         };
     }
 }
