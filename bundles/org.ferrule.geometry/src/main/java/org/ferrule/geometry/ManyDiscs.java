@@ -20,8 +20,8 @@ import org.ferrule.quantity.LengthUnit;
  */
 final class ManyDiscs {
     /** Descents by number of discs, so many that they rarely miss the best arrangement. */
-    private static final int[] DESCENTS = { 0, 0, 0, 0, 60, 150, 200, 500, 1200, 1500, 1800, 2000, 2000, 2000,
-        2000, 2000, 2000 };
+    private static final int[] DESCENTS = { 0, 0, 0, 0, 60, 150, 500, 1000, 1200, 1500, 1800, 2000, 2000,
+        2000, 2000, 2000, 2000 };
     private static final double UNITS = 2.0 * LengthUnit.MILLIMETRE.thirdNanometres();
 
     private final List<Length> falling;
@@ -52,12 +52,13 @@ final class ManyDiscs {
 
     private Enclosure searched() {
         List<Shape> shapes = falling.stream().map(diameter -> Shape.disc(diameter.mm() / 2)).toList();
-        Arrangement found = PackingSearch.search(shapes, DESCENTS[falling.size()], this::isLeast);
+        int descents = DESCENTS[falling.size()];
+        Arrangement found = PackingSearch.search(shapes, descents, this::isLeast);
         Certificate certificate = Certificate.of(outlines(found)).orElseThrow();
         Length upper = certificate.diameter();
         Length sum = falling.get(0).plus(falling.get(1));
         if (upper.minus(sum).compareTo(DiscsBound.ROUNDING) <= 0) {
-            return new PairInFull(falling, found).enclosure()
+            return new PairInFull(falling).enclosure(found, descents)
                     .orElseGet(() -> new Enclosure(sum, upper, certificate.discs()));
         }
         return new Enclosure(bound.lower(upper), upper, certificate.discs());

@@ -23,36 +23,46 @@ final class PairInFull {
     private static final double ROOM = 1e-8;
 
     private final List<Length> falling;
-    private final Arrangement rough;
+    private final List<Shape> thick;
+    private final Length sum;
 
     /**
      * Prepares the proof.
      *
      * @param falling the discs
-     * @param rough where they lie in a circle hardly larger than the sum of the two largest
      */
-    PairInFull(List<Length> falling, Arrangement rough) {
+    PairInFull(List<Length> falling) {
         this.falling = falling;
-        this.rough = rough;
+        double room = falling.get(0).mm() * ROOM;
+        thick = IntStream.range(0, falling.size())
+                .mapToObj(i -> Shape.disc(falling.get(i).mm() / 2 + (i < 2 ? 0 : room))).toList();
+        sum = falling.get(0).plus(falling.get(1));
     }
 
-    /** Returns the exact answer, or empty if some disc has hardly any room. */
-    Optional<Enclosure> enclosure() {
-        double room = falling.get(0).mm() * ROOM;
-        List<Shape> thick = IntStream.range(0, falling.size())
-                .mapToObj(i -> Shape.disc(falling.get(i).mm() / 2 + (i < 2 ? 0 : room))).toList();
-        Length sum = falling.get(0).plus(falling.get(1));
-        return PackingSearch.fill(thick, new Arrangement(turned(), sum.mm() / 2), 2).map(this::placed)
+    /**
+     * Returns the exact answer, or empty if some disc has hardly any room.
+     *
+     * @param rough where the discs lie in a circle hardly larger than the sum; they may be wedged there, and then other
+     *        places are searched
+     * @param mostDescents when to end that search
+     */
+    Optional<Enclosure> enclosure(Arrangement rough, int mostDescents) {
+        double hardlyMore = sum.mm() / 2 * (1 + ROOM / 10);
+        return inFull(rough).or(() -> inFull(PackingSearch.search(thick, mostDescents, r -> r <= hardlyMore)));
+    }
+
+    private Optional<Enclosure> inFull(Arrangement rough) {
+        return PackingSearch.fill(thick, new Arrangement(turned(rough), sum.mm() / 2), 2).map(this::placed)
                 .filter(placed -> hasRoom(placed, sum)).map(placed -> new Enclosure(sum, sum, placed));
     }
 
     /** Turns the line through both large discs to the x axis and puts them where they belong. */
-    private List<Centre> turned() {
+    private List<Centre> turned(Arrangement rough) {
         List<Centre> centres = new ArrayList<>();
         EnclosingCircle.discs(falling.subList(0, 2)).discs().forEach(d -> centres.add(new Centre(d.xMm(), d.yMm())));
         double x = rough.discs().get(1).x() - rough.discs().get(0).x();
         double y = rough.discs().get(1).y() - rough.discs().get(0).y();
-        double length = Math.hypot(x, y);
+        double length = StrictMath.hypot(x, y);
         rough.discs().stream().skip(2).map(centre -> new Centre((centre.x() * x + centre.y() * y) / length,
                 (centre.y() * x - centre.x() * y) / length)).forEach(centres::add);
         return centres;

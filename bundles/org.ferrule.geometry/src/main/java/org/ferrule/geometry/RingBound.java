@@ -60,7 +60,7 @@ final class RingBound {
         double product = 2 * fromA * fromB;
         double squares = fromA * fromA + fromB * fromB;
         double cosine = (squares - apart * apart) / product + ROUNDING * (squares + apart * apart) / product;
-        return cosine < 1 ? Math.acos(cosine) * (1 - ROUNDING) : 0;
+        return cosine < 1 ? StrictMath.acos(cosine) * (1 - ROUNDING) : 0;
     }
 
     /** Tells whether the discs that are not yet in the order can follow the first so many; disc 0 is the first. */

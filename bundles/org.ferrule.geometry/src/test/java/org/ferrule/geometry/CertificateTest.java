@@ -45,6 +45,12 @@ class CertificateTest {
         assertEquals(clear, disc(0, x, "1.2").isClearOf(disc(0, 0, "0.8")));
     }
 
+    @Test
+    void discsAreClearInAnyDirection() {
+        assertTrue(away(disc(0.61, 0.8, "1.1")).isClearOf(away(disc(0, 0, "0.9"))));
+        assertFalse(away(disc(0.6, 0.79, "1.1")).isClearOf(away(disc(0, 0, "0.9"))));
+    }
+
     // A bar from (0, 0) to (2, 0) of height 0.4 and a disc of diameter 0.6: 0.5 apart from its middle line.
     @ParameterizedTest
     @CsvSource({ "1, 0.5000001, true", "1, 0.4999999, false", "0.1, -0.5000001, true", "1.9, -0.4999999, false",

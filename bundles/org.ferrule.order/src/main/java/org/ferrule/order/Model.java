@@ -25,6 +25,10 @@ final class Model {
     final long[] setupNeeds;
     /** Set-ups that an option needs. */
     final long[] needs;
+    /** Sets of set-ups with which an option cannot be tried. */
+    final long[][] without;
+    /** Whether some option has such a set. */
+    final boolean exclusive;
     /** Options that must have been tried before an option. */
     final long[] after;
     /** Options that another is after. */
@@ -45,10 +49,6 @@ final class Model {
         List<Option> all = problem.options();
         setups = allSetups.size();
         options = all.size();
-        if (setups > Long.SIZE - 1 || options > Long.SIZE - 1) {
-            throw new OrderException(
-                    "at most 63 set-ups and 63 options can be ordered, not " + setups + " and " + options);
-        }
         stop = problem.stoppingCost();
         setupCost = allSetups.stream().mapToDouble(Setup::cost).toArray();
         cost = new double[options][];
@@ -57,6 +57,10 @@ final class Model {
         Map<String, Integer> place = places(all.stream().map(Option::id).toList());
         setupNeeds = allSetups.stream().mapToLong(setup -> bits(setup.setups(), setupPlace)).toArray();
         needs = all.stream().mapToLong(option -> bits(option.setups(), setupPlace)).toArray();
+        without = all.stream()
+                .map(option -> option.without().stream().mapToLong(set -> bits(set, setupPlace)).toArray())
+                .toArray(long[][]::new);
+        exclusive = all.stream().anyMatch(option -> !option.without().isEmpty());
         after = all.stream().mapToLong(option -> bits(option.after(), place)).toArray();
         long waitedFor = 0;
         for (int i = 0; i < options; i++) {

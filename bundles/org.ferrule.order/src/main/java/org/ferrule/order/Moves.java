@@ -52,7 +52,17 @@ final class Moves {
     private boolean tryAllowed(State state, int option) {
         int k = state.tries[option];
         return k < model.cost[option].length && (model.needs[option] & ~state.done) == 0
-                && (model.after[option] & ~state.tried()) == 0 && !(state.pending && k == 0 && model.risk[option]);
+                && !isExcluded(state, option) && (model.after[option] & ~state.tried()) == 0
+                && !(state.pending && k == 0 && model.risk[option]);
+    }
+
+    private boolean isExcluded(State state, int option) {
+        for (long set : model.without[option]) {
+            if ((set & ~state.done) == 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     double cost(State state, int move) {

@@ -6,6 +6,7 @@ package org.ferrule.order;
 
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Something that may succeed, and may be tried as often as it has tries.
@@ -17,9 +18,10 @@ import java.util.Set;
  * @param tier class of hazard; lower ones come first where the rules say so
  * @param axis what failed tries say something of other options about; empty for none
  * @param newRisk whether its first try brings in a new risk
+ * @param without sets of set-ups; while all of one set are in place it cannot be tried
  */
 public record Option(String id, List<Try> tries, Set<String> setups, Set<String> after, int tier, String axis,
-        boolean newRisk) {
+        boolean newRisk, Set<Set<String>> without) {
 
     /** @throws OrderException naming the values, where there is no try or chances rise */
     public Option {
@@ -27,6 +29,7 @@ public record Option(String id, List<Try> tries, Set<String> setups, Set<String>
         tries = List.copyOf(tries);
         setups = Set.copyOf(setups);
         after = Set.copyOf(after);
+        without = without.stream().map(Set::copyOf).collect(Collectors.toUnmodifiableSet());
         if (tries.isEmpty()) {
             throw new OrderException(id + " has no try");
         }
@@ -38,6 +41,12 @@ public record Option(String id, List<Try> tries, Set<String> setups, Set<String>
         }
     }
 
+    /** An option that is possible whatever other set-ups are in place. */
+    public Option(String id, List<Try> tries, Set<String> setups, Set<String> after, int tier, String axis,
+            boolean newRisk) {
+        this(id, tries, setups, after, tier, axis, newRisk, Set.of());
+    }
+
     /** Returns an option that needs nothing, of tier 0, on no axis, without a new risk. */
     public static Option of(String id, Try... tries) {
         return new Option(id, List.of(tries), Set.of(), Set.of(), 0, "", false);
@@ -45,16 +54,16 @@ public record Option(String id, List<Try> tries, Set<String> setups, Set<String>
 
     /** Returns the same option with these set-ups needed. */
     public Option needing(String... ids) {
-        return new Option(id, tries, Set.of(ids), after, tier, axis, newRisk);
+        return new Option(id, tries, Set.of(ids), after, tier, axis, newRisk, without);
     }
 
     /** Returns the same option with other tries. */
     public Option withTries(List<Try> others) {
-        return new Option(id, others, setups, after, tier, axis, newRisk);
+        return new Option(id, others, setups, after, tier, axis, newRisk, without);
     }
 
     /** Returns the same option, impossible where all set-ups of one of these sets are in place. */
     public Option without(Set<Set<String>> sets) {
-        return this;
+        return new Option(id, tries, setups, after, tier, axis, newRisk, sets);
     }
 }

@@ -18,12 +18,20 @@ import java.util.Set;
  * @param rules what is asked of the order
  */
 public record OrderProblem(List<Setup> setups, List<Option> options, double stoppingCost, OrderRules rules) {
+    private static final int MOST = 63;
 
-    /** @throws OrderException naming an id that is there twice, not there at all, or needs itself in the end */
+    /**
+     * @throws OrderException naming an id that is there twice, not there at all, or needs itself in the end, or the
+     *         numbers where there are more than 63 set-ups or options
+     */
     public OrderProblem {
         setups = List.copyOf(setups);
         options = List.copyOf(options);
         Checks.cost("stopping", stoppingCost);
+        if (setups.size() > MOST || options.size() > MOST) {
+            throw new OrderException("at most " + MOST + " set-ups and as many options can be ordered, not "
+                    + setups.size() + " and " + options.size());
+        }
         Map<String, Set<String>> setupNeeds = new HashMap<>();
         setups.forEach(setup -> add(setupNeeds, setup.id(), setup.setups()));
         Map<String, Set<String>> optionNeeds = new HashMap<>();
@@ -33,6 +41,7 @@ public record OrderProblem(List<Setup> setups, List<Option> options, double stop
                 throw new OrderException("the id " + option.id() + " is there twice");
             }
             Checks.known(option.id(), option.setups(), setupNeeds.keySet());
+            option.without().forEach(set -> Checks.known(option.id(), set, setupNeeds.keySet()));
         }
         Checks.noCircle(setupNeeds);
         Checks.noCircle(optionNeeds);

@@ -28,6 +28,11 @@ public record OrderedPlan(List<Placement> placements, double expectedCost, doubl
         return placements.stream().map(Placement::step).toList();
     }
 
+    /** Returns the expected cost of the steps alone, without that of stopping. */
+    public double stepsCost() {
+        return placements.stream().mapToDouble(placement -> placement.reach() * placement.step().cost()).sum();
+    }
+
     /** Returns whether no allowed order is better. */
     public boolean isExact() {
         return lowerBound == expectedCost;

@@ -15,11 +15,7 @@ public final class Orders {
     private Orders() {
     }
 
-    /**
-     * Returns the best order, or a good one with a bound on how much better the best can be.
-     *
-     * @throws OrderException when there are more than 63 set-ups or options
-     */
+    /** Returns the best order, or a good one with a bound on how much better the best can be. */
     public static OrderedPlan solve(OrderProblem problem) {
         Model model = new Model(problem);
         Search.Found found = new Search(model, WORK).best();

@@ -63,7 +63,8 @@ final class Search {
         tolerance = ROUNDING * model.stop;
         OrderRules rules = model.problem.rules();
         discounted = rules.sameAxisDiscount() < 1;
-        byIndex = !discounted && rules.budget().isEmpty() && !rules.oneNewRiskAStep();
+        // What a set-up makes impossible may have to come before its turn by index.
+        byIndex = !discounted && rules.budget().isEmpty() && !rules.oneNewRiskAStep() && !model.exclusive;
         for (int level = 0; level < model.levels; level++) {
             relaxations.add(new Relaxation(model, level, new double[0]));
             known.add(new HashMap<>());

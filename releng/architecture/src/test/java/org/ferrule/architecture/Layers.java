@@ -48,6 +48,7 @@ final class Layers {
         SEES.put("escalation", "quantity fit shelf order");
         SEES.put("picture", "");
         SEES.put("shelf", "");
+        SEES.put("purchase", "shelf");
         SEES.put("chart", "quantity geometry statistics fit picture");
         SEES.put("plansheet", "quantity geometry fit picture chart shelf order escalation");
         SEES.put("model", "quantity shelf thresholds");

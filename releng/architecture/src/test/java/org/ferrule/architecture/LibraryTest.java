@@ -59,6 +59,7 @@ class LibraryTest {
         "org.apache.pdfbox..,            io.pdf",
         "org.apache.commons.csv..,       io.csv",
         "picocli..,                      cli",
+        "org.ojalgo..,                   purchase",
         "org.eclipse.emf.ecore..,        model model.edit io.json engine cli ui ui.devices ui.fit ui.escalation",
         "org.eclipse.emf.edit..,         model.edit ui ui.devices ui.fit ui.escalation",
         "org.eclipse.nebula..,           ui ui.devices ui.fit ui.escalation",

@@ -39,6 +39,10 @@ public class MatrixBenchmark {
     @Param({ "625", "1250", "2500", "5000" })
     public int side;
 
+    /** Whether sizes are those few that catalogues print, so that devices are often alike, or every device its own. */
+    @Param({ "usual", "different" })
+    public String devices;
+
     private MatrixQuestion question;
     private MatrixQuestion next;
     private FitMatrix matrix;
@@ -46,10 +50,12 @@ public class MatrixBenchmark {
     /** Reads the devices, and one of them with another figure. */
     @Setup
     public void prepare() {
-        question = UsualQuestion.of(side, side);
+        boolean areDifferent = devices.equals("different");
+        question = UsualQuestion.of(side, side, areDifferent);
         List<ReadDevice> columns = new ArrayList<>(question.inner());
         int place = side / 2;
-        columns.set(place, ReadDevice.of(new UsualDevices(2).inner(place + 1).get(place), question.rules()));
+        columns.set(place, ReadDevice.of(new UsualDevices(2, areDifferent).inner(place + 1).get(place),
+                question.rules()));
         next = new MatrixQuestion(question.outer(), columns, question.direction(), question.reach(),
                 question.rules(), question.solver());
         matrix = FitMatrix.solve(question, Progress.SILENT);

@@ -36,9 +36,17 @@ final class UsualDevices {
     private static final String[] FRENCH = { "5 Fr", "6 Fr", "7 Fr", "8 Fr" };
 
     private final Random random;
+    private final boolean areDifferent;
 
-    UsualDevices(long seed) {
-        random = new Random(seed);
+    /**
+     * A source of devices.
+     *
+     * @param areDifferent whether every diameter is its own, so that no two devices are alike; else sizes are those few
+     *                     that catalogues print
+     */
+    UsualDevices(long seed, boolean areDifferent) {
+        this.random = new Random(seed);
+        this.areDifferent = areDifferent;
     }
 
     /** So many devices with a lumen. */
@@ -138,7 +146,7 @@ final class UsualDevices {
     }
 
     private Device wire(String id) {
-        String core = random.nextInt(4) == 0 ? "0.018 in" : "0.014 in";
+        String core = inches(random.nextInt(4) == 0 ? 0.018 : 0.014);
         return device(id, DeviceKind.GUIDEWIRE, core, 1900, "",
                 List.of(taper("tip", 0, 20, "0.009 in", core), plain("shaft", 20, 1900, core)), List.of(), false,
                 List.of());
@@ -175,7 +183,7 @@ final class UsualDevices {
                 List.of(new LumenSection(name, Length.ZERO, at(length), printed, printed, SourceRef.NONE)));
     }
 
-    private static Lumen taperedLumen(String name, int length, String wide, String narrow) {
+    private Lumen taperedLumen(String name, int length, String wide, String narrow) {
         Optional<Dimension> proximal = Optional.of(Dimension.parse(wide));
         return new Lumen(name, Lumen.Use.WIRE, Lumen.Opening.HUB, Length.ZERO, at(length), List.of(
                 new LumenSection("body", Length.ZERO, at(length - 200), proximal, proximal, SourceRef.NONE),
@@ -183,7 +191,7 @@ final class UsualDevices {
                         Optional.of(Dimension.parse(narrow)), SourceRef.NONE)));
     }
 
-    private static Claim minimumLumen(double mm) {
+    private Claim minimumLumen(double mm) {
         return claim(Claim.Type.MINIMUM_LUMEN, inches(mm / 25.4), DeviceKind.GUIDE_CATHETER, List.of());
     }
 
@@ -224,11 +232,17 @@ final class UsualDevices {
         return Length.of(Integer.toString(mm), LengthUnit.MILLIMETRE);
     }
 
-    private static String mm(double value) {
-        return String.format(Locale.ROOT, "%.2f mm", value);
+    private String mm(double value) {
+        return areDifferent ? String.format(Locale.ROOT, "%.5f mm", varied(value))
+                : String.format(Locale.ROOT, "%.2f mm", value);
     }
 
-    private static String inches(double value) {
-        return String.format(Locale.ROOT, "%.4f in", value);
+    private String inches(double value) {
+        return areDifferent ? String.format(Locale.ROOT, "%.5f in", varied(value))
+                : String.format(Locale.ROOT, "%.4f in", value);
+    }
+
+    private double varied(double value) {
+        return value * (0.99 + 0.02 * random.nextDouble());
     }
 }

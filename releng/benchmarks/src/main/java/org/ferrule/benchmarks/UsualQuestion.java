@@ -61,9 +61,9 @@ final class UsualQuestion {
         return new MatrixQuestion(lines, columns, Direction.TIP_FIRST, Optional.empty(), rules, solver);
     }
 
-    /** The question about so many usual devices on either side. */
-    static MatrixQuestion of(int outer, int inner) {
-        UsualDevices devices = new UsualDevices(1);
+    /** The question about so many usual devices on either side, which may all be different. */
+    static MatrixQuestion of(int outer, int inner, boolean areDifferent) {
+        UsualDevices devices = new UsualDevices(1, areDifferent);
         return of(devices.outer(outer), devices.inner(inner),
                 FitSolver.standard(devices.bench(200, outer, inner)));
     }

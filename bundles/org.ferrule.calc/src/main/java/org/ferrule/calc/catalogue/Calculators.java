@@ -18,7 +18,8 @@ public final class Calculators {
             new InterferenceCalculator(), new JointCalculator(), new StiffnessCalculator(), new ColumnCalculator(),
             new BuckleCalculator(), new CapstanCalculator(), new HoopCalculator(), new CreatinineClearanceCalculator(),
             new ContrastLimitCalculator(), new ContrastPointsCalculator(), new DoseNoticeCalculator(),
-            new OcclusionScoreCalculator(), new CalciumScoreCalculator(), new LesionClassCalculator());
+            new OcclusionScoreCalculator(), new CalciumScoreCalculator(), new LesionClassCalculator(),
+            new OrderCalculator());
 
     /** Returns all of them. */
     public List<Calculator> all() {

@@ -26,6 +26,8 @@ public enum Form {
     COUNT,
     /** A share between 0 and 1, or in percent. */
     SHARE,
+    /** A cost and one or more chances. */
+    TRIES,
     /** One of several words. */
     CHOICE,
     /** A length or a pressure, or a size that cannot be converted. */

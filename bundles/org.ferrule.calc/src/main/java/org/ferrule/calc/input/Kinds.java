@@ -8,8 +8,10 @@ import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import org.ferrule.balloon.ComplianceTable;
+import org.ferrule.order.Try;
 import org.ferrule.quantity.Dimension;
 import org.ferrule.quantity.Length;
 import org.ferrule.quantity.Meaning;
@@ -41,6 +43,9 @@ public final class Kinds {
     /** A part of a chain of dimensions; a minus sign before it makes the gap smaller. */
     public static final ValueKind<Contributor> CONTRIBUTOR = ValueKind.unordered(Form.TOLERANCED_LENGTH,
             "6.520 in +-0.010, -1.500 in +0.001/-0.002", Kinds::contributor);
+    /** The tries of an option: what each costs, and its chance once all before have failed. */
+    public static final ValueKind<List<Try>> TRIES = ValueKind.unordered(Form.TRIES, "2:0.5, 3:40 %:10 %",
+            Kinds::tries);
 
     /** Whether something is there. */
     public static final ValueKind<String> YES_OR_NO = oneOf("yes", "no");
@@ -68,6 +73,15 @@ public final class Kinds {
             }
             return text;
         }, Optional.empty());
+    }
+
+    private static List<Try> tries(String text) {
+        String[] parts = text.split(":", -1);
+        if (parts.length < 2) {
+            throw new IllegalArgumentException("must be a cost and a chance, such as 2:0.5");
+        }
+        double cost = Numbers.decimal(parts[0], "").doubleValue();
+        return Stream.of(parts).skip(1).map(chance -> new Try(cost, Numbers.share(chance).doubleValue())).toList();
     }
 
     private static Length length(String text) {

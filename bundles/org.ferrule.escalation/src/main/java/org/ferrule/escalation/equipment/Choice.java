@@ -19,6 +19,8 @@ public enum Choice {
     MORE_CLEARANCE,
     /** It expires first. */
     EXPIRES_FIRST,
+    /** With those that are better by themselves, nothing could play a later role. */
+    LATER_ROLES,
     /** It stands first in the library; all else is alike. */
     FIRST_IN_LIBRARY
 }

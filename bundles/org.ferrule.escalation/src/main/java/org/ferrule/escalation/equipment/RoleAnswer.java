@@ -5,6 +5,7 @@
 
 package org.ferrule.escalation.equipment;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -28,5 +29,13 @@ public record RoleAnswer(Role role, List<Candidate> ranked, Optional<Choice> cho
     /** The one that is planned with. */
     public Optional<Candidate> chosen() {
         return ranked.stream().limit(1).filter(Candidate::isReady).findFirst();
+    }
+
+    /** The same with another one chosen, for the sake of later roles. */
+    RoleAnswer preferring(Candidate other) {
+        List<Candidate> all = new ArrayList<>(ranked);
+        all.remove(other);
+        all.add(0, other);
+        return new RoleAnswer(role, all, Optional.of(Choice.LATER_ROLES));
     }
 }

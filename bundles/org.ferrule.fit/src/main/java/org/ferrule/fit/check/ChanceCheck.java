@@ -60,8 +60,9 @@ public final class ChanceCheck implements FitCheck {
 
     @Override
     public boolean concerns(Terms terms, ReadDevice inner) {
-        return concerns(terms) && !(SampledPart.ofShaft(inner.device(), Phase.IN).isEmpty()
-                && SampledPart.ofShaft(inner.device(), Phase.OUT).isEmpty());
+        return concerns(terms) && SampledPart.mayHave(inner.device())
+                && !(SampledPart.ofShaft(inner.device(), Phase.IN).isEmpty()
+                        && SampledPart.ofShaft(inner.device(), Phase.OUT).isEmpty());
     }
 
     @Override

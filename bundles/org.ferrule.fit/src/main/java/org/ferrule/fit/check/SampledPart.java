@@ -34,6 +34,20 @@ record SampledPart(String name, Length from, Length to, Sample sample) {
                 .flatMap(s -> of(s, phase).stream()).toList();
     }
 
+    /** Whether a standard deviation is stated of any part of a shaft; a quick look at most devices, which have none. */
+    static boolean mayHave(Device device) {
+        for (ShaftSection section : device.sections()) {
+            if (hasSample(section.distal()) || hasSample(section.distalAfter())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean hasSample(Contour contour) {
+        return contour instanceof Contour.Round round && round.diameter().flatMap(Dimension::sample).isPresent();
+    }
+
     private static Optional<SampledPart> of(ShaftSection section, Phase phase) {
         boolean stated = phase == Phase.IN || section.afterUse() != ShaftSection.AfterUse.GROWS;
         if (!stated || !section.distal(phase).equals(section.proximal(phase))

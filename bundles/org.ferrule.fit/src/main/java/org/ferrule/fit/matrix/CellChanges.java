@@ -15,14 +15,16 @@ import java.util.stream.Stream;
  */
 public final class CellChanges {
     /** No changes. */
-    public static final CellChanges NONE = new CellChanges(0, Optional.empty(), new CellGrid(0, 0));
+    public static final CellChanges NONE = new CellChanges(Optional.empty(),
+            new CellGrid(Slots.none(), Slots.none(), Optional.empty()));
 
     private final int count;
     private final Optional<Comparison> comparison;
     private final CellGrid now;
 
-    CellChanges(int count, Optional<Comparison> comparison, CellGrid now) {
-        this.count = count;
+    /** The changes of a solved matrix; none where there was none before. */
+    CellChanges(Optional<Comparison> comparison, CellGrid now) {
+        this.count = comparison.map(with -> with.differing(now)).orElse(0);
         this.comparison = comparison;
         this.now = now;
     }

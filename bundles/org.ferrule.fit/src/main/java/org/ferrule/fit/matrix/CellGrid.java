@@ -6,12 +6,13 @@ package org.ferrule.fit.matrix;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 
 import org.ferrule.fit.quick.Marks;
 
 /**
- * The words of all cells, in square tiles, so that matrices which differ in a line or a column share what is the same.
- * Nothing is written to a tile once a matrix has it.
+ * The words of all cells by the slots of their lines and columns, in square tiles, so that matrices which differ in a
+ * line or a column share what is the same. Nothing is written to a tile once a matrix has it.
  */
 final class CellGrid {
     /** Cells along the side of a tile. */
@@ -19,14 +20,29 @@ final class CellGrid {
 
     private static final int BITS = 5;
 
-    private final int lines;
-    private final int columns;
+    private final Slots<?> lines;
+    private final Slots<?> columns;
+    private final int tileColumns;
     private final long[][] tiles;
 
-    CellGrid(int lines, int columns) {
+    /** A grid without words, but for those tiles of a former grid that there are in this one too. */
+    CellGrid(Slots<?> lines, Slots<?> columns, Optional<CellGrid> former) {
         this.lines = lines;
         this.columns = columns;
-        this.tiles = new long[tiles(lines) * tiles(columns)][];
+        this.tileColumns = tiles(columns.count());
+        this.tiles = new long[tiles(lines.count()) * tileColumns][];
+        former.ifPresent(this::copyTiles);
+    }
+
+    private void copyTiles(CellGrid from) {
+        if (tileColumns == from.tileColumns) {
+            System.arraycopy(from.tiles, 0, tiles, 0, Math.min(from.tiles.length, tiles.length));
+            return;
+        }
+        int width = Math.min(tileColumns, from.tileColumns);
+        for (int line = 0; line < Math.min(tiles(lines.count()), tiles(from.lines.count())); line++) {
+            System.arraycopy(from.tiles, line * from.tileColumns, tiles, line * tileColumns, width);
+        }
     }
 
     /** How many tiles a number of cells needs. */
@@ -40,19 +56,16 @@ final class CellGrid {
     }
 
     int lines() {
-        return lines;
+        return lines.size();
     }
 
-    int columns() {
-        return columns;
-    }
-
-    long[] tile(int tileLine, int tileColumn) {
-        return tiles[tileLine * tiles(columns) + tileColumn];
+    /** The words of a tile; absent when they are not known yet. */
+    Optional<long[]> tile(int tileLine, int tileColumn) {
+        return Optional.ofNullable(tiles[tileLine * tileColumns + tileColumn]);
     }
 
     void tile(int tileLine, int tileColumn, long[] words) {
-        tiles[tileLine * tiles(columns) + tileColumn] = words;
+        tiles[tileLine * tileColumns + tileColumn] = words;
     }
 
     /**
@@ -61,19 +74,23 @@ final class CellGrid {
      * @throws IndexOutOfBoundsException naming both when there is no such cell
      */
     long word(int line, int column) {
-        if (line < 0 || line >= lines || column < 0 || column >= columns) {
+        if (line < 0 || line >= lines.size() || column < 0 || column >= columns.size()) {
             throw new IndexOutOfBoundsException(
-                    "cell " + line + ", " + column + " of a matrix of " + lines + " by " + columns);
+                    "cell " + line + ", " + column + " of a matrix of " + lines.size() + " by " + columns.size());
         }
-        return tile(line >> BITS, column >> BITS)[within(line, column)];
+        return wordAt(lines.slot(line), columns.slot(column));
+    }
+
+    private long wordAt(int line, int column) {
+        return tiles[(line >> BITS) * tileColumns + (column >> BITS)][within(line, column)];
     }
 
     /** How many cells have each verdict going in. */
     Map<PhaseVerdict, Integer> verdictsIn() {
         int[] byCode = new int[Marks.PHASE];
-        for (int line = 0; line < lines; line++) {
-            for (int column = 0; column < columns; column++) {
-                byCode[Marks.in(CellWord.marks(tile(line >> BITS, column >> BITS)[within(line, column)]))]++;
+        for (int line = 0; line < lines.count(); line++) {
+            for (int column = 0; lines.users(line) > 0 && column < columns.count(); column++) {
+                byCode[Marks.in(CellWord.marks(wordAt(line, column)))] += lines.users(line) * columns.users(column);
             }
         }
         Map<PhaseVerdict, Integer> counts = new HashMap<>();

@@ -52,12 +52,28 @@ final class CellWord {
 
     /** Marks with a place; names are counted from 0, and -1 is none of them. */
     static long at(int marks, int lumenName, int deviceName, long worst, long nominal) {
+        return holds(lumenName, deviceName, worst, nominal)
+                ? marks | (long) lumenName << LUMEN_SECTION | (long) deviceName << DEVICE_SECTION
+                        | worst + ZERO << WORST | nominal - worst << SPREAD
+                : marks | ELSEWHERE << WORST;
+    }
+
+    /** Whether a word can tell a place. */
+    static boolean holds(int lumenName, int deviceName, long worst, long nominal) {
         long code = worst + ZERO;
         long spread = nominal - worst;
-        boolean holds = code >= LEAST && code <= WORST_MASK && spread >= 0 && spread <= MOST_SPREAD
-                && isIndex(lumenName) && isIndex(deviceName);
-        return holds ? marks | (long) lumenName << LUMEN_SECTION | (long) deviceName << DEVICE_SECTION | code << WORST
-                | spread << SPREAD : marks | ELSEWHERE << WORST;
+        return code >= LEAST && code <= WORST_MASK && spread >= 0 && spread <= MOST_SPREAD && isIndex(lumenName)
+                && isIndex(deviceName);
+    }
+
+    /** What a lumen adds to a word that can tell the place where it is narrowest and a device widest. */
+    static long ofLumen(int marks, int name, long low, long centre) {
+        return marks + ((long) name << LUMEN_SECTION) + (low + ZERO << WORST) + (centre - low << SPREAD);
+    }
+
+    /** What the device adds to it. */
+    static long ofDevice(int name, long high, long centre) {
+        return ((long) name << DEVICE_SECTION) - (high << WORST) + (high - centre << SPREAD);
     }
 
     private static boolean isIndex(int name) {

@@ -19,7 +19,7 @@ record Cells(MatrixQuestion question, CellSource source, CellGrid grid) {
 
     /** The cell that a word stands for. */
     static FitCell cell(MatrixQuestion question, int line, int column, long word) {
-        return CellWord.isElsewhere(word) ? new SolverSource(question).cell(line, column)
+        return CellWord.isElsewhere(word) ? new SolverCells(question).cell(line, column)
                 : CellWord.cell(word, SectionNames.of(question.outer().get(line)),
                         SectionNames.of(question.inner().get(column)));
     }

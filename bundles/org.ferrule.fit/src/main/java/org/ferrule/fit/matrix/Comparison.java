@@ -9,6 +9,9 @@ import java.util.stream.IntStream;
 
 /** A question beside the former one and its cells. */
 final class Comparison {
+    /** Fewer cells are compared sooner than threads are woken. */
+    private static final int WORTH_SHARING = 50_000;
+
     private final Cells before;
     private final boolean sameTerms;
     private final MatrixQuestion question;
@@ -38,40 +41,22 @@ final class Comparison {
         return columns;
     }
 
-    /** Whether a whole tile of the former matrix holds. */
-    boolean isTileKept(int tileLine, int tileColumn) {
-        return lines.isTileUntouched(tileLine) && columns.isTileUntouched(tileColumn);
-    }
-
-    long[] formerTile(int tileLine, int tileColumn) {
-        return before.grid().tile(tileLine, tileColumn);
-    }
-
-    /** How many cells are asked again. */
-    long asked() {
-        long all = (long) question.outer().size() * question.inner().size();
-        long kept = (long) (question.outer().size() - lines.touched().length)
-                * (question.inner().size() - touchedColumns.length);
-        return all - kept;
-    }
-
     /** The columns of a line that are asked again. */
     IntStream asked(int line) {
         return lines.same(line) ? IntStream.of(touchedColumns) : IntStream.range(0, question.inner().size());
-    }
-
-    /** Whether a cell is what it was without being asked again. */
-    boolean isKept(int line, int column) {
-        return lines.same(line) && columns.same(column);
     }
 
     private boolean isNew(int line, int column) {
         return lines.former(line) < 0 || columns.former(column) < 0;
     }
 
-    /** The former word of a pair that is not new. */
-    long formerWord(int line, int column) {
-        return before.grid().word(lines.former(line), columns.former(column));
+    /** How many cells differ. */
+    int differing(CellGrid now) {
+        long asked = (long) lines.touched().length * columns.size() + (long) lines.size() * touchedColumns.length;
+        IntStream all = IntStream.range(0, lines.size());
+        return (asked >= WORTH_SHARING ? all.parallel() : all)
+                .map(line -> (int) asked(line).filter(column -> differs(line, column, now.word(line, column))).count())
+                .sum();
     }
 
     /** Whether a pair is new, or its cell not what it was. */
@@ -79,7 +64,7 @@ final class Comparison {
         if (isNew(line, column)) {
             return true;
         }
-        long was = formerWord(line, column);
+        long was = before.grid().word(lines.former(line), columns.former(column));
         if (!CellWord.isElsewhere(was) && !CellWord.isElsewhere(word)) {
             if (CellWord.differ(was, word)) {
                 return true;

@@ -47,10 +47,9 @@ public final class FitMatrix {
     private static FitMatrix solve(MatrixQuestion question, Optional<Cells> before, Progress progress) {
         Optional<Comparison> comparison = before.map(cells -> new Comparison(cells, question));
         CellSource source = comparison.map(c -> before.get().source().next(question, c))
-                .orElseGet(() -> QuickSource.of(question));
-        Solving solving = new Solving(question, source, comparison, progress);
-        Cells cells = new Cells(question, source, solving.fill());
-        return new FitMatrix(cells, solving.changes());
+                .orElseGet(() -> CellSource.of(question));
+        CellGrid grid = new Solving(source, before.map(Cells::grid), progress).fill();
+        return new FitMatrix(new Cells(question, source, grid), new CellChanges(comparison, grid));
     }
 
     public MatrixQuestion question() {

@@ -46,7 +46,7 @@ final class Places {
 
         @Override
         public boolean same(MatrixLine one, MatrixLine other) {
-            return one.device() == other.device() && one.lumen().equals(other.lumen());
+            return one == other || one.device() == other.device() && one.lumen().equals(other.lumen());
         }
 
         @Override
@@ -150,19 +150,18 @@ final class Places {
         return sameNames[index];
     }
 
+    /** How many there are. */
+    int size() {
+        return former.length;
+    }
+
+    /** Whether at least half of them are the same. */
+    boolean areMostlySame() {
+        return 2 * touched.length <= former.length;
+    }
+
     /** Those that are not the same, in order. */
     int[] touched() {
         return touched.clone();
-    }
-
-    /** Whether all of a tile are the same, at the same index. */
-    boolean isTileUntouched(int tile) {
-        int end = Math.min(same.length, (tile + 1) * CellGrid.SIDE);
-        for (int i = tile * CellGrid.SIDE; i < end; i++) {
-            if (!same[i] || former[i] != i) {
-                return false;
-            }
-        }
-        return true;
     }
 }

@@ -20,7 +20,10 @@ public interface Progress {
         }
     };
 
-    /** Tells how much is done; called by one thread at a time, not always the same one, with rising numbers. */
+    /**
+     * Tells how much is done; called by one thread at a time, not always the same one, with rising numbers. A matrix
+     * counts its lines, those that are answered alike once.
+     */
     void worked(int done, int total);
 
     /** Whether the work should end without a result; may be asked by several threads at once. */

@@ -5,28 +5,41 @@
 package org.ferrule.fit.matrix;
 
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
+
+import org.ferrule.fit.passage.ReadDevice;
+import org.ferrule.fit.quick.QuickInner;
+import org.ferrule.fit.quick.QuickOuter;
 
 /** One run over a matrix: tiles that hold are taken over, the others filled, several at a time where that pays. */
 final class Solving {
     /** Fewer cells are answered sooner than threads are woken. */
     private static final int WORTH_SHARING = 20_000;
 
-    private final MatrixQuestion question;
     private final CellSource source;
-    private final Optional<Comparison> comparison;
+    private final Slots<Prepared<MatrixLine, QuickOuter>> lines;
+    private final Slots<Prepared<ReadDevice, QuickInner>> columns;
+    private final int[] freshTiles;
     private final Progress progress;
     private final CellGrid grid;
-    private final AtomicInteger changed = new AtomicInteger();
     private int linesDone;
 
-    Solving(MatrixQuestion question, CellSource source, Optional<Comparison> comparison, Progress progress) {
-        this.question = question;
+    /**
+     * A run.
+     *
+     * @param former the grid of the matrix before
+     */
+    Solving(CellSource source, Optional<CellGrid> former, Progress progress) {
         this.source = source;
-        this.comparison = comparison;
+        this.lines = source.lines();
+        this.columns = source.columns();
+        this.freshTiles = allTiles().filter(tile -> source.freshBlock(tile).isPresent()).toArray();
         this.progress = progress;
-        this.grid = new CellGrid(question.outer().size(), question.inner().size());
+        this.grid = new CellGrid(lines, columns, former.filter(g -> !lines.isNew()));
+    }
+
+    private IntStream allTiles() {
+        return IntStream.range(0, CellGrid.tiles(columns.count()));
     }
 
     /**
@@ -35,61 +48,41 @@ final class Solving {
      * @throws SolveCancelledException when the progress says so
      */
     CellGrid fill() {
-        long asked = comparison.map(Comparison::asked).orElse((long) grid.lines() * grid.columns());
-        IntStream tileLines = IntStream.range(0, CellGrid.tiles(grid.lines()));
+        long asked = (long) lines.freshCount() * columns.count() + (long) lines.count() * columns.freshCount();
+        IntStream tileLines = IntStream.range(0, CellGrid.tiles(lines.count()));
         (asked >= WORTH_SHARING ? tileLines.parallel() : tileLines).forEach(this::fillTileLine);
         return grid;
-    }
-
-    /** What differs from the matrix before; to be asked when all is filled. */
-    CellChanges changes() {
-        return new CellChanges(changed.get(), comparison, grid);
     }
 
     private void fillTileLine(int tileLine) {
         if (progress.isCancelled()) {
             throw new SolveCancelledException();
         }
-        CellSource.Reader reader = source.reader();
-        for (int tileColumn = 0; tileColumn < CellGrid.tiles(grid.columns()); tileColumn++) {
-            grid.tile(tileLine, tileColumn, tile(tileLine, tileColumn, reader));
-        }
-        tellWorked(Math.min(CellGrid.SIDE, grid.lines() - tileLine * CellGrid.SIDE));
+        int[] slots = lines.slotsOf(tileLine);
+        boolean hasFresh = IntStream.of(slots).anyMatch(lines::isFresh);
+        CellReader reader = source.reader();
+        (hasFresh ? allTiles() : IntStream.of(freshTiles)).forEach(tile -> fillTile(tileLine, slots, tile, reader));
+        tellWorked(slots.length);
     }
 
-    private synchronized void tellWorked(int lines) {
-        linesDone += lines;
-        progress.worked(linesDone, grid.lines());
+    private synchronized void tellWorked(int number) {
+        linesDone += number;
+        progress.worked(linesDone, lines.count());
     }
 
-    private long[] tile(int tileLine, int tileColumn, CellSource.Reader reader) {
-        if (comparison.isPresent() && comparison.get().isTileKept(tileLine, tileColumn)) {
-            return comparison.get().formerTile(tileLine, tileColumn);
-        }
-        long[] words = new long[CellGrid.SIDE * CellGrid.SIDE];
-        int endLine = Math.min(grid.lines(), (tileLine + 1) * CellGrid.SIDE);
-        int endColumn = Math.min(grid.columns(), (tileColumn + 1) * CellGrid.SIDE);
-        for (int line = tileLine * CellGrid.SIDE; line < endLine; line++) {
-            int from = tileColumn * CellGrid.SIDE;
-            if (comparison.isEmpty()) {
-                reader.tileLine(line, tileColumn, words, CellGrid.within(line, from));
-            } else {
-                compareLine(comparison.get(), line, from, endColumn, words, reader);
+    private void fillTile(int tileLine, int[] slots, int tile, CellReader reader) {
+        Optional<long[]> former = grid.tile(tileLine, tile);
+        long[] words = former.map(long[]::clone).orElseGet(() -> new long[CellGrid.SIDE * CellGrid.SIDE]);
+        CellBlock block = source.block(tile);
+        Optional<CellBlock> freshBlock = source.freshBlock(tile);
+        for (int line : slots) {
+            int at = CellGrid.within(line, 0);
+            if (former.isEmpty() || lines.isFresh(line)) {
+                reader.fill(line, block, words, at);
+            } else if (freshBlock.isPresent()) {
+                reader.fill(line, freshBlock.get(), words, at);
             }
         }
-        return words;
-    }
-
-    private void compareLine(Comparison with, int line, int from, int to, long[] words, CellSource.Reader reader) {
-        int differ = 0;
-        for (int column = from; column < to; column++) {
-            boolean kept = with.isKept(line, column);
-            long word = kept ? with.formerWord(line, column) : reader.word(line, column);
-            words[CellGrid.within(line, column)] = word;
-            differ += !kept && with.differs(line, column, word) ? 1 : 0;
-        }
-        if (differ > 0) {
-            changed.addAndGet(differ);
-        }
+        grid.tile(tileLine, tile, words);
     }
 }

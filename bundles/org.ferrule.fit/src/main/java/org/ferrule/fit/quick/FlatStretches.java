@@ -7,7 +7,6 @@ package org.ferrule.fit.quick;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 import org.ferrule.fit.figure.Figure;
 import org.ferrule.fit.passage.Stretch;
@@ -49,24 +48,35 @@ final class FlatStretches {
      * @param names the different names of them
      */
     FlatStretches(List<Stretch> all, List<String> names) {
-        List<Stretch> known = all.stream().filter(s -> s.diameter().isPresent()).toList();
-        count = known.size();
+        Stretch[] known = all.stream().filter(s -> s.diameter().isPresent()).toArray(Stretch[]::new);
+        count = known.length;
         stations = new long[count * STATIONS];
         figures = new int[count * FIGURES];
         for (int i = 0; i < count; i++) {
-            Stretch stretch = known.get(i);
-            Taper taper = stretch.diameter().orElseThrow();
-            stations[i * STATIONS] = stretch.from().thirdNanometres();
-            stations[i * STATIONS + 1] = stretch.to().thirdNanometres();
-            put(i * FIGURES, taper.start());
-            put(i * FIGURES + 3, taper.end());
-            figures[i * FIGURES + FLAGS] = (taper.isConstant() ? CONSTANT : 0) | (taper.centreAssumed() ? ASSUMED : 0)
-                    | (stretch.proved() ? PROVED : 0);
-            figures[i * FIGURES + NAME] = names.indexOf(stretch.name());
+            put(i, known[i], names.indexOf(known[i].name()));
         }
-        first = first(all.stream());
-        firstUnknown = first(all.stream().filter(s -> s.diameter().isEmpty()));
+        long firstOfAll = NOWHERE;
+        long firstOfUnknown = NOWHERE;
+        for (Stretch stretch : all) {
+            firstOfAll = Math.min(firstOfAll, stretch.from().thirdNanometres());
+            if (stretch.diameter().isEmpty()) {
+                firstOfUnknown = Math.min(firstOfUnknown, stretch.from().thirdNanometres());
+            }
+        }
+        first = firstOfAll;
+        firstUnknown = firstOfUnknown;
         isSorted = IntStream.range(1, count).allMatch(i -> from(i - 1) <= from(i));
+    }
+
+    private void put(int i, Stretch stretch, int name) {
+        Taper taper = stretch.diameter().orElseThrow();
+        stations[i * STATIONS] = stretch.from().thirdNanometres();
+        stations[i * STATIONS + 1] = stretch.to().thirdNanometres();
+        put(i * FIGURES, taper.start());
+        put(i * FIGURES + 3, taper.end());
+        figures[i * FIGURES + FLAGS] = (taper.isConstant() ? CONSTANT : 0) | (taper.centreAssumed() ? ASSUMED : 0)
+                | (stretch.proved() ? PROVED : 0);
+        figures[i * FIGURES + NAME] = name;
     }
 
     private void put(int at, Figure figure) {
@@ -75,15 +85,19 @@ final class FlatStretches {
         figures[at + 2] = (int) figure.high().thirdNanometres();
     }
 
-    private static long first(Stream<Stretch> stretches) {
-        return stretches.mapToLong(s -> s.from().thirdNanometres()).min().orElse(NOWHERE);
-    }
-
     /** Whether products of the numbers fit. */
     static boolean holds(List<Stretch> all) {
-        return all.stream().allMatch(s -> isNear(s.from()) && isNear(s.to())
-                && s.diameter().stream().flatMap(t -> Stream.of(t.start(), t.end()))
-                        .allMatch(f -> !f.low().isNegative() && f.high().thirdNanometres() < WIDEST));
+        for (Stretch stretch : all) {
+            if (!isNear(stretch.from()) || !isNear(stretch.to())
+                    || stretch.diameter().filter(t -> !holds(t.start()) || !holds(t.end())).isPresent()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean holds(Figure figure) {
+        return !figure.low().isNegative() && figure.high().thirdNanometres() < WIDEST;
     }
 
     /** Whether a length is one that can be reckoned with here. */
@@ -102,6 +116,17 @@ final class FlatStretches {
             }
         }
         return true;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof FlatStretches that && first == that.first && firstUnknown == that.firstUnknown
+                && Arrays.equals(stations, that.stations) && Arrays.equals(figures, that.figures);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(stations) * 31 + Arrays.hashCode(figures);
     }
 
     /** How many stretches of known diameter there are. */

@@ -5,6 +5,7 @@
 package org.ferrule.fit.quick;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
@@ -25,8 +26,10 @@ final class LabelLadder {
         order.sort(Comparator.comparingLong(this::station));
         at = order.stream().mapToLong(this::station).toArray();
         labels = new QuickLabel[at.length + 1];
-        for (int i = 0; i <= at.length; i++) {
-            labels[i] = QuickLabel.of(Labels.ofSections(order.subList(0, i)));
+        labels[0] = QuickLabel.ABSENT;
+        for (int i = 0; i < at.length; i++) {
+            QuickLabel here = QuickLabel.of(Labels.ofSections(order.subList(i, i + 1)));
+            labels[i + 1] = i == 0 ? here : labels[i].with(here);
         }
     }
 
@@ -47,5 +50,16 @@ final class LabelLadder {
             before--;
         }
         return labels[before];
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof LabelLadder that && direction == that.direction && Arrays.equals(at, that.at)
+                && Arrays.equals(labels, that.labels);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(at) * 31 + Arrays.hashCode(labels);
     }
 }

@@ -20,7 +20,7 @@ public final class QuickAnswer {
 
     /** Asks about a pair; false when the solver has to be asked, and nothing here is of use. */
     public boolean ask(QuickOuter outer, QuickInner inner) {
-        if (!outer.tried.isEmpty() && outer.tried.contains(inner.partner.id())) {
+        if (outer.wasTriedWith(inner)) {
             return false;
         }
         long travel = solver.lengths.travel(outer, inner);

@@ -6,10 +6,11 @@ package org.ferrule.fit.quick;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * Inner devices side by side, an array for every property that the cells of most lines need: of a device that passes one
- * diameter in full only the widest place counts. A device that has to be looked at by itself stands there as one that
+ * Inner devices side by side, an array for every property that the cells of most lines need: of a device that passes a
+ * lumen in full only the widest place counts. A device that has to be looked at by itself stands there as one that
  * never passes. Immutable.
  */
 public final class QuickBlock {
@@ -33,6 +34,9 @@ public final class QuickBlock {
     final int[] claimNo;
     /** The kinds of which other claims may speak. */
     final long[] otherKinds;
+    /** Whether use changes the outline of any. */
+    final boolean changes;
+    final QuickCommon common;
 
     /** Widest places in one phase. */
     static final class Tops {
@@ -47,8 +51,12 @@ public final class QuickBlock {
         final boolean[] constant;
         /** What must lie below the travel, less the station where the lumen begins; the device's own travel is off. */
         final long[] last;
-        /** What must not lie above the travel, less the station where the lumen ends; the device's own travel is off. */
+        /**
+         * What must not lie above the travel, less the station where the narrowest stretch ends; the device's own travel
+         * is off. The second one where that stretch tapers.
+         */
         final long[] end;
+        final long[] endInTaper;
 
         private Tops(int count) {
             high = new int[count];
@@ -60,6 +68,7 @@ public final class QuickBlock {
             constant = new boolean[count];
             last = new long[count];
             end = new long[count];
+            endInTaper = new long[count];
         }
 
         private void set(int i, QuickShaft shaft, boolean isUsual, long ownTravel) {
@@ -76,6 +85,7 @@ public final class QuickBlock {
             name[i] = shaft.stretches().name(shaft.widest(shaft.top()));
             last[i] = shaft.at(shaft.top()) - ownTravel;
             end[i] = shaft.widestEnd() - ownTravel;
+            endInTaper[i] = shaft.widestTo() - ownTravel;
         }
     }
 
@@ -100,11 +110,28 @@ public final class QuickBlock {
                 set(i, inner[i], terms);
             }
         }
+        changes = Stream.of(inner).anyMatch(device -> device != null && device.out != device.in);
+        common = new QuickCommon(this);
     }
 
     /** How many devices there are. */
     public int size() {
         return count;
+    }
+
+    /** The upper end of the diameter where a device is widest going in; only for one that passes whole lumens. */
+    public int high(int i) {
+        return in.high[i];
+    }
+
+    /** The centre of the diameter there. */
+    public int centre(int i) {
+        return in.centre[i];
+    }
+
+    /** Place of the name of the section there among the different names of the device's stretches. */
+    public int sectionName(int i) {
+        return in.name[i];
     }
 
     private void set(int i, QuickInner device, QuickTerms terms) {

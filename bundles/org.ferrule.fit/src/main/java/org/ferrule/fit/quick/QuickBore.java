@@ -4,16 +4,30 @@
  */
 package org.ferrule.fit.quick;
 
+import java.util.function.IntPredicate;
+import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
 
-/** A lumen as plain numbers, with what is narrowest of each stretch. */
+/**
+ * A lumen as plain numbers, with what is narrowest of each stretch, and of the whole lumen: of a device that passes all
+ * of it only the narrowest stretch decides.
+ */
 final class QuickBore {
     private static final int WIDTHS = 4;
 
     private final FlatStretches stretches;
     private final int[] widths;
     private final boolean isConstant;
-    private final boolean isPlain;
+    private final boolean isKnown;
+
+    /** The first of the narrowest stretches. */
+    final int narrowest;
+    /** Where the last stretch begins. */
+    final long lastFrom;
+    /** What stated centres, low ends of assumed ones, and low ends must not exceed, lest a device may be stopped. */
+    final int mostCentre;
+    final int mostAssumedLow;
+    final int mostLow;
 
     QuickBore(FlatStretches s) {
         stretches = s;
@@ -26,8 +40,26 @@ final class QuickBore {
             widths[i * WIDTHS + 3] = Math.min(s.startHigh(i), s.endHigh(i));
         }
         isConstant = IntStream.range(0, s.count()).allMatch(s::isConstant);
-        isPlain = s.count() == 1 && s.isConstant(0) && s.isProved(0)
-                && s.firstUnknown() == FlatStretches.NOWHERE;
+        narrowest = IntStream.range(0, s.count()).reduce(0, (a, b) -> low(b) < low(a) ? b : a);
+        lastFrom = IntStream.range(0, s.count()).mapToLong(s::from).max().orElse(0);
+        mostCentre = least(i -> s.isProved(i) && !s.isAssumed(i), this::leastCentre);
+        mostAssumedLow = least(i -> s.isProved(i) && !s.isAssumed(i), this::leastHigh);
+        mostLow = least(i -> s.isProved(i) && s.isAssumed(i), this::leastHigh);
+        isKnown = s.count() > 0 && s.firstUnknown() == FlatStretches.NOWHERE && !isNarrowTwice(narrowest);
+    }
+
+    private int least(IntPredicate which, IntUnaryOperator width) {
+        return IntStream.range(0, stretches.count()).filter(which).map(width).min().orElse(Integer.MAX_VALUE);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof QuickBore that && stretches.equals(that.stretches);
+    }
+
+    @Override
+    public int hashCode() {
+        return stretches.hashCode();
     }
 
     FlatStretches stretches() {
@@ -39,9 +71,9 @@ final class QuickBore {
         return isConstant;
     }
 
-    /** Whether it is one stretch of one known diameter. */
-    boolean isPlain() {
-        return isPlain;
+    /** Whether every stretch is known, so that the narrowest one decides for a device that passes all of them. */
+    boolean isKnown() {
+        return isKnown;
     }
 
     /** The least low end of a stretch. */

@@ -4,6 +4,7 @@
  */
 package org.ferrule.fit.quick;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -43,7 +44,7 @@ final class QuickClaims {
      * @param comparison the type of claim that compares diameters and counts in the place of that device
      */
     static QuickClaims of(List<Claim> claims, Claim.Type comparison) {
-        return new QuickClaims(claims.stream().filter(c -> counts(c, comparison)).map(One::new).toArray(One[]::new));
+        return new QuickClaims(claims.stream().filter(c -> counts(c, comparison)).map(One::of).toArray(One[]::new));
     }
 
     private static boolean counts(Claim claim, Claim.Type comparison) {
@@ -69,7 +70,7 @@ final class QuickClaims {
      */
     Optional<Comparing> comparingOnly(boolean isWire, int wire) {
         for (One claim : claims) {
-            if (claim.compares && claim.devices.isEmpty() && claim.sizes.isEmpty()
+            if (claim.compares() && claim.devices.isEmpty() && claim.sizes.isEmpty()
                     && !(claim.hasWire && isWire)) {
                 int holding = claim.hasWire ? One.holdingFor(wire, claim.wire) : YES | NO;
                 long others = Stream.of(claims).filter(c -> c != claim).mapToLong(One::kindsOfAny).reduce(0,
@@ -114,63 +115,75 @@ final class QuickClaims {
         return said;
     }
 
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof QuickClaims that && Arrays.equals(claims, that.claims);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(claims);
+    }
+
     /**
      * What a claim may speak of.
      *
      * @param kind the bit of its kind
      * @param size its size designation
-     * @param id of the device
+     * @param id of the device; absent where nobody names it, so that devices which differ in nothing else are alike
      */
-    record Partner(long kind, String size, String id) {
+    record Partner(long kind, String size, Optional<String> id) {
     }
 
-    /** One claim. */
-    private static final class One {
-        private final Claim.Type type;
-        private final long kinds;
-        private final List<String> sizes;
-        private final List<String> devices;
-        private final boolean compares;
-        private final boolean anySize;
-        private final boolean namesDevices;
-        private final int value;
-        private final int mayYes;
-        private final int mayNo;
-        private final boolean hasWire;
-        private final int wire;
+    /**
+     * One claim.
+     *
+     * @param type what it states
+     * @param kinds the bits of the kinds that it speaks of
+     * @param sizes that it speaks of; empty for all
+     * @param devices that it names; empty where it speaks of kinds
+     * @param value that is compared
+     * @param mayYes what it may say where it says yes
+     * @param mayNo what it may say where it says no
+     * @param hasWire whether it speaks of a wire
+     * @param wire the label of that wire
+     */
+    private record One(Claim.Type type, long kinds, List<String> sizes, List<String> devices, int value, int mayYes,
+            int mayNo, boolean hasWire, int wire) {
 
-        One(Claim claim) {
-            type = claim.type();
-            kinds = claim.kinds().isEmpty() ? ALL_KINDS
+        static One of(Claim claim) {
+            long kinds = claim.kinds().isEmpty() ? ALL_KINDS
                     : claim.kinds().stream().mapToLong(QuickClaims::bit).reduce(0, (a, b) -> a | b);
-            sizes = claim.sizes();
-            devices = claim.devices();
-            compares = type == Claim.Type.MINIMUM_LUMEN || type == Claim.Type.LARGEST_DEVICE;
-            anySize = sizes.isEmpty();
-            namesDevices = !devices.isEmpty();
-            value = claim.value().filter(Dimension::readable).map(v -> QuickLabel.number(v.label())).orElse(0);
             boolean wireUnreadable = claim.wire().filter(w -> !w.readable()).isPresent();
-            hasWire = claim.wire().filter(Dimension::readable).isPresent();
-            wire = claim.wire().filter(Dimension::readable).map(w -> QuickLabel.number(w.label())).orElse(0);
-            mayYes = claim.isScoped() && !wireUnreadable ? bits(claim.covers(), YES_IN, YES_OUT) : 0;
-            // coming out after use is no easier than going in
-            mayNo = bits(claim.covers(), NO_IN | NO_OUT, NO_OUT);
+            int mayYes = claim.isScoped() && !wireUnreadable ? bits(claim.covers(), YES_IN, YES_OUT) : 0;
+            // coming out after use is no easier than going in; what does not go beside others may go alone
+            int mayNo = claim.besideOthers() ? 0 : bits(claim.covers(), NO_IN | NO_OUT, NO_OUT);
+            return new One(claim.type(), kinds, claim.sizes(), claim.devices(), number(claim.value()), mayYes, mayNo,
+                    claim.wire().filter(Dimension::readable).isPresent(), number(claim.wire()));
+        }
+
+        private static int number(Optional<Dimension> printed) {
+            return printed.filter(Dimension::readable).map(d -> QuickLabel.number(d.label())).orElse(0);
         }
 
         private static int bits(Set<Phase> covers, int in, int out) {
             return (covers.contains(Phase.IN) ? in : 0) | (covers.contains(Phase.OUT) ? out : 0);
         }
 
+        boolean compares() {
+            return type == Claim.Type.MINIMUM_LUMEN || type == Claim.Type.LARGEST_DEVICE;
+        }
+
         /** The kinds that it may speak of, by kind or by name. */
         long kindsOfAny() {
-            return namesDevices ? ALL_KINDS : kinds;
+            return devices.isEmpty() ? kinds : ALL_KINDS;
         }
 
         boolean speaksOf(Partner partner) {
-            if (namesDevices) {
-                return devices.contains(partner.id());
+            if (!devices.isEmpty()) {
+                return partner.id().filter(devices::contains).isPresent();
             }
-            return (kinds & partner.kind()) != 0 && (anySize || sizes.contains(partner.size()));
+            return (kinds & partner.kind()) != 0 && (sizes.isEmpty() || sizes.contains(partner.size()));
         }
 
         int say(QuickLabel label, int askedWire) {

@@ -4,6 +4,7 @@
  */
 package org.ferrule.fit.quick;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,6 +26,12 @@ public final class QuickInner {
     /** A length that nobody states. */
     static final long NOT_STATED = -1;
 
+    /** Puts those side by side of which a whole block often has the same verdict. */
+    public static final Comparator<QuickInner> BY_SIZE = Comparator
+            .<QuickInner, Boolean>comparing(i -> i.statedLength == NOT_STATED).thenComparing(i -> i.kind)
+            .thenComparing(i -> i.claims.kinds()).thenComparing(QuickInner::claimedLumen)
+            .thenComparing(i -> i.in.isKnown() ? i.in.high(i.in.top()) : 0);
+
     /** Outlines that nobody describes are unknown from the end that leads. */
     private static final List<Stretch> NOT_DESCRIBED = List.of(Stretch.unknown("", Length.ZERO, Length.ZERO,
             Reason.of(ReasonCode.MISSING_FIGURE), SourceRef.NONE));
@@ -42,15 +49,16 @@ public final class QuickInner {
     final boolean deploys;
     final long statedLength;
     final long insertableLength;
+    private final Likeness likeness;
 
-    private QuickInner(ReadDevice read, Terms terms) {
+    private QuickInner(ReadDevice read, Terms terms, Optional<String> name) {
         Device device = read.device();
         this.in = shaft(read, Phase.IN, terms);
         QuickShaft after = shaft(read, Phase.OUT, terms);
         this.out = after.stretches().isSameAs(in.stretches()) ? in : after;
         this.kind = device.kind().ordinal();
         this.kindBit = QuickClaims.bit(device.kind());
-        this.partner = new QuickClaims.Partner(kindBit, device.size(), device.id());
+        this.partner = new QuickClaims.Partner(kindBit, device.size(), name);
         this.claims = QuickClaims.of(device.claims(), Claim.Type.MINIMUM_LUMEN);
         this.labels = new LabelLadder(device.sections(), terms.direction());
         this.isWire = device.kind() == DeviceKind.GUIDEWIRE;
@@ -58,6 +66,11 @@ public final class QuickInner {
         this.deploys = device.deploys();
         this.statedLength = number(device.statedLength());
         this.insertableLength = number(device.insertableLength());
+        this.likeness = new Likeness(in, out, partner, claims, labels, wire, deploys, statedLength, insertableLength);
+    }
+
+    private int claimedLumen() {
+        return claims.comparingOnly(isWire, wire).map(QuickClaims.Comparing::value).orElse(0);
     }
 
     private static long number(Optional<Length> length) {
@@ -73,9 +86,20 @@ public final class QuickInner {
     }
 
     /** Makes a device ready; nothing when its numbers are too large. */
-    static Optional<QuickInner> of(ReadDevice read, Terms terms) {
+    static Optional<QuickInner> of(ReadDevice read, Terms terms, Optional<String> name) {
         boolean holds = FlatStretches.holds(read.outline(Phase.IN)) && FlatStretches.holds(read.outline(Phase.OUT))
                 && read.device().insertableLength().filter(l -> !FlatStretches.isNear(l)).isEmpty();
-        return holds ? Optional.of(new QuickInner(read, terms)) : Optional.empty();
+        return holds ? Optional.of(new QuickInner(read, terms, name)) : Optional.empty();
+    }
+
+    /** Whether another device has the same answers under the same terms, whatever lies around it. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof QuickInner that && likeness.equals(that.likeness);
+    }
+
+    @Override
+    public int hashCode() {
+        return likeness.hashCode();
     }
 }

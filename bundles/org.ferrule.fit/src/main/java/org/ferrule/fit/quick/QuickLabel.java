@@ -25,6 +25,11 @@ record QuickLabel(int extreme, boolean complete) {
         return label.map(l -> new QuickLabel(number(l.extreme()), l.complete())).orElse(ABSENT);
     }
 
+    /** The label of two parts, of which the larger figure counts. */
+    QuickLabel with(QuickLabel other) {
+        return new QuickLabel(Math.max(extreme, other.extreme), complete && other.complete);
+    }
+
     /** A diameter as a number; what is larger than any device is as large as that. */
     static int number(Length diameter) {
         return (int) Math.max(-Integer.MAX_VALUE, Math.min(Integer.MAX_VALUE, diameter.thirdNanometres()));

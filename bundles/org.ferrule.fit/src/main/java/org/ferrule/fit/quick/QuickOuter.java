@@ -36,8 +36,9 @@ public final class QuickOuter {
     final long beyond;
     /** Ids of devices about which there are bench results with this one. */
     final Set<String> tried;
+    private final Likeness likeness;
 
-    private QuickOuter(ReadDevice read, Lumen lumen, Terms terms, Set<String> tried) {
+    private QuickOuter(ReadDevice read, Lumen lumen, Terms terms, Optional<String> name, Set<String> tried) {
         Device device = read.device();
         List<Stretch> stretches = read.bore(lumen);
         List<String> names = stretches.stream().map(Stretch::name).distinct().toList();
@@ -46,7 +47,7 @@ public final class QuickOuter {
                 new FlatStretches(tipFirst ? stretches : Stretch.reversed(stretches, lumen.length()), names));
         this.kind = device.kind().ordinal();
         this.kindBit = QuickClaims.bit(device.kind());
-        this.partner = new QuickClaims.Partner(kindBit, device.size(), device.id());
+        this.partner = new QuickClaims.Partner(kindBit, device.size(), name);
         List<Claim> all = new ArrayList<>(device.claims());
         TakenWire.claim(device, lumen).ifPresent(all::add);
         this.claims = QuickClaims.of(all, Claim.Type.LARGEST_DEVICE);
@@ -57,6 +58,7 @@ public final class QuickOuter {
         this.beyond = hubToHub ? 0 : lumen.distalAt().plus(ahead(terms)).thirdNanometres();
         this.lengthNeeded = hubToHub ? 0 : length + beyond;
         this.tried = tried;
+        this.likeness = new Likeness(bore, partner, claims, label, hasCollar, length, lengthNeeded, beyond, tried);
     }
 
     private static Length ahead(Terms terms) {
@@ -64,9 +66,41 @@ public final class QuickOuter {
     }
 
     /** Makes a lumen ready; nothing when its numbers are too large. */
-    static Optional<QuickOuter> of(ReadDevice read, Lumen lumen, Terms terms, Set<String> tried) {
+    static Optional<QuickOuter> of(ReadDevice read, Lumen lumen, Terms terms, Optional<String> name,
+            Set<String> tried) {
         boolean holds = FlatStretches.holds(read.bore(lumen)) && FlatStretches.isNear(lumen.length())
                 && FlatStretches.isNear(lumen.distalAt());
-        return holds ? Optional.of(new QuickOuter(read, lumen, terms, tried)) : Optional.empty();
+        return holds ? Optional.of(new QuickOuter(read, lumen, terms, name, tried)) : Optional.empty();
+    }
+
+    /** Whether there are bench results about the pair. */
+    boolean wasTriedWith(QuickInner inner) {
+        return !tried.isEmpty() && inner.partner.id().filter(tried::contains).isPresent();
+    }
+
+    /** The lower end of the diameter where the lumen is narrowest; only for one that is known. */
+    public int low() {
+        return bore.low(bore.narrowest);
+    }
+
+    /** The centre of the diameter there. */
+    public int centre() {
+        return bore.centre(bore.narrowest);
+    }
+
+    /** Place of the name of the section there among the different names of its stretches. */
+    public int sectionName() {
+        return bore.stretches().name(bore.narrowest);
+    }
+
+    /** Whether another lumen has the same answers under the same terms, whatever is in it. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof QuickOuter that && likeness.equals(that.likeness);
+    }
+
+    @Override
+    public int hashCode() {
+        return likeness.hashCode();
     }
 }

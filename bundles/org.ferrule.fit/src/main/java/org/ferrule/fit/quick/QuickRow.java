@@ -44,6 +44,16 @@ public final class QuickRow {
         return in[i];
     }
 
+    /**
+     * The marks of all pairs of a lumen and a block of devices, where they are the same and every device passes the lumen
+     * in full: then the clearance is that of the lumen where it is narrowest and of the device where it is widest.
+     *
+     * @return {@link #ASK_SOLVER} where the pairs have to be asked about
+     */
+    public int common(QuickOuter outer, QuickBlock block) {
+        return block.common.marks(solver, outer);
+    }
+
     /** Asks about all pairs of a lumen and a block of devices. */
     public void ask(QuickOuter outer, QuickBlock block) {
         makeRoom(block.count);
@@ -72,7 +82,6 @@ public final class QuickRow {
     private void lookIn(QuickOuter outer, QuickBlock block) {
         lookAtTops(outer, block, block.in, in);
         for (int i = 0; i < block.count; i++) {
-            lumenName[i] = 0;
             if (in[i] == NOT_SEEN) {
                 in[i] = block.inner[i] == null ? Passing.NO_RULE : lookIn(outer, block.inner[i], i);
             }
@@ -90,6 +99,10 @@ public final class QuickRow {
     }
 
     private void lookOut(QuickOuter outer, QuickBlock block) {
+        if (!block.changes) {
+            System.arraycopy(in, 0, out, 0, block.count);
+            return;
+        }
         lookAtTops(outer, block, block.out, out);
         for (int i = 0; i < block.count; i++) {
             if (out[i] == NOT_SEEN) {
@@ -103,36 +116,40 @@ public final class QuickRow {
     }
 
     /**
-     * Devices that pass one diameter in full: only their widest place counts. Where one of them is stopped going in, the
-     * place where it stops has to be looked for.
+     * Devices that pass a lumen in full: only their widest place and its narrowest count. Where one of them is stopped
+     * going in, the place where it stops has to be looked for.
      */
     private void lookAtTops(QuickOuter outer, QuickBlock block, QuickBlock.Tops tops, int[] verdicts) {
-        if (!outer.bore.isPlain() || solver.lengths.reachStated() && outer.length == 0) {
+        QuickBore bore = outer.bore;
+        if (!solver.canPassAll(outer)) {
             Arrays.fill(verdicts, 0, block.count, NOT_SEEN);
             return;
         }
-        int low = outer.bore.low(0);
-        int centre = outer.bore.centre(0);
-        long travel = solver.lengths.asksForDistance() ? outer.lengthNeeded : -outer.beyond;
-        long atStart = travel - outer.bore.stretches().from(0);
-        long atEnd = travel - outer.bore.stretches().to(0);
-        boolean assumed = outer.bore.stretches().isAssumed(0);
-        int mostCentre = assumed ? Integer.MAX_VALUE : outer.bore.leastCentre(0);
-        int mostAssumedLow = assumed ? Integer.MAX_VALUE : outer.bore.leastHigh(0);
-        int mostLow = assumed ? outer.bore.leastHigh(0) : Integer.MAX_VALUE;
+        int low = bore.low(bore.narrowest);
+        int centre = bore.centre(bore.narrowest);
+        int name = bore.stretches().name(bore.narrowest);
+        long travel = solver.lengths.travelLessOwn(outer);
+        long atStart = travel - bore.lastFrom;
+        long atEnd = travel - bore.stretches().to(bore.narrowest);
+        long[] ends = bore.stretches().isConstant(bore.narrowest) ? tops.end : tops.endInTaper;
+        int mostCentre = bore.mostCentre;
+        int mostAssumedLow = bore.mostAssumedLow;
+        int mostLow = bore.mostLow;
         boolean places = tops == block.in;
+        boolean surely = !places && bore.isConstant();
         for (int i = 0; i < block.count; i++) {
             int margin = low - tops.high[i];
             int required = solver.required(outer.kind, block.kind[i]);
-            boolean passes = atStart > tops.last[i] & atEnd >= tops.end[i] & required != Passing.NOT_RULED;
+            boolean passes = atStart > tops.last[i] & atEnd >= ends[i] & required != Passing.NOT_RULED;
             boolean stops = tops.statedCentre[i] > mostCentre | tops.assumedLow[i] > mostAssumedLow
                     | tops.largestLow[i] > mostLow;
             int free = !passes ? NOT_SEEN : margin >= required ? Passing.FITS : Passing.TIGHT;
-            int stopped = passes & !places & tops.constant[i] ? Passing.BLOCKED : NOT_SEEN;
+            int stopped = passes & surely & tops.constant[i] ? Passing.BLOCKED : NOT_SEEN;
             verdicts[i] = stops ? stopped : free;
             if (places) {
                 worst[i] = margin;
                 nominal[i] = centre - tops.centre[i];
+                lumenName[i] = name;
                 deviceName[i] = tops.name[i];
             }
         }
@@ -152,7 +169,7 @@ public final class QuickRow {
 
     private void judge(QuickOuter outer, QuickBlock block) {
         boolean edges = solver.checksEdges();
-        long travelBeyond = (solver.lengths.asksForDistance() ? outer.lengthNeeded : 0) - outer.length;
+        long travelBeyond = solver.travelBeyond(outer);
         for (int i = 0; i < block.count; i++) {
             boolean caution = edges & (outer.hasCollar | travelBeyond > block.deployedBeyond[i]);
             marks[i] = in[i] == Passing.NO_RULE || out[i] == Passing.NO_RULE ? ASK_SOLVER
@@ -174,7 +191,7 @@ public final class QuickRow {
     /** Bench results are heard by the solver. */
     private void leaveTried(QuickOuter outer, QuickBlock block) {
         for (int i = 0; i < block.count; i++) {
-            if (block.inner[i] != null && outer.tried.contains(block.inner[i].partner.id())) {
+            if (block.inner[i] != null && outer.wasTriedWith(block.inner[i])) {
                 marks[i] = ASK_SOLVER;
             }
         }

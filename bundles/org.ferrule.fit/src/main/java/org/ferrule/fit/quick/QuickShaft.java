@@ -33,12 +33,17 @@ final class QuickShaft {
         stretches = s;
         at = new long[s.count()];
         running = new int[s.count() * RUNNING];
-        int[] order = IntStream.range(0, s.count()).boxed().sorted(Comparator.comparingLong(s::from))
-                .mapToInt(i -> i).toArray();
+        int[] order = order(s);
         for (int rung = 0; rung < order.length; rung++) {
             fill(rung, order[rung]);
         }
         isConstant = IntStream.range(0, s.count()).allMatch(s::isConstant);
+    }
+
+    private static int[] order(FlatStretches s) {
+        IntStream all = IntStream.range(0, s.count());
+        return s.isSorted() ? all.toArray()
+                : all.boxed().sorted(Comparator.comparingLong(s::from)).mapToInt(i -> i).toArray();
     }
 
     private void fill(int rung, int i) {
@@ -65,6 +70,16 @@ final class QuickShaft {
 
     FlatStretches stretches() {
         return stretches;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof QuickShaft that && stretches.equals(that.stretches);
+    }
+
+    @Override
+    public int hashCode() {
+        return stretches.hashCode();
     }
 
     /** Whether every stretch is known, and there is one. */
@@ -133,6 +148,11 @@ final class QuickShaft {
     /** The stretch that begins at a rung. */
     int stretch(int rung) {
         return running[rung * RUNNING + STRETCH];
+    }
+
+    /** Where the widest stretch ends. */
+    long widestTo() {
+        return stretches.to(widest(top()));
     }
 
     /** Up to where the widest stretch must have passed before its widest end has; nothing to wait for when that leads. */

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
 import org.ferrule.fit.FitSolver;
@@ -36,15 +37,19 @@ public final class QuickSolver {
     final QuickTerms lengths;
     private final Terms terms;
     private final List<FitCheck> others;
+    private final Predicate<String> named;
     private final Map<String, Set<String>> tried = new HashMap<>();
     private final int[] required = new int[KINDS * KINDS];
+    private final boolean covers;
     private final boolean rulesAll;
     private final boolean checksLength;
     private final boolean checksEdges;
 
-    private QuickSolver(Terms terms, FitSolver solver) {
+    private QuickSolver(Terms terms, FitSolver solver, Predicate<String> named) {
         this.terms = terms;
+        this.named = named;
         this.lengths = QuickTerms.of(terms);
+        this.covers = covers(terms, solver);
         this.checksLength = has(solver, LengthCheck.class);
         this.checksEdges = has(solver, EdgeCheck.class);
         this.others = solver.checks().stream().filter(check -> !isKnown(check)).toList();
@@ -68,28 +73,38 @@ public final class QuickSolver {
     }
 
     /**
-     * A quick way to the answers of a solver; nothing where there is none: under conditions beyond a device that passes
-     * alone, or without the geometry of the passage.
+     * A quick way to the answers of a solver.
      *
      * @param solver the solver for cells under these terms
+     * @param named whether a claim or a bench result names the device with that id; those that nobody names are equal
+     *              when they are answered alike
      */
-    public static Optional<QuickSolver> of(Terms terms, FitSolver solver) {
+    public static QuickSolver of(Terms terms, FitSolver solver, Predicate<String> named) {
+        return new QuickSolver(terms, solver, named);
+    }
+
+    /** Not under conditions beyond a device that passes alone, and not without the geometry of the passage. */
+    private static boolean covers(Terms terms, FitSolver solver) {
         boolean canAsk = terms.direction() == Direction.TIP_FIRST || terms.reach().isPresent()
                 || terms.rules().wireAhead().isPresent();
-        boolean covers = terms.conditions().equals(Conditions.NONE) && canAsk && has(solver, PassageCheck.class)
+        return terms.conditions().equals(Conditions.NONE) && canAsk && has(solver, PassageCheck.class)
                 && terms.reach().or(terms.rules()::wireAhead).filter(l -> !FlatStretches.isNear(l)).isEmpty();
-        return covers ? Optional.of(new QuickSolver(terms, solver)) : Optional.empty();
     }
 
     /** Makes a lumen ready; nothing when pairs with it cannot be answered quickly. */
     public Optional<QuickOuter> outer(ReadDevice device, Lumen lumen) {
-        return QuickOuter.of(device, lumen, terms, tried.getOrDefault(device.device().id(), Set.of()));
+        return !covers ? Optional.empty()
+                : QuickOuter.of(device, lumen, terms, name(device), tried.getOrDefault(device.device().id(), Set.of()));
     }
 
     /** Makes an inner device ready; nothing when pairs with it cannot be answered quickly. */
     public Optional<QuickInner> inner(ReadDevice device) {
         boolean concernsOthers = others.stream().anyMatch(check -> check.concerns(terms, device));
-        return concernsOthers ? Optional.empty() : QuickInner.of(device, terms);
+        return !covers || concernsOthers ? Optional.empty() : QuickInner.of(device, terms, name(device));
+    }
+
+    private Optional<String> name(ReadDevice device) {
+        return Optional.of(device.device().id()).filter(named);
     }
 
     /** Makes inner devices ready to be asked about side by side. */
@@ -114,6 +129,16 @@ public final class QuickSolver {
 
     int required(int outerKind, int innerKind) {
         return required[outerKind * KINDS + innerKind];
+    }
+
+    /** Whether the answers of devices that pass all of a lumen can be read from their widest places. */
+    boolean canPassAll(QuickOuter outer) {
+        return outer.bore.isKnown() && !(lengths.reachStated() && outer.length == 0);
+    }
+
+    /** How far devices travel beyond a lumen, less what each travels by its own length. */
+    long travelBeyond(QuickOuter outer) {
+        return (lengths.asksForDistance() ? outer.lengthNeeded : 0) - outer.length;
     }
 
     int lengthVerdict(QuickOuter outer, QuickInner inner, boolean unstated) {

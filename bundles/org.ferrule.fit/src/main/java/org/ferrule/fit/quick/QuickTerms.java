@@ -34,6 +34,11 @@ record QuickTerms(boolean tipFirst, boolean reachStated) {
         return tipFirst ? inner.insertableLength : Math.max(0, inner.insertableLength - outer.beyond);
     }
 
+    /** How far devices travel, less what each travels by its own length. */
+    long travelLessOwn(QuickOuter outer) {
+        return asksForDistance() ? outer.lengthNeeded : -outer.beyond;
+    }
+
     boolean isLengthUnstated(QuickOuter outer, QuickInner inner) {
         if (reachStated && outer.length == 0) {
             return true;

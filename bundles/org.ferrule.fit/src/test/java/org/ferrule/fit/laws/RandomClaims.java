@@ -44,7 +44,7 @@ final class RandomClaims {
         return new Claim(pick(List.of(Claim.Type.values())),
                 Optional.of(Dimension.lenient(oneIn(20) ? "as usual" : diameter(random.nextInt(18)))), pick(KINDS),
                 oneIn(4) ? List.of("6 Fr", "8 Fr") : List.of(),
-                oneIn(5) ? List.of("g" + random.nextInt(9), "b" + random.nextInt(9)) : List.of(), wire(), false,
+                oneIn(5) ? List.of("g" + random.nextInt(9), "b" + random.nextInt(9)) : List.of(), wire(), oneIn(6),
                 pick(COVERS), SourceRef.NONE);
     }
 

@@ -12,10 +12,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 import org.ferrule.fit.FitSolver;
 import org.ferrule.fit.device.DeviceKind;
@@ -129,15 +129,25 @@ class FitMatrixTest {
     @Test
     void tellsHowFarItIs() {
         List<String> told = new ArrayList<>();
-        FitMatrix.solve(question(Collections.nCopies(70, outer.get(0)), inner), new Watching(told, 3));
+        FitMatrix.solve(question(different(70), inner), new Watching(told, 3));
         assertEquals(List.of("32/70", "64/70", "70/70"), told);
+    }
+
+    @Test
+    void linesThatAreAnsweredAlikeAreAskedOnce() {
+        List<String> told = new ArrayList<>();
+        List<MatrixLine> alike = IntStream.range(0, 70).mapToObj(i -> line("g" + i, "1.0 mm")).toList();
+        FitMatrix matrix = FitMatrix.solve(question(alike, inner), new Watching(told, 3));
+        assertEquals(List.of("1/1"), told);
+        assertEquals(70, matrix.counts().get(Verdict.BLOCKED));
+        assertEquals(matrix.cell(0, 1), matrix.cell(69, 1));
     }
 
     @Test
     void endsWithoutAResultWhenCancelled() {
         List<String> told = new ArrayList<>();
         assertThrows(SolveCancelledException.class,
-                () -> FitMatrix.solve(question(Collections.nCopies(70, outer.get(0)), inner), new Watching(told, 1)));
+                () -> FitMatrix.solve(question(different(70), inner), new Watching(told, 1)));
         assertEquals(List.of("32/70"), told);
     }
 
@@ -157,6 +167,10 @@ class FitMatrixTest {
         public boolean isCancelled() {
             return told.size() >= times;
         }
+    }
+
+    private static List<MatrixLine> different(int number) {
+        return IntStream.range(0, number).mapToObj(i -> line("g" + i, 1 + 0.01 * i + " mm")).toList();
     }
 
     private static MatrixLine line(String id, String lumen) {

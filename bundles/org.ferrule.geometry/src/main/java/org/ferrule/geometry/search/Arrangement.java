@@ -34,7 +34,7 @@ public record Arrangement(List<Centre> discs, double radius) {
             double middle = bottom + shape.halfHeight();
             for (int i = 0; i < shape.size(); i++) {
                 centres.add(new Centre(shape.x()[i], middle + shape.y()[i]));
-                radius = Math.max(radius, Math.hypot(shape.x()[i], middle + shape.y()[i]) + shape.radius()[i]);
+                radius = Math.max(radius, StrictMath.hypot(shape.x()[i], middle + shape.y()[i]) + shape.radius()[i]);
             }
             bottom = middle + shape.halfHeight();
         }
@@ -78,15 +78,15 @@ public record Arrangement(List<Centre> discs, double radius) {
         for (int i = 0; i < shape.size(); i++) {
             double armX = shape.x()[i] - ownX;
             double armY = shape.y()[i] - ownY;
-            double toX = discs.get(firstDisc + i).x() - here.x();
-            double toY = discs.get(firstDisc + i).y() - here.y();
-            cos += armX * toX + armY * toY;
-            sin += armX * toY - armY * toX;
+            // What the middle adds to both sums is nothing, for the arms add up to nothing.
+            Centre there = discs.get(firstDisc + i);
+            cos += armX * there.x() + armY * there.y();
+            sin += armX * there.y() - armY * there.x();
         }
-        double angle = parts.turns[body] ? Math.atan2(sin, cos) : 0;
+        double angle = parts.turns[body] ? StrictMath.atan2(sin, cos) : 0;
         int first = parts.first[body];
-        variables[first] = here.x() / unit - Math.cos(angle) * ownX + Math.sin(angle) * ownY;
-        variables[first + 1] = here.y() / unit - Math.sin(angle) * ownX - Math.cos(angle) * ownY;
+        variables[first] = here.x() / unit - StrictMath.cos(angle) * ownX + StrictMath.sin(angle) * ownY;
+        variables[first + 1] = here.y() / unit - StrictMath.sin(angle) * ownX - StrictMath.cos(angle) * ownY;
         if (parts.turns[body]) {
             variables[first + 2] = angle;
         }

@@ -47,13 +47,13 @@ final class Cluster {
         for (int i = 0; i < size; i++) {
             variables[parts.first[i]] = x[i] - middle[0];
             variables[parts.first[i] + 1] = y[i] - middle[1];
-            radius = Math.max(radius, Math.hypot(x[i] - middle[0], y[i] - middle[1]) + reach[i]);
+            radius = Math.max(radius, StrictMath.hypot(x[i] - middle[0], y[i] - middle[1]) + reach[i]);
         }
         variables[parts.variables - 1] = radius * 0.97;
     }
 
     private void shuffle() {
-        double[] keys = Arrays.stream(reach).map(r -> random.nextDouble() - Math.log(r) / 2).toArray();
+        double[] keys = Arrays.stream(reach).map(r -> random.nextDouble() - StrictMath.log(r) / 2).toArray();
         order = IntStream.range(0, size).boxed()
                 .sorted(Comparator.comparingDouble(i -> keys[i])).mapToInt(i -> i).toArray();
     }
@@ -95,7 +95,7 @@ final class Cluster {
         double left = Math.sqrt(across);
         double px = x[i] + along * dx - left * dy;
         double py = y[i] + along * dy + left * dx;
-        double distance = Math.hypot(px - middle[0], py - middle[1]);
+        double distance = StrictMath.hypot(px - middle[0], py - middle[1]);
         if (distance < second[0] && isFree(body, px, py, count)) {
             keep(distance, px, py);
         }

@@ -13,8 +13,8 @@ import java.util.function.DoublePredicate;
  * from changes of good ones. The answer is good, not proved; it is the same for the same bodies every time.
  */
 public final class PackingSearch {
-    private static final int FRESH = 8;
-    private static final int PATIENCE = 15;
+    /** So many bodies or fewer have so few arrangements that new ones find the best sooner than changes do. */
+    private static final int FEW = 7;
     /** Bars of a radius below this, relative to the largest body, are thin. */
     private static final double THIN = 0.1;
 
@@ -23,6 +23,8 @@ public final class PackingSearch {
     private final Starts starts;
     private final DoublePredicate enough;
     private final double unit;
+    private final int freshOnes;
+    private final int patience;
     private final double[] now;
     /** What changes start from, and the radius to be expected of it. */
     private final double[] base;
@@ -38,6 +40,8 @@ public final class PackingSearch {
         parts = new Parts(shapes.stream().map(shape -> shape.times(1 / unit)).toList());
         relaxation = new Relaxation(parts);
         starts = new Starts(parts);
+        freshOnes = shapes.size() <= FEW ? 30 : 8;
+        patience = shapes.size() <= FEW ? 10 : 15;
         now = new double[parts.variables];
         base = new double[parts.variables];
     }
@@ -103,12 +107,12 @@ public final class PackingSearch {
     private void run(int mostDescents) {
         while (!done && descents < mostDescents) {
             baseRadius = Double.POSITIVE_INFINITY;
-            for (int i = 0; i < FRESH && !done; i++) {
+            for (int i = 0; i < freshOnes && !done; i++) {
                 starts.fresh(now);
                 descend();
             }
             int failures = 0;
-            while (!done && failures < PATIENCE && descents < mostDescents) {
+            while (!done && failures < patience && descents < mostDescents) {
                 System.arraycopy(base, 0, now, 0, base.length);
                 starts.change(now);
                 failures = descend() ? 0 : failures + 1;

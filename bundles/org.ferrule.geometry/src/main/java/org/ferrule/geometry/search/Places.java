@@ -44,7 +44,7 @@ final class Places {
             int body = parts.body[i];
             int first = parts.first[body];
             if (parts.turns[body]) {
-                turn(i, Math.cos(variables[first + 2]), Math.sin(variables[first + 2]));
+                turn(i, StrictMath.cos(variables[first + 2]), StrictMath.sin(variables[first + 2]));
             }
             x[i] = variables[first] + armX[i];
             y[i] = variables[first + 1] + armY[i];
@@ -118,8 +118,8 @@ final class Places {
         if (own * mates >= 0 || first * second >= 0) {
             return false;
         }
-        double length = Math.hypot(x[mate] - x[end], y[mate] - y[end]);
-        double otherLength = Math.hypot(x[to] - x[from], y[to] - y[from]);
+        double length = StrictMath.hypot(x[mate] - x[end], y[mate] - y[end]);
+        double otherLength = StrictMath.hypot(x[to] - x[from], y[to] - y[from]);
         return Math.abs(own) <= Math.abs(mates)
                 && Math.abs(own) * length <= Math.min(Math.abs(first), Math.abs(second)) * otherLength;
     }

@@ -31,7 +31,7 @@ public record Shape(double[] x, double[] y, double[] radius, boolean bar) {
     double reach() {
         double reach = 0;
         for (int i = 0; i < size(); i++) {
-            reach = Math.max(reach, Math.hypot(x[i], y[i]) + radius[i]);
+            reach = Math.max(reach, StrictMath.hypot(x[i], y[i]) + radius[i]);
         }
         return reach;
     }

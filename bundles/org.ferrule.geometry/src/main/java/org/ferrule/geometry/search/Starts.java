@@ -58,8 +58,8 @@ final class Starts {
         double most = Math.max(0, variables[parts.variables - 1] - parts.shapes.get(body).reach());
         double distance = Math.sqrt(random.nextDouble()) * most;
         double angle = random.nextDouble() * 2 * Math.PI;
-        variables[parts.first[body]] = distance * Math.cos(angle);
-        variables[parts.first[body] + 1] = distance * Math.sin(angle);
+        variables[parts.first[body]] = distance * StrictMath.cos(angle);
+        variables[parts.first[body] + 1] = distance * StrictMath.sin(angle);
     }
 
     /** Changes an arrangement: one body to another place, or two into each other's. */

@@ -10,6 +10,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The energy of an arrangement and its slope. */
 class EnergyTest {
@@ -82,12 +84,68 @@ class EnergyTest {
     }
 
     @Test
-    void barsThatCrossAreFarthestFromApart() {
-        Parts parts = new Parts(List.of(BAR, BAR));
+    void softeningDropsTheShifts() {
+        Parts parts = new Parts(List.of(Shape.disc(1), Shape.disc(1)));
         Energy energy = new Energy(parts);
-        double[] crossed = { 0, 0, 0, 0.5, 0, Math.PI / 2, 2 };
-        assertEquals(0.7, energy.overlap(crossed), 1e-12);
-        double[] apart = { 0, 0, 0, 1.3, 0, Math.PI / 2, 2 };
-        assertTrue(energy.overlap(apart) < 0);
+        energy.soften(0.1);
+        double[] variables = { -0.9, 0.1, 0.9, 0.2, 1.8 };
+        double fresh = energy.at(variables, new double[5]);
+        energy.shift(variables);
+        assertTrue(energy.at(variables, new double[5]) > fresh);
+        energy.soften(0.1);
+        assertEquals(fresh, energy.at(variables, new double[5]));
+    }
+
+    @Test
+    void hardeningLowersWeightAndShiftsAlike() {
+        Parts parts = new Parts(List.of(Shape.disc(1), Shape.disc(1)));
+        Energy energy = new Energy(parts);
+        energy.soften(0.1);
+        // Overlaps of 0.05 at the rim, twice, and between the discs, which become the shifts.
+        double[] variables = { -0.975, 0, 0.975, 0, 1.925 };
+        energy.shift(variables);
+        energy.harden(0.1);
+        assertEquals(0.01 * 1.925 + 3 * 0.055 * 0.055 / 2, energy.at(variables, new double[5]), 1e-12);
+        assertEquals(1.925 + 3 * 0.055 * 0.05 / 0.01, energy.shift(variables), 1e-12);
+    }
+
+    @Test
+    void gapCountsAsOverlap() {
+        Parts parts = new Parts(List.of(Shape.disc(1), Shape.disc(1)));
+        Energy energy = new Energy(parts);
+        energy.soften(0.1);
+        energy.keepApart(0.02);
+        double[] touching = { -1, 0, 1, 0, 2.5 };
+        assertEquals(0.25 + 0.0002, energy.at(touching, new double[5]), 1e-12);
+        assertEquals(2.5 + 0.0004 / 0.1, energy.shift(touching), 1e-12);
+    }
+
+    @Test
+    void everyQuestionIsAboutItsOwnPlaces() {
+        Parts parts = new Parts(List.of(Shape.disc(1), Shape.disc(0.5)));
+        Energy energy = new Energy(parts);
+        energy.soften(1);
+        double[] far = { 3, 0, -4, 0, 9 };
+        double[] near = { 0, 0, 0, 1, 1.5 };
+        assertEquals(4.5, energy.radius(far), 1e-12);
+        assertEquals(1.5, energy.radius(near), 1e-12);
+        assertEquals(-5.5, energy.overlap(far), 1e-12);
+        assertEquals(0.5, energy.overlap(near), 1e-12);
+        assertEquals(9, energy.shift(far), 1e-12);
+        assertEquals(1.75, energy.shift(near), 1e-12);
+    }
+
+    // The bars reach 0.6 from their middles and are 0.3 thick. The way back of the end that has gone through least counts.
+    @ParameterizedTest
+    @CsvSource({ "0, 0.5, 90, 0.7", "0.55, 0.1, 90, 0.65", "-0.5, -0.1, 90, 0.7", "0.1, -0.55, 90, 0.65",
+        "0, 1.21, 90, -0.01", "1.1, 0, 90, 0.1", "0, 0.7, 0, -0.1", "0, 0.5, 0, 0.1", "1.1, 0, 0, 0.6",
+        "0, 0.3, 30, 0.6" })
+    void barsThatCrossOverlapByTheWayBack(double x, double y, double degrees, double overlap) {
+        Energy energy = new Energy(new Parts(List.of(BAR, BAR)));
+        double turn = Math.toRadians(degrees);
+        double[] variables = { 0, 0, 0, x, y, turn, 2 };
+        assertEquals(overlap, energy.overlap(variables), 1e-9);
+        double[] reversed = { x + 1, y + 2, turn, 1, 2, Math.PI, 2 };
+        assertEquals(overlap, energy.overlap(reversed), 1e-9);
     }
 }

@@ -68,6 +68,27 @@ class PackingSearchTest {
     }
 
     @Test
+    void settlesInAnyUnit() {
+        Shape pair = PAIR.times(20);
+        Arrangement start = new Arrangement(List.of(new Centre(0, -9), new Centre(2, 11), new Centre(-18, 1)), 30);
+        Arrangement settled = PackingSearch.settle(List.of(pair, Shape.disc(10)), start).orElseThrow();
+        // 3 equal discs: 1 + 2/sqrt 3
+        assertEquals(21.5470054, settled.radius(), 1e-6);
+        assertTrue(settled.discs().get(1).y() > settled.discs().get(0).y());
+    }
+
+    @Test
+    void pileIsNeverOverlapping() {
+        Shape low = new Shape(new double[] { -2, 2 }, new double[2], new double[] { 0.5, 0.5 }, true);
+        Arrangement pile = Arrangement.pile(List.of(low, Shape.disc(1), low));
+        assertEquals(List.of(new Centre(-2, -1.5), new Centre(2, -1.5), new Centre(0, 0), new Centre(-2, 1.5),
+                new Centre(2, 1.5)), pile.discs());
+        assertEquals(3, pile.radius());
+        Shape high = new Shape(new double[1], new double[] { -1 }, new double[] { 0.5 }, false);
+        assertEquals(new Centre(0, -1), Arrangement.pile(List.of(high)).discs().get(0));
+    }
+
+    @Test
     void rigidBodiesKeepTheirShapeWhereTheyAreFitted() {
         Shape shape = new Shape(new double[] { 1, 2, 2 }, new double[] { 1, 1, 3 }, new double[] { 0.1, 0.2, 0.3 },
                 false);

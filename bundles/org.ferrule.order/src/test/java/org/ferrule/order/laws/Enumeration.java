@@ -83,7 +83,9 @@ final class Enumeration {
         for (Option option : problem.options()) {
             int k = done.tries.getOrDefault(option.id(), 0);
             boolean allowed = option.tier() <= tiers.get(level) && k < option.tries().size()
-                    && done.setups.containsAll(option.setups()) && done.tries.keySet().containsAll(option.after())
+                    && done.setups.containsAll(option.setups())
+                    && option.without().stream().noneMatch(done.setups::containsAll)
+                    && done.tries.keySet().containsAll(option.after())
                     && !(problem.rules().oneNewRiskAStep() && k == 0 && option.newRisk() && done.newRiskWaits)
                     && affordable(done, option.tries().get(k).cost());
             if (allowed) {

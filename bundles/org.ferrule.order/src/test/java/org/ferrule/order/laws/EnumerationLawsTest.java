@@ -34,6 +34,13 @@ class EnumerationLawsTest {
         Cases.check(3000, random -> sameAsEnumeration(anyRules(random)));
     }
 
+    @Test
+    void setupsThatExclude() {
+        Cases.check(3000, random -> sameAsEnumeration(new RandomProblem(random).excluding(
+                new RandomProblem(random).problem(3, 4, 2, OrderRules.NONE))));
+        Cases.check(3000, random -> sameAsEnumeration(new RandomProblem(random).excluding(anyRules(random))));
+    }
+
     private static OrderProblem anyRules(Random random) {
         RandomProblem problems = new RandomProblem(random);
         return problems.problem(3, 4, 2, problems.rules());

@@ -39,6 +39,24 @@ final class RandomProblem {
         return new OrderProblem(allSetups, all, random.nextInt(8) == 0 ? 5 : 20 + random.nextInt(100), rules);
     }
 
+    /** The same problem, some options of which are impossible with some set-ups. */
+    OrderProblem excluding(OrderProblem problem) {
+        List<Option> options = problem.options().stream()
+                .map(option -> oneIn(2) ? option : option.without(sets(problem.setups().size()))).toList();
+        return new OrderProblem(problem.setups(), options, problem.stoppingCost(), problem.rules());
+    }
+
+    private Set<Set<String>> sets(int setups) {
+        Set<Set<String>> sets = new HashSet<>();
+        for (int i = 1 + random.nextInt(2); i > 0; i--) {
+            Set<String> set = some("s", setups, 2);
+            if (!set.isEmpty()) {
+                sets.add(set);
+            }
+        }
+        return sets;
+    }
+
     /** Any mixture of the rules. */
     OrderRules rules() {
         return new OrderRules(random.nextBoolean(), random.nextBoolean(), oneIn(3) ? random.nextDouble() : 1,

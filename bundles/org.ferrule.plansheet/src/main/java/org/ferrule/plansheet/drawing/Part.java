@@ -22,9 +22,12 @@ record Part(Place place, String name, State state, String was) {
      */
     enum Place {
         VALVE("valve", 0.10, 0.14, Body.BOX), SHEATH("sheath", 0.16, 0.40, Body.TUBE), GUIDE("GUIDE", 0.10, 0.60,
-                Body.TUBE), EXTENSION("EXTENSION", 0.32, 0.74, Body.TUBE), MICROCATHETER("MICROCATHETER", 0.05, 0.84,
-                        Body.TUBE), MAIN_WIRE("MAIN_WIRE", 0, 1, Body.WIRE), SECOND_WIRE("SECOND_WIRE", 0.02, 0.94,
-                                Body.WIRE), ANCHOR("ANCHOR", 0.78, 0.88, Body.BALLOON);
+                Body.TUBE),
+        EXTENSION("EXTENSION", 0.32, 0.74, Body.TUBE), MICROCATHETER("MICROCATHETER", 0.05, 0.84,
+                Body.TUBE),
+        MAIN_WIRE("MAIN_WIRE", 0, 1, Body.WIRE), SECOND_WIRE("SECOND_WIRE", 0.02, 0.94,
+                Body.WIRE),
+        ANCHOR("ANCHOR", 0.78, 0.88, Body.BALLOON);
 
         private final String key;
         private final double hub;
