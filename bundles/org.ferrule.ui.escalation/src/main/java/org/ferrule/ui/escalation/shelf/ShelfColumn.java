@@ -58,8 +58,10 @@ enum ShelfColumn {
     /** Returns what stands in a row. */
     String text(LotRow row) {
         EObject owner = owner(row);
-        boolean stated = owner != null && owner.eGet(feature) != null
-                && (owner.eIsSet(feature) || feature == Literals.STOCK_LOT__QUANTITY);
+        if (owner == null || owner.eGet(feature) == null) {
+            return "";
+        }
+        boolean stated = owner.eIsSet(feature) || feature == Literals.STOCK_LOT__QUANTITY;
         return stated ? EcoreUtil.convertToString(feature.getEAttributeType(), owner.eGet(feature)) : "";
     }
 }
