@@ -76,7 +76,7 @@ final class BudgetBars extends Canvas {
     }
 
     private String name(Budget budget) {
-        String name = planned.words().budgets().name(budget.resource());
+        String name = budget.resource().word();
         return Character.toUpperCase(name.charAt(0)) + name.substring(1);
     }
 

@@ -28,7 +28,7 @@ import org.ferrule.ui.look.Colours;
 /** Writes one step: what it is, what to take, what it changes, what to mind, when to give it up. */
 final class RungCard {
 
-    private static final double LABEL = 4.6;
+    private static final double LABEL = 5.4;
     private static final double BADGE = 1.6;
     private static final double PIXELS_PER_MM_AND_LINE = 0.21;
     private static final double LEAST_MM = 60;

@@ -56,7 +56,8 @@ public final class CaseReading {
         Optional<ShelfDocument> shelf = one(Literals.CASE_DOCUMENT__SHELF, ShelfDocument.class);
         List<LibraryReader> libraries = libraries();
         open = techniques.isPresent() && rules.isPresent()
-                ? Optional.of(new OpenCase(document, libraries, rules.get(), techniques.get(), shelf)) : Optional.empty();
+                ? Optional.of(new OpenCase(document, libraries, rules.get(), techniques.get(), shelf))
+                : Optional.empty();
     }
 
     private List<LibraryReader> libraries() throws CoreException {

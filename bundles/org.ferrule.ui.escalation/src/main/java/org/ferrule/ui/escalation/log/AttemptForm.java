@@ -15,6 +15,7 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -146,7 +147,7 @@ final class AttemptForm {
     private void showProblem(String words) {
         problem.setText(words);
         problem.setVisible(!words.isEmpty());
-        ((org.eclipse.swt.layout.GridData) problem.getLayoutData()).exclude = words.isEmpty();
+        ((GridData) problem.getLayoutData()).exclude = words.isEmpty();
         control.getParent().getParent().layout(true, true);
     }
 }

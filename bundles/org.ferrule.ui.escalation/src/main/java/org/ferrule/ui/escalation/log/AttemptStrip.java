@@ -6,6 +6,7 @@
 package org.ferrule.ui.escalation.log;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -13,8 +14,8 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -33,7 +34,6 @@ public final class AttemptStrip {
 
     private final Composite control;
     private final Composite idle;
-    private final StackLayout layout = new StackLayout();
     private final Label next;
     private final Map<AttemptOutcome, Button> buttons = new LinkedHashMap<>();
     private final AttemptForm form;
@@ -50,16 +50,18 @@ public final class AttemptStrip {
         this.live = live;
         this.keyboard = keyboard;
         control = toolkit.createComposite(parent);
-        control.setLayout(layout);
+        GridLayoutFactory.fillDefaults().applyTo(control);
         idle = toolkit.createComposite(control);
         GridLayoutFactory.fillDefaults().numColumns(4).margins(1, 1).spacing(8, 0).applyTo(idle);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(idle);
         next = toolkit.createLabel(idle, "");
         next.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(120, SWT.DEFAULT)
                 .applyTo(next);
         KEYS.forEach((key, outcome) -> buttons.put(outcome, button(toolkit, outcome)));
         form = new AttemptForm(toolkit, control, this::finish);
-        layout.topControl = idle;
+        GridDataFactory.fillDefaults().grab(true, false).exclude(true).applyTo(form.control());
+        form.control().setVisible(false);
         keyboard.addListener(SWT.KeyDown, this::key);
     }
 
@@ -94,7 +96,7 @@ public final class AttemptStrip {
 
     private void key(Event event) {
         AttemptOutcome outcome = KEYS.get(Character.toLowerCase(event.character));
-        if (outcome != null && event.stateMask == 0) {
+        if (outcome != null && (event.stateMask & SWT.MODIFIER_MASK & ~SWT.SHIFT) == 0) {
             begin(outcome);
         }
     }
@@ -117,8 +119,10 @@ public final class AttemptStrip {
     }
 
     private void show(Composite top) {
-        layout.topControl = top;
-        control.layout(true, true);
+        for (Composite each : List.of(idle, form.control())) {
+            each.setVisible(each == top);
+            ((GridData) each.getLayoutData()).exclude = each != top;
+        }
         control.getParent().layout(true, true);
     }
 
@@ -132,7 +136,7 @@ public final class AttemptStrip {
             button.setText(label(outcome, first));
             button.setEnabled(ready());
         });
-        if (!ready() && !stale && layout.topControl != idle) {
+        if (!ready() && !stale && !idle.getVisible()) {
             show(idle);
         }
         idle.layout();

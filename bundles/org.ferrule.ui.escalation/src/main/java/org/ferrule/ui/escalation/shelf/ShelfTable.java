@@ -24,11 +24,14 @@ import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
 import org.eclipse.jface.viewers.TableViewerEditor;
 import org.eclipse.jface.viewers.TableViewerFocusCellManager;
+import org.eclipse.jface.viewers.Viewer;
+import org.eclipse.jface.viewers.ViewerComparator;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Table;
+import org.ferrule.model.StockItem;
 import org.ferrule.model.StockLot;
 import org.ferrule.ui.document.DocumentSession;
 import org.ferrule.ui.look.Colours;
@@ -103,9 +106,9 @@ final class ShelfTable {
         boolean again = table.getSortColumn() == column.getColumn();
         table.setSortColumn(again ? null : column.getColumn());
         table.setSortDirection(again ? SWT.NONE : SWT.UP);
-        viewer.setComparator(again ? null : new org.eclipse.jface.viewers.ViewerComparator() {
+        viewer.setComparator(again ? null : new ViewerComparator() {
             @Override
-            public int compare(org.eclipse.jface.viewers.Viewer v, Object one, Object two) {
+            public int compare(Viewer v, Object one, Object two) {
                 return Comparator.comparing(text, String.CASE_INSENSITIVE_ORDER).compare((LotRow) one, (LotRow) two);
             }
         });
@@ -127,7 +130,7 @@ final class ShelfTable {
 
     /** Selects the row of a lot and scrolls to it. */
     void select(StockLot lot) {
-        select(new LotRow((org.ferrule.model.StockItem) lot.eContainer(), lot));
+        select(new LotRow((StockItem) lot.eContainer(), lot));
     }
 
     void select(LotRow row) {

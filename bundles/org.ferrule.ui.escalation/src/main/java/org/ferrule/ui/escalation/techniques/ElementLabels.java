@@ -6,6 +6,7 @@
 package org.ferrule.ui.escalation.techniques;
 
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.jface.viewers.LabelProvider;
 import org.eclipse.swt.graphics.Image;
 import org.ferrule.model.Document;
@@ -47,7 +48,7 @@ public final class ElementLabels extends LabelProvider {
     }
 
     private static Icons root(EObject holder) {
-        EObject root = org.eclipse.emf.ecore.util.EcoreUtil.getRootContainer(holder);
+        EObject root = EcoreUtil.getRootContainer(holder);
         return root instanceof Document document ? Icons.of(DocumentKind.of(document)) : Icons.LINE;
     }
 }
