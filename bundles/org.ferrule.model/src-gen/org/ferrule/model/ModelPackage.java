@@ -5156,13 +5156,40 @@ public interface ModelPackage extends EPackage
 	int PLANNED_TRY__MONEY = COSTED__MONEY;
 
 	/**
+	 * The feature id for the '<em><b>Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLANNED_TRY__SOURCE = COSTED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Page</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLANNED_TRY__PAGE = COSTED_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLANNED_TRY__NOTE = COSTED_FEATURE_COUNT + 2;
+
+	/**
 	 * The feature id for the '<em><b>Successes</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PLANNED_TRY__SUCCESSES = COSTED_FEATURE_COUNT + 0;
+	int PLANNED_TRY__SUCCESSES = COSTED_FEATURE_COUNT + 3;
 
 	/**
 	 * The feature id for the '<em><b>Failures</b></em>' attribute.
@@ -5171,7 +5198,7 @@ public interface ModelPackage extends EPackage
 	 * @generated
 	 * @ordered
 	 */
-	int PLANNED_TRY__FAILURES = COSTED_FEATURE_COUNT + 1;
+	int PLANNED_TRY__FAILURES = COSTED_FEATURE_COUNT + 4;
 
 	/**
 	 * The feature id for the '<em><b>Prior</b></em>' containment reference.
@@ -5180,7 +5207,7 @@ public interface ModelPackage extends EPackage
 	 * @generated
 	 * @ordered
 	 */
-	int PLANNED_TRY__PRIOR = COSTED_FEATURE_COUNT + 2;
+	int PLANNED_TRY__PRIOR = COSTED_FEATURE_COUNT + 5;
 
 	/**
 	 * The number of structural features of the '<em>Planned Try</em>' class.
@@ -5189,7 +5216,7 @@ public interface ModelPackage extends EPackage
 	 * @generated
 	 * @ordered
 	 */
-	int PLANNED_TRY_FEATURE_COUNT = COSTED_FEATURE_COUNT + 3;
+	int PLANNED_TRY_FEATURE_COUNT = COSTED_FEATURE_COUNT + 6;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.impl.PriorImpl <em>Prior</em>}' class.

@@ -27,7 +27,7 @@ package org.ferrule.model;
  * @model annotation="https://ferrule.invalid/annotation/1 label='Try'"
  * @generated
  */
-public interface PlannedTry extends Costed
+public interface PlannedTry extends Costed, Sourced
 {
 	/**
 	 * Returns the value of the '<em><b>Successes</b></em>' attribute.

@@ -56,10 +56,82 @@ public class PlannedTryItemProvider extends CostedItemProvider
 		{
 			super.getPropertyDescriptors(object);
 
+			addSourcePropertyDescriptor(object);
+			addPagePropertyDescriptor(object);
+			addNotePropertyDescriptor(object);
 			addSuccessesPropertyDescriptor(object);
 			addFailuresPropertyDescriptor(object);
 		}
 		return itemPropertyDescriptors;
+	}
+
+	/**
+	 * This adds a property descriptor for the Source feature.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected void addSourcePropertyDescriptor(Object object)
+	{
+		itemPropertyDescriptors.add
+			(createItemPropertyDescriptor
+				(((ComposeableAdapterFactory)adapterFactory).getRootAdapterFactory(),
+				 getResourceLocator(),
+				 getString("_UI_Sourced_source_feature"),
+				 getString("_UI_Sourced_source_description"),
+				 ModelPackage.Literals.SOURCED__SOURCE,
+				 true,
+				 false,
+				 false,
+				 ItemPropertyDescriptor.GENERIC_VALUE_IMAGE,
+				 getString("_UI_SourcePropertyCategory"),
+				 null));
+	}
+
+	/**
+	 * This adds a property descriptor for the Page feature.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected void addPagePropertyDescriptor(Object object)
+	{
+		itemPropertyDescriptors.add
+			(createItemPropertyDescriptor
+				(((ComposeableAdapterFactory)adapterFactory).getRootAdapterFactory(),
+				 getResourceLocator(),
+				 getString("_UI_Sourced_page_feature"),
+				 getString("_UI_Sourced_page_description"),
+				 ModelPackage.Literals.SOURCED__PAGE,
+				 true,
+				 false,
+				 false,
+				 ItemPropertyDescriptor.GENERIC_VALUE_IMAGE,
+				 getString("_UI_SourcePropertyCategory"),
+				 null));
+	}
+
+	/**
+	 * This adds a property descriptor for the Note feature.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected void addNotePropertyDescriptor(Object object)
+	{
+		itemPropertyDescriptors.add
+			(createItemPropertyDescriptor
+				(((ComposeableAdapterFactory)adapterFactory).getRootAdapterFactory(),
+				 getResourceLocator(),
+				 getString("_UI_Sourced_note_feature"),
+				 getString("_UI_Sourced_note_description"),
+				 ModelPackage.Literals.SOURCED__NOTE,
+				 true,
+				 true,
+				 false,
+				 ItemPropertyDescriptor.GENERIC_VALUE_IMAGE,
+				 getString("_UI_SourcePropertyCategory"),
+				 null));
 	}
 
 	/**
@@ -191,6 +263,9 @@ public class PlannedTryItemProvider extends CostedItemProvider
 
 		switch (notification.getFeatureID(PlannedTry.class))
 		{
+			case ModelPackage.PLANNED_TRY__SOURCE:
+			case ModelPackage.PLANNED_TRY__PAGE:
+			case ModelPackage.PLANNED_TRY__NOTE:
 			case ModelPackage.PLANNED_TRY__SUCCESSES:
 			case ModelPackage.PLANNED_TRY__FAILURES:
 				fireNotifyChanged(new ViewerNotification(notification, notification.getNotifier(), false, true));

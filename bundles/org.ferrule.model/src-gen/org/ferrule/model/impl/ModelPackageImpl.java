@@ -6494,6 +6494,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		needEClass.getESuperTypes().add(this.getElement());
 		placementEClass.getESuperTypes().add(this.getElement());
 		plannedTryEClass.getESuperTypes().add(this.getCosted());
+		plannedTryEClass.getESuperTypes().add(this.getSourced());
 		priorEClass.getESuperTypes().add(this.getElement());
 		publishedEClass.getESuperTypes().add(this.getSourced());
 		stopRuleEClass.getESuperTypes().add(this.getSourced());

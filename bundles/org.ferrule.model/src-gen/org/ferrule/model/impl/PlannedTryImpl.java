@@ -15,6 +15,7 @@ import org.eclipse.emf.ecore.impl.ENotificationImpl;
 import org.ferrule.model.ModelPackage;
 import org.ferrule.model.PlannedTry;
 import org.ferrule.model.Prior;
+import org.ferrule.model.Sourced;
 
 /**
  * <!-- begin-user-doc -->
@@ -24,6 +25,9 @@ import org.ferrule.model.Prior;
  * The following features are implemented:
  * </p>
  * <ul>
+ *   <li>{@link org.ferrule.model.impl.PlannedTryImpl#getSource <em>Source</em>}</li>
+ *   <li>{@link org.ferrule.model.impl.PlannedTryImpl#getPage <em>Page</em>}</li>
+ *   <li>{@link org.ferrule.model.impl.PlannedTryImpl#getNote <em>Note</em>}</li>
  *   <li>{@link org.ferrule.model.impl.PlannedTryImpl#getSuccesses <em>Successes</em>}</li>
  *   <li>{@link org.ferrule.model.impl.PlannedTryImpl#getFailures <em>Failures</em>}</li>
  *   <li>{@link org.ferrule.model.impl.PlannedTryImpl#getPrior <em>Prior</em>}</li>
@@ -33,6 +37,66 @@ import org.ferrule.model.Prior;
  */
 public class PlannedTryImpl extends CostedImpl implements PlannedTry
 {
+	/**
+	 * The default value of the '{@link #getSource() <em>Source</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSource()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String SOURCE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getSource() <em>Source</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSource()
+	 * @generated
+	 * @ordered
+	 */
+	protected String source = SOURCE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getPage() <em>Page</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPage()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String PAGE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getPage() <em>Page</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPage()
+	 * @generated
+	 * @ordered
+	 */
+	protected String page = PAGE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getNote() <em>Note</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getNote()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String NOTE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getNote() <em>Note</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getNote()
+	 * @generated
+	 * @ordered
+	 */
+	protected String note = NOTE_EDEFAULT;
+
 	/**
 	 * The default value of the '{@link #getSuccesses() <em>Successes</em>}' attribute.
 	 * <!-- begin-user-doc -->
@@ -120,6 +184,81 @@ public class PlannedTryImpl extends CostedImpl implements PlannedTry
 	protected EClass eStaticClass()
 	{
 		return ModelPackage.Literals.PLANNED_TRY;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getSource()
+	{
+		return source;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setSource(String newSource)
+	{
+		String oldSource = source;
+		source = newSource;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.PLANNED_TRY__SOURCE, oldSource, source));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getPage()
+	{
+		return page;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setPage(String newPage)
+	{
+		String oldPage = page;
+		page = newPage;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.PLANNED_TRY__PAGE, oldPage, page));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getNote()
+	{
+		return note;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setNote(String newNote)
+	{
+		String oldNote = note;
+		note = newNote;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.PLANNED_TRY__NOTE, oldNote, note));
 	}
 
 	/**
@@ -306,6 +445,12 @@ public class PlannedTryImpl extends CostedImpl implements PlannedTry
 	{
 		switch (featureID)
 		{
+			case ModelPackage.PLANNED_TRY__SOURCE:
+				return getSource();
+			case ModelPackage.PLANNED_TRY__PAGE:
+				return getPage();
+			case ModelPackage.PLANNED_TRY__NOTE:
+				return getNote();
 			case ModelPackage.PLANNED_TRY__SUCCESSES:
 				return getSuccesses();
 			case ModelPackage.PLANNED_TRY__FAILURES:
@@ -326,6 +471,15 @@ public class PlannedTryImpl extends CostedImpl implements PlannedTry
 	{
 		switch (featureID)
 		{
+			case ModelPackage.PLANNED_TRY__SOURCE:
+				setSource((String)newValue);
+				return;
+			case ModelPackage.PLANNED_TRY__PAGE:
+				setPage((String)newValue);
+				return;
+			case ModelPackage.PLANNED_TRY__NOTE:
+				setNote((String)newValue);
+				return;
 			case ModelPackage.PLANNED_TRY__SUCCESSES:
 				setSuccesses((Integer)newValue);
 				return;
@@ -349,6 +503,15 @@ public class PlannedTryImpl extends CostedImpl implements PlannedTry
 	{
 		switch (featureID)
 		{
+			case ModelPackage.PLANNED_TRY__SOURCE:
+				setSource(SOURCE_EDEFAULT);
+				return;
+			case ModelPackage.PLANNED_TRY__PAGE:
+				setPage(PAGE_EDEFAULT);
+				return;
+			case ModelPackage.PLANNED_TRY__NOTE:
+				setNote(NOTE_EDEFAULT);
+				return;
 			case ModelPackage.PLANNED_TRY__SUCCESSES:
 				unsetSuccesses();
 				return;
@@ -372,6 +535,12 @@ public class PlannedTryImpl extends CostedImpl implements PlannedTry
 	{
 		switch (featureID)
 		{
+			case ModelPackage.PLANNED_TRY__SOURCE:
+				return SOURCE_EDEFAULT == null ? source != null : !SOURCE_EDEFAULT.equals(source);
+			case ModelPackage.PLANNED_TRY__PAGE:
+				return PAGE_EDEFAULT == null ? page != null : !PAGE_EDEFAULT.equals(page);
+			case ModelPackage.PLANNED_TRY__NOTE:
+				return NOTE_EDEFAULT == null ? note != null : !NOTE_EDEFAULT.equals(note);
 			case ModelPackage.PLANNED_TRY__SUCCESSES:
 				return isSetSuccesses();
 			case ModelPackage.PLANNED_TRY__FAILURES:
@@ -388,12 +557,60 @@ public class PlannedTryImpl extends CostedImpl implements PlannedTry
 	 * @generated
 	 */
 	@Override
+	public int eBaseStructuralFeatureID(int derivedFeatureID, Class<?> baseClass)
+	{
+		if (baseClass == Sourced.class)
+		{
+			switch (derivedFeatureID)
+			{
+				case ModelPackage.PLANNED_TRY__SOURCE: return ModelPackage.SOURCED__SOURCE;
+				case ModelPackage.PLANNED_TRY__PAGE: return ModelPackage.SOURCED__PAGE;
+				case ModelPackage.PLANNED_TRY__NOTE: return ModelPackage.SOURCED__NOTE;
+				default: return -1;
+			}
+		}
+		return super.eBaseStructuralFeatureID(derivedFeatureID, baseClass);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public int eDerivedStructuralFeatureID(int baseFeatureID, Class<?> baseClass)
+	{
+		if (baseClass == Sourced.class)
+		{
+			switch (baseFeatureID)
+			{
+				case ModelPackage.SOURCED__SOURCE: return ModelPackage.PLANNED_TRY__SOURCE;
+				case ModelPackage.SOURCED__PAGE: return ModelPackage.PLANNED_TRY__PAGE;
+				case ModelPackage.SOURCED__NOTE: return ModelPackage.PLANNED_TRY__NOTE;
+				default: return -1;
+			}
+		}
+		return super.eDerivedStructuralFeatureID(baseFeatureID, baseClass);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public String toString()
 	{
 		if (eIsProxy()) return super.toString();
 
 		StringBuilder result = new StringBuilder(super.toString());
-		result.append(" (successes: ");
+		result.append(" (source: ");
+		result.append(source);
+		result.append(", page: ");
+		result.append(page);
+		result.append(", note: ");
+		result.append(note);
+		result.append(", successes: ");
 		if (successesESet) result.append(successes); else result.append("<unset>");
 		result.append(", failures: ");
 		if (failuresESet) result.append(failures); else result.append("<unset>");

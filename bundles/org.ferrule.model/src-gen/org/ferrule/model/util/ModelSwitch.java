@@ -524,6 +524,7 @@ public class ModelSwitch<T> extends Switch<T>
 				PlannedTry plannedTry = (PlannedTry)theEObject;
 				T result = casePlannedTry(plannedTry);
 				if (result == null) result = caseCosted(plannedTry);
+				if (result == null) result = caseSourced(plannedTry);
 				if (result == null) result = caseElement(plannedTry);
 				if (result == null) result = defaultCase(theEObject);
 				return result;

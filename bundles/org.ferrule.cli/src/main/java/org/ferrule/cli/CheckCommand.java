@@ -10,13 +10,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 
-import org.ferrule.cli.internal.ChartRun;
-import org.ferrule.cli.internal.CommandLineException;
 import org.ferrule.cli.internal.DocumentFiles;
 import org.ferrule.cli.internal.Problems;
+import org.ferrule.cli.internal.ReferenceProblems;
 import org.ferrule.io.json.DocumentProblem;
 import org.ferrule.io.json.ReadResult;
-import org.ferrule.model.FitChart;
 import org.ferrule.model.check.Severity;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -60,17 +58,9 @@ final class CheckCommand implements Callable<Integer> {
     private void check(Path file) {
         ReadResult result = documents.read(file);
         result.problems().forEach(p -> report(file, p));
-        if (!result.hasErrors() && result.document().orElse(null) instanceof FitChart) {
-            checkReferences(file);
-        }
-    }
-
-    private void checkReferences(Path file) {
-        try {
-            ChartRun.of(file, spec.commandLine().getErr()).problems()
-                    .forEach(p -> reportPlain(file, p.place() + ": " + p.message()));
-        } catch (CommandLineException e) {
-            reportPlain(file, e.getMessage());
+        if (!result.hasErrors()) {
+            new ReferenceProblems(documents, spec.commandLine().getErr()).of(file, result.document().orElseThrow())
+                    .forEach(message -> reportPlain(file, message));
         }
     }
 

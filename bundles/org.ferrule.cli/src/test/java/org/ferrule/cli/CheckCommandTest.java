@@ -54,6 +54,40 @@ class CheckCommandTest {
     }
 
     @Test
+    void findsNoProblemInTheTechniquesThatShip() {
+        Run run = Run.of("check", Run.demo("balloon-does-not-cross.techniques.json"),
+                Run.demo("device-does-not-reach.techniques.json"));
+        assertEquals(0, run.exitCode(), run::out);
+    }
+
+    @Test
+    void findsNoProblemInACaseThatShips() {
+        Run run = Run.of("check", Run.demo("case-with-a-log-6-fr.case.json"));
+        assertEquals(0, run.exitCode(), run::out);
+    }
+
+    /** Some of what lies on the shelf that ships has expired on purpose, and nothing else is wrong with it. */
+    @Test
+    void tellsOnlyOfExpiredLotsInTheShelfThatShips() {
+        Run run = Run.of("check", Run.demo("laboratory.shelf.json"));
+        assertEquals(1, run.exitCode(), run::out);
+        assertTrue(run.out().lines().filter(line -> line.contains("warning") || line.contains("error"))
+                .allMatch(line -> line.contains("warning: expired on ")), run::out);
+    }
+
+    @Test
+    void tellsWhereACaseNamesWhatNobodyDescribes() throws IOException {
+        for (String name : Run.demo("house.rules.json").toFile().getParentFile().list()) {
+            Files.copy(Run.demo(name), folder.resolve(name));
+        }
+        Path file = folder.resolve("case-with-a-log-6-fr.case.json");
+        Files.writeString(file, Files.readString(file).replace("\"hes-workhorse-190\"", "\"hes-workhorse-191\""));
+        Run run = Run.of("check", file);
+        assertEquals(1, run.exitCode());
+        assertTrue(run.out().contains("ferrule.case system mainWire: no device is called"), run::out);
+    }
+
+    @Test
     void writesProblemsAsJson() throws IOException {
         Path broken = Files.writeString(folder.resolve("broken.rules.json"), "{ \"format\": ");
         JsonNode problems = new ObjectMapper().readTree(Run.of("check", "--json", broken).out());

@@ -58,7 +58,8 @@ final class DemoDocuments {
         return names(".devices.json");
     }
 
-    private static List<String> names(String suffix) {
+    /** The names of all demo documents that end so. */
+    static List<String> names(String suffix) {
         try (Stream<Path> files = Files.list(folder())) {
             return files.map(f -> f.getFileName().toString()).filter(n -> n.endsWith(suffix)).sorted().toList();
         } catch (IOException e) {

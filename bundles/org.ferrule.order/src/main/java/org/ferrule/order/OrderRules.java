@@ -28,4 +28,9 @@ public record OrderRules(boolean tiersFirst, boolean oneNewRiskAStep, double sam
         }
         budget.ifPresent(limit -> Checks.cost("a budget", limit));
     }
+
+    /** Whether nothing but what options and set-ups need decides which orders are allowed. */
+    boolean needsOnly() {
+        return !tiersFirst && !oneNewRiskAStep && sameAxisDiscount == 1 && budget.isEmpty();
+    }
 }

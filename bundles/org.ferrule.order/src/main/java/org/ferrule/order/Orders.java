@@ -25,6 +25,9 @@ public final class Orders {
         for (int move : found.moves()) {
             steps.add(moves.step(state, move));
             state = moves.after(state, move);
+            if (steps.get(steps.size() - 1).chance() == 1) {
+                break;
+            }
         }
         return Plans.of(problem, steps, found.lower() >= found.upper() ? Double.POSITIVE_INFINITY : found.lower());
     }

@@ -156,7 +156,8 @@ final class Search {
                 least = Math.min(least, branch.bound);
                 break;
             }
-            Node then = visit(level, branch.next, (useful - branch.cost) / branch.fails);
+            Node then = branch.fails == 0 ? new Node(0, 0)
+                    : visit(level, branch.next, (useful - branch.cost) / branch.fails);
             least = Math.min(least, branch.cost + branch.fails * then.lower);
             double upper = branch.cost + branch.fails * then.upper;
             if (upper < node.upper) {

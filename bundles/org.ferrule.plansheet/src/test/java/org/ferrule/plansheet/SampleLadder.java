@@ -36,7 +36,6 @@ import org.ferrule.escalation.technique.Task;
 import org.ferrule.escalation.technique.Technique;
 import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.fit.device.SourceRef;
-import org.ferrule.quantity.Length;
 
 /** A ladder for a balloon that does not cross, with invented figures. */
 final class SampleLadder {
@@ -73,6 +72,17 @@ final class SampleLadder {
         }
         return new Ladder("A long ladder", "1", facts(), List.of(extension(), secondWire()), many,
                 ladder().bailOut(), stopRules());
+    }
+
+    /** A ladder of so many techniques of one try and one caution each. */
+    static Ladder ladderOf(int techniques) {
+        List<Technique> many = new ArrayList<>();
+        for (int i = 1; i <= techniques; i++) {
+            many.add(technique("way-" + i, "Small balloon, way " + i, Axis.PROFILE, Hazard.USUAL,
+                    List.of(balloon("b10")), Set.of(), 1, 5 + i, new Advice(List.of(), List.of("mind the wire"),
+                            Optional.empty(), "three passes", List.of(), PRACTICE)));
+        }
+        return new Ladder("As many as are asked for", "1", facts(), List.of(), many, ladder().bailOut(), stopRules());
     }
 
     private static Map<String, String> facts() {
@@ -170,9 +180,5 @@ final class SampleLadder {
                         Optional.of(Resource.CONTRAST), java.util.OptionalDouble.of(60), PRACTICE),
                 new StopRule("leak", "Any leak, loss of a side branch or fall of pressure: stop and treat it",
                         Optional.empty(), java.util.OptionalDouble.empty(), PRACTICE));
-    }
-
-    static LengthRange range(Length from, Length to) {
-        return new LengthRange(Optional.of(from), Optional.of(to));
     }
 }

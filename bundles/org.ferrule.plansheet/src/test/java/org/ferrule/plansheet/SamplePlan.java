@@ -92,8 +92,17 @@ public final class SamplePlan {
     }
 
     public static Plan plan() {
-        return new Planner(instruments(), SampleLadder.ladder()).plan(file(Map.of("no-ostial", true)),
-                new Stock(shelf(4), Map.of()));
+        return plan(Map.of("no-ostial", true));
+    }
+
+    public static Plan plan(Map<String, Boolean> facts) {
+        return new Planner(instruments(), SampleLadder.ladder()).plan(file(facts), new Stock(shelf(4), Map.of()));
+    }
+
+    /** A plan of so many techniques with one try each and one caution. */
+    public static Plan planOf(int techniques) {
+        return new Planner(instruments(), SampleLadder.ladderOf(techniques)).plan(file(Map.of("true-lumen", true)),
+                new Stock(shelf(40), Map.of()));
     }
 
     /** A plan of eighteen tries and more, with much to say of each. */

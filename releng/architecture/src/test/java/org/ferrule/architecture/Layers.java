@@ -49,6 +49,7 @@ final class Layers {
         SEES.put("picture", "");
         SEES.put("shelf", "");
         SEES.put("purchase", "shelf");
+        SEES.put("io.sheet", "shelf");
         SEES.put("chart", "quantity geometry statistics fit picture");
         SEES.put("plansheet", "quantity geometry fit picture chart shelf order escalation");
         SEES.put("model", "quantity shelf thresholds");
@@ -57,9 +58,11 @@ final class Layers {
         SEES.put("io.pdf", "picture chart");
         SEES.put("io.svg", "picture chart");
         SEES.put("io.csv", "quantity fit chart");
-        SEES.put("engine", "quantity geometry fit picture chart model escalation shelf order thresholds");
+        SEES.put("engine",
+                "quantity geometry fit picture chart model escalation shelf order thresholds plansheet");
         SEES.put("cli",
-                "quantity geometry statistics calc fit picture chart model io.json io.pdf io.svg io.csv engine");
+                "quantity geometry statistics calc fit picture chart shelf order escalation plansheet model io.json io.pdf "
+                        + "io.svg io.csv engine");
         SEES.put("ui", "quantity geometry fit picture chart model model.edit io.json engine");
         SEES.put("ui.devices", SEES.get("ui") + " ui");
         SEES.put("ui.fit", SEES.get("ui") + " ui calc io.pdf io.svg io.csv");

@@ -9,17 +9,22 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 import org.ferrule.engine.catalogue.LibraryReader;
 import org.ferrule.engine.chart.OpenChart;
+import org.ferrule.engine.plan.OpenCase;
 import org.ferrule.io.json.JsonDocuments;
 import org.ferrule.io.json.ReadResult;
+import org.ferrule.model.CaseDocument;
 import org.ferrule.model.DeviceLibrary;
 import org.ferrule.model.Document;
 import org.ferrule.model.DocumentKind;
 import org.ferrule.model.FitChart;
 import org.ferrule.model.RuleSet;
+import org.ferrule.model.ShelfDocument;
+import org.ferrule.model.TechniqueLibrary;
 import org.ferrule.model.check.Severity;
 
 /** Reads documents from files; what cannot be used is an error that tells file, line and column. */
@@ -67,9 +72,27 @@ public final class DocumentFiles {
         if (chart.getRules() == null) {
             throw new CommandLineException(file + ": the chart names no rule set");
         }
-        List<LibraryReader> libraries = chart.getLibraries().stream()
-                .map(path -> library(file.resolveSibling(path), path)).toList();
-        return new OpenChart(chart, libraries, rules(file.resolveSibling(chart.getRules())));
+        return new OpenChart(chart, libraries(file, chart.getLibraries()),
+                rules(file.resolveSibling(chart.getRules())));
+    }
+
+    /** Reads a case and everything that it refers to, by paths relative to it. */
+    public OpenCase caseFile(Path file) {
+        CaseDocument document = require(file, CaseDocument.class, DocumentKind.CASE);
+        if (document.getRules() == null || document.getTechniques() == null) {
+            throw new CommandLineException(file + ": the case names no rule set or no techniques");
+        }
+        return new OpenCase(document, libraries(file, document.getLibraries()),
+                rules(file.resolveSibling(document.getRules())),
+                require(file.resolveSibling(document.getTechniques()), TechniqueLibrary.class,
+                        DocumentKind.TECHNIQUES),
+                Optional.ofNullable(document.getShelf()).map(
+                        path -> require(file.resolveSibling(path), ShelfDocument.class, DocumentKind.SHELF)));
+    }
+
+    /** Reads libraries, by paths relative to the document that names them. */
+    public List<LibraryReader> libraries(Path file, List<String> paths) {
+        return paths.stream().map(path -> library(file.resolveSibling(path), path)).toList();
     }
 
     /** The only rule set in a folder. */

@@ -20,6 +20,7 @@ import org.ferrule.chart.words.UnitPreferences;
 import org.ferrule.engine.chart.AssembledChart;
 import org.ferrule.engine.chart.SolvedChart;
 import org.ferrule.model.DeviceLibrary;
+import org.ferrule.model.Document;
 import org.ferrule.model.FitChart;
 import org.ferrule.model.ModelFactory;
 import org.ferrule.model.Paper;
@@ -53,9 +54,9 @@ public final class ChartContents {
                 text(chart.getRevision()), date(chart, today));
     }
 
-    private static LocalDate date(FitChart chart, LocalDate today) {
+    static LocalDate date(Document document, LocalDate today) {
         try {
-            return chart.getDate() == null ? today : LocalDate.parse(chart.getDate());
+            return document.getDate() == null ? today : LocalDate.parse(document.getDate());
         } catch (DateTimeParseException e) {
             return today;
         }
@@ -63,9 +64,12 @@ public final class ChartContents {
 
     private static Basis basis(FitChart chart, AssembledChart assembled, RuleSet rules,
             List<DeviceLibrary> libraries) {
-        return new Basis(new Edition(text(rules.getTitle()), text(rules.getRevision())),
-                libraries.stream().map(l -> new Edition(text(l.getTitle()), text(l.getRevision()))).toList(),
+        return new Basis(edition(rules), libraries.stream().map(ChartContents::edition).toList(),
                 ChartConditionWords.of(chart, assembled));
+    }
+
+    static Edition edition(Document document) {
+        return new Edition(text(document.getTitle()), text(document.getRevision()));
     }
 
     private static List<Head> rows(AssembledChart assembled) {

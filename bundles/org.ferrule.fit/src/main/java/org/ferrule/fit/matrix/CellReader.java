@@ -31,9 +31,7 @@ final class CellReader {
     }
 
     private void fill(int line, QuickOuter outer, CellBlock block, long[] words, int at) {
-        int marks = row.common(outer, block.quick());
-        if (marks != QuickRow.ASK_SOLVER && block.holds(outer)) {
-            block.fill(marks, outer, words, at);
+        if (block.fillCommon(row, outer, words, at)) {
             return;
         }
         row.ask(outer, block.quick());

@@ -66,7 +66,7 @@ final class CellWord {
                 && isIndex(deviceName);
     }
 
-    /** What a lumen adds to a word that can tell the place where it is narrowest and a device widest. */
+    /** What a lumen adds to a word that can tell its place. */
     static long ofLumen(int marks, int name, long low, long centre) {
         return marks + ((long) name << LUMEN_SECTION) + (low + ZERO << WORST) + (centre - low << SPREAD);
     }

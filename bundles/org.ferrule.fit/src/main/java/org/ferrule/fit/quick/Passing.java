@@ -45,11 +45,7 @@ final class Passing {
     int look(QuickBore bore, QuickShaft shaft, long travel, boolean unstatedLength, int required) {
         findTightest(bore, shaft, travel);
         travelled = travel;
-        if (mayBlock && stop.findFirst(bore, shaft, travel)) {
-            worst = stop.worst;
-            nominal = stop.nominal;
-            travelled = stop.travelled;
-            place(bore, stop.lumenIndex, shaft, stop.deviceIndex);
+        if (mayBlock && lookForStop(bore, shaft, travel)) {
             return BLOCKED;
         }
         hasPlace = false;
@@ -66,10 +62,31 @@ final class Passing {
         return verdict(required);
     }
 
+    /** Looks for the place that stops a device which some part of the lumen is too narrow for; false when none does. */
+    boolean lookForStop(QuickBore bore, QuickShaft shaft, long travel) {
+        boolean found = stop.findFirst(bore, shaft, travel);
+        if (found) {
+            placeStop(bore, shaft);
+        }
+        return found;
+    }
+
+    /** Whether such a device is stopped anywhere. */
+    boolean isStopped(QuickBore bore, QuickShaft shaft, long travel) {
+        return stop.findAny(bore.stretches(), shaft.stretches(), travel);
+    }
+
+    private void placeStop(QuickBore bore, QuickShaft shaft) {
+        worst = stop.worst;
+        nominal = stop.nominal;
+        travelled = stop.travelled;
+        place(bore, stop.lumenIndex, shaft, stop.deviceIndex);
+    }
+
     /** The verdict of a passage alone. */
     int verdict(QuickBore bore, QuickShaft shaft, long travel, boolean unstatedLength, int required) {
         findTightest(bore, shaft, travel);
-        if (surelyBlocks || mayBlock && stop.findAny(bore.stretches(), shaft.stretches(), travel)) {
+        if (surelyBlocks || mayBlock && isStopped(bore, shaft, travel)) {
             return BLOCKED;
         }
         if (unstatedLength || meetsUnknown(bore, shaft, travel)) {

@@ -14,7 +14,7 @@ import java.util.stream.Stream;
  * never passes. Immutable.
  */
 public final class QuickBlock {
-    private static final long NEVER = Long.MAX_VALUE;
+    private static final long NEVER = QuickTops.NEVER;
     private static final long ALWAYS = Long.MIN_VALUE;
 
     final int count;
@@ -22,8 +22,8 @@ public final class QuickBlock {
     final QuickInner[] inner;
     final int[] kind;
     final long[] kindBit;
-    final Tops in;
-    final Tops out;
+    final QuickTops in;
+    final QuickTops out;
     /** How far beyond a lumen's length a device must go before its edge matters; never for one that does not deploy. */
     final long[] deployedBeyond;
     final long[] statedLength;
@@ -38,64 +38,13 @@ public final class QuickBlock {
     final boolean changes;
     final QuickCommon common;
 
-    /** Widest places in one phase. */
-    static final class Tops {
-        final int[] high;
-        final int[] centre;
-        final int[] name;
-        /** What must not lie above a lumen, as {@link QuickShaft} has it at its last rung. */
-        final int[] statedCentre;
-        final int[] assumedLow;
-        final int[] largestLow;
-        /** Whether a part that lies above is sure to be stopped. */
-        final boolean[] constant;
-        /** What must lie below the travel, less the station where the lumen begins; the device's own travel is off. */
-        final long[] last;
-        /**
-         * What must not lie above the travel, less the station where the narrowest stretch ends; the device's own travel
-         * is off. The second one where that stretch tapers.
-         */
-        final long[] end;
-        final long[] endInTaper;
-
-        private Tops(int count) {
-            high = new int[count];
-            centre = new int[count];
-            name = new int[count];
-            statedCentre = new int[count];
-            assumedLow = new int[count];
-            largestLow = new int[count];
-            constant = new boolean[count];
-            last = new long[count];
-            end = new long[count];
-            endInTaper = new long[count];
-        }
-
-        private void set(int i, QuickShaft shaft, boolean isUsual, long ownTravel) {
-            if (!isUsual || !shaft.isKnown()) {
-                last[i] = NEVER;
-                return;
-            }
-            high[i] = shaft.high(shaft.top());
-            centre[i] = shaft.centre(shaft.top());
-            statedCentre[i] = shaft.statedCentre(shaft.top());
-            assumedLow[i] = shaft.assumedLow(shaft.top());
-            largestLow[i] = shaft.largestLow(shaft.top());
-            constant[i] = shaft.isConstant();
-            name[i] = shaft.stretches().name(shaft.widest(shaft.top()));
-            last[i] = shaft.at(shaft.top()) - ownTravel;
-            end[i] = shaft.widestEnd() - ownTravel;
-            endInTaper[i] = shaft.widestTo() - ownTravel;
-        }
-    }
-
     QuickBlock(List<Optional<QuickInner>> devices, QuickTerms terms) {
         count = devices.size();
         inner = devices.stream().map(d -> d.orElse(null)).toArray(QuickInner[]::new);
         kind = new int[count];
         kindBit = new long[count];
-        in = new Tops(count);
-        out = new Tops(count);
+        in = new QuickTops(count);
+        out = new QuickTops(count);
         deployedBeyond = new long[count];
         statedLength = new long[count];
         claimKinds = new long[count];
@@ -105,7 +54,8 @@ public final class QuickBlock {
         otherKinds = new long[count];
         for (int i = 0; i < count; i++) {
             if (inner[i] == null) {
-                in.last[i] = NEVER;
+                in.leaveOut(i);
+                out.leaveOut(i);
             } else {
                 set(i, inner[i], terms);
             }
@@ -119,19 +69,31 @@ public final class QuickBlock {
         return count;
     }
 
-    /** The upper end of the diameter where a device is widest going in; only for one that passes whole lumens. */
-    public int high(int i) {
-        return in.high[i];
+    /**
+     * The upper ends of the devices' diameters at the place that decides.
+     *
+     * @param atTip whether that is the tip, and not where a device is widest
+     */
+    public int[] high(boolean atTip) {
+        return (atTip ? in.tipHigh : in.high).clone();
     }
 
-    /** The centre of the diameter there. */
-    public int centre(int i) {
-        return in.centre[i];
+    /** The centres of the diameters there. */
+    public int[] centre(boolean atTip) {
+        return (atTip ? in.tipCentre : in.centre).clone();
     }
 
-    /** Place of the name of the section there among the different names of the device's stretches. */
-    public int sectionName(int i) {
-        return in.name[i];
+    /** Places of the names of the sections there among the different names of each device's stretches. */
+    public int[] sectionName(boolean atTip) {
+        return (atTip ? in.tipName : in.name).clone();
+    }
+
+    private static void set(QuickTops tops, int i, QuickShaft shaft, boolean isUsual, long ownTravel) {
+        if (isUsual && shaft.isKnown()) {
+            tops.set(i, shaft, ownTravel);
+        } else {
+            tops.leaveOut(i);
+        }
     }
 
     private void set(int i, QuickInner device, QuickTerms terms) {
@@ -140,8 +102,8 @@ public final class QuickBlock {
         kind[i] = device.kind;
         statedLength[i] = device.statedLength;
         kindBit[i] = device.kindBit;
-        in.set(i, device.in, isUsual, ownTravel);
-        out.set(i, device.out, isUsual, ownTravel);
+        set(in, i, device.in, isUsual, ownTravel);
+        set(out, i, device.out, isUsual, ownTravel);
         boolean knowsTravel = isUsual || terms.asksForDistance();
         deployedBeyond[i] = !device.deploys ? NEVER : knowsTravel ? -ownTravel : ALWAYS;
         otherKinds[i] = device.claims.kinds();

@@ -22,12 +22,18 @@ final class QuickBore {
 
     /** The first of the narrowest stretches. */
     final int narrowest;
+    /** The stretch that is met first. */
+    final int entry;
     /** Where the last stretch begins. */
     final long lastFrom;
     /** What stated centres, low ends of assumed ones, and low ends must not exceed, lest a device may be stopped. */
     final int mostCentre;
     final int mostAssumedLow;
     final int mostLow;
+    /** The same for the tip of a device at the entry; whatever exceeds it is stopped there. */
+    final int mostCentreAtEntry;
+    final int mostAssumedLowAtEntry;
+    final int mostLowAtEntry;
 
     QuickBore(FlatStretches s) {
         stretches = s;
@@ -45,6 +51,12 @@ final class QuickBore {
         mostCentre = least(i -> s.isProved(i) && !s.isAssumed(i), this::leastCentre);
         mostAssumedLow = least(i -> s.isProved(i) && !s.isAssumed(i), this::leastHigh);
         mostLow = least(i -> s.isProved(i) && s.isAssumed(i), this::leastHigh);
+        entry = IntStream.range(0, s.count()).reduce(0, (a, b) -> s.from(b) < s.from(a) ? b : a);
+        boolean stops = s.count() > 0 && s.isProved(entry)
+                && IntStream.range(0, s.count()).filter(i -> s.from(i) == s.from(entry)).count() == 1;
+        mostCentreAtEntry = stops && !s.isAssumed(entry) ? s.startCentre(entry) : Integer.MAX_VALUE;
+        mostAssumedLowAtEntry = stops && !s.isAssumed(entry) ? s.startHigh(entry) : Integer.MAX_VALUE;
+        mostLowAtEntry = stops && s.isAssumed(entry) ? s.startHigh(entry) : Integer.MAX_VALUE;
         isKnown = s.count() > 0 && s.firstUnknown() == FlatStretches.NOWHERE && !isNarrowTwice(narrowest);
     }
 

@@ -8,8 +8,8 @@ import java.util.Arrays;
 import java.util.stream.IntStream;
 
 /**
- * What the devices of a block have in common: the extremes of what stands in its arrays. Where the extremes pass a lumen
- * and the claims agree, all cells of the block have the same marks, and only their clearances differ.
+ * What the devices of a block have in common: the extremes of what stands in its arrays. Where the extremes pass a lumen,
+ * or none enters it, and the claims agree, all cells of the block have the same marks, and only their clearances differ.
  */
 final class QuickCommon {
     /** Stands for marks that are not the same for all. */
@@ -27,24 +27,34 @@ final class QuickCommon {
     private final long leastLength;
     private final long firstDeployed;
     private final long lastDeployed;
-    private final Most in;
-    private final Most out;
+    private final Extremes in;
+    private final Extremes out;
 
-    /** The extremes of the widest places in one phase. */
-    private record Most(long last, long end, long endInTaper, int high, int statedCentre, int assumedLow,
-            int largestLow) {
+    /** The extremes of widest places and of tips in one phase. */
+    private record Extremes(long last, long end, long endInTaper, int high, int statedCentre, int assumedLow,
+            int largestLow, int tipStatedCentre, int tipAssumedLow, int tipLow) {
 
-        static Most of(QuickBlock.Tops tops) {
-            return new Most(most(tops.last), most(tops.end), most(tops.endInTaper), most(tops.high),
-                    most(tops.statedCentre), most(tops.assumedLow), most(tops.largestLow));
+        static Extremes of(QuickTops tops) {
+            return new Extremes(most(tops.last), most(tops.end), most(tops.endInTaper), most(tops.high),
+                    most(tops.statedCentre), most(tops.assumedLow), most(tops.largestLow),
+                    least(tops.tipStatedCentre), least(tops.tipAssumedLow), least(tops.tipLow));
         }
 
-        boolean fits(QuickBore bore, long travel, int required) {
+        boolean have(int verdict, QuickBore bore, long travel, int required) {
             boolean tapers = !bore.stretches().isConstant(bore.narrowest);
             return travel - bore.lastFrom > last
                     && travel - bore.stretches().to(bore.narrowest) >= (tapers ? endInTaper : end)
-                    && bore.low(bore.narrowest) - high >= required && statedCentre <= bore.mostCentre
+                    && (verdict == Passing.FITS ? fit(bore, required) : doNotEnter(bore));
+        }
+
+        private boolean fit(QuickBore bore, int required) {
+            return bore.low(bore.narrowest) - high >= required && statedCentre <= bore.mostCentre
                     && assumedLow <= bore.mostAssumedLow && largestLow <= bore.mostLow;
+        }
+
+        private boolean doNotEnter(QuickBore bore) {
+            return tipStatedCentre > bore.mostCentreAtEntry || tipAssumedLow > bore.mostAssumedLowAtEntry
+                    || tipLow > bore.mostLowAtEntry;
         }
     }
 
@@ -58,14 +68,14 @@ final class QuickCommon {
                 .allMatch(i -> block.inner[i] != null && block.statedLength[i] != QuickInner.NOT_STATED
                         && block.kind[i] == kind && block.claimKinds[i] == claimKinds
                         && block.claimYes[i] == claimYes && block.claimNo[i] == claimNo);
-        leastClaim = Arrays.stream(block.claimValue).min().orElse(0);
+        leastClaim = least(block.claimValue);
         mostClaim = most(block.claimValue);
         otherKinds = Arrays.stream(block.otherKinds).reduce(0, (a, b) -> a | b);
-        leastLength = Arrays.stream(block.statedLength).min().orElse(0);
-        firstDeployed = Arrays.stream(block.deployedBeyond).min().orElse(0);
+        leastLength = least(block.statedLength);
+        firstDeployed = least(block.deployedBeyond);
         lastDeployed = most(block.deployedBeyond);
-        in = Most.of(block.in);
-        out = Most.of(block.out);
+        in = Extremes.of(block.in);
+        out = Extremes.of(block.out);
     }
 
     private static long most(long[] values) {
@@ -76,8 +86,21 @@ final class QuickCommon {
         return Arrays.stream(values).max().orElse(0);
     }
 
-    /** The marks of all cells of the block with a lumen; {@link #NONE} where they have to be looked at one by one. */
-    int marks(QuickSolver solver, QuickOuter outer) {
+    private static long least(long[] values) {
+        return Arrays.stream(values).min().orElse(0);
+    }
+
+    private static int least(int[] values) {
+        return Arrays.stream(values).min().orElse(0);
+    }
+
+    /**
+     * The marks of all cells of the block with a lumen.
+     *
+     * @param verdict which all devices are to have: that they fit, or that they are blocked since none enters
+     * @return {@link #NONE} where it is not so, or the cells differ in something else
+     */
+    int marks(QuickSolver solver, QuickOuter outer, int verdict) {
         boolean speaksOthers = (otherKinds & outer.kindBit | outer.claims.kinds() & kindBit) != 0;
         if (!isAlike || speaksOthers || !outer.tried.isEmpty() || !solver.canPassAll(outer)
                 || solver.checksLength() && leastLength < outer.lengthNeeded) {
@@ -86,15 +109,15 @@ final class QuickCommon {
         int required = solver.required(outer.kind, kind);
         long travel = solver.lengths.travelLessOwn(outer);
         int said = said(outer);
-        if (required == Passing.NOT_RULED || said == NONE || !in.fits(outer.bore, travel, required)
-                || !out.fits(outer.bore, travel, required)) {
+        if (required == Passing.NOT_RULED || said == NONE || !in.have(verdict, outer.bore, travel, required)
+                || !out.have(verdict, outer.bore, travel, required)) {
             return NONE;
         }
         long beyond = solver.travelBeyond(outer);
         boolean edges = solver.checksEdges();
         boolean all = edges && (outer.hasCollar || beyond > lastDeployed);
         boolean any = edges && (outer.hasCollar || beyond > firstDeployed);
-        return all != any ? NONE : QuickJudgement.marks(Passing.FITS, Passing.FITS, said, Passing.FITS, all);
+        return all != any ? NONE : QuickJudgement.marks(verdict, verdict, said, Passing.FITS, all);
     }
 
     private int said(QuickOuter outer) {

@@ -28,9 +28,9 @@ public final class QuickInner {
 
     /** Puts those side by side of which a whole block often has the same verdict. */
     public static final Comparator<QuickInner> BY_SIZE = Comparator
-            .<QuickInner, Boolean>comparing(i -> i.statedLength == NOT_STATED).thenComparing(i -> i.kind)
+            .<QuickInner, Boolean>comparing(i -> !i.isUsual()).thenComparing(i -> i.kind)
             .thenComparing(i -> i.claims.kinds()).thenComparing(QuickInner::claimedLumen)
-            .thenComparing(i -> i.in.isKnown() ? i.in.high(i.in.top()) : 0);
+            .thenComparing(i -> i.isUsual() ? i.in.high(i.in.top()) : 0);
 
     /** Outlines that nobody describes are unknown from the end that leads. */
     private static final List<Stretch> NOT_DESCRIBED = List.of(Stretch.unknown("", Length.ZERO, Length.ZERO,
@@ -67,6 +67,11 @@ public final class QuickInner {
         this.statedLength = number(device.statedLength());
         this.insertableLength = number(device.insertableLength());
         this.likeness = new Likeness(in, out, partner, claims, labels, wire, deploys, statedLength, insertableLength);
+    }
+
+    /** Whether all is known of it that lets it pass whole lumens. */
+    private boolean isUsual() {
+        return statedLength != NOT_STATED && in.isKnown() && out.isKnown();
     }
 
     private int claimedLumen() {

@@ -78,19 +78,23 @@ public final class QuickOuter {
         return !tried.isEmpty() && inner.partner.id().filter(tried::contains).isPresent();
     }
 
-    /** The lower end of the diameter where the lumen is narrowest; only for one that is known. */
-    public int low() {
-        return bore.low(bore.narrowest);
+    /**
+     * The lower end of the diameter at the place that decides; only of a lumen that is known.
+     *
+     * @param atEntry whether that is the entry, and not where the lumen is narrowest
+     */
+    public int low(boolean atEntry) {
+        return atEntry ? bore.stretches().startLow(bore.entry) : bore.low(bore.narrowest);
     }
 
     /** The centre of the diameter there. */
-    public int centre() {
-        return bore.centre(bore.narrowest);
+    public int centre(boolean atEntry) {
+        return atEntry ? bore.stretches().startCentre(bore.entry) : bore.centre(bore.narrowest);
     }
 
     /** Place of the name of the section there among the different names of its stretches. */
-    public int sectionName() {
-        return bore.stretches().name(bore.narrowest);
+    public int sectionName(boolean atEntry) {
+        return bore.stretches().name(atEntry ? bore.entry : bore.narrowest);
     }
 
     /** Whether another lumen has the same answers under the same terms, whatever is in it. */

@@ -15,6 +15,8 @@ public final class QuickRow {
     public static final int ASK_SOLVER = -1;
 
     private static final int NOT_SEEN = -1;
+    /** Some part of the lumen is too narrow; where, has to be looked for. */
+    private static final int MAY_STOP = -2;
     /** Stands for the name of a lumen's section where no place decides. */
     private static final int NO_PLACE = -1;
 
@@ -45,13 +47,14 @@ public final class QuickRow {
     }
 
     /**
-     * The marks of all pairs of a lumen and a block of devices, where they are the same and every device passes the lumen
-     * in full: then the clearance is that of the lumen where it is narrowest and of the device where it is widest.
+     * The marks of all pairs of a lumen and a block of devices, where they are the same, and so is the place that
+     * decides: every device passes the lumen in full, or none enters it.
      *
+     * @param atEntry whether none enters
      * @return {@link #ASK_SOLVER} where the pairs have to be asked about
      */
-    public int common(QuickOuter outer, QuickBlock block) {
-        return block.common.marks(solver, outer);
+    public int common(QuickOuter outer, QuickBlock block, boolean atEntry) {
+        return block.common.marks(solver, outer, atEntry ? Passing.BLOCKED : Passing.FITS);
     }
 
     /** Asks about all pairs of a lumen and a block of devices. */
@@ -82,15 +85,18 @@ public final class QuickRow {
     private void lookIn(QuickOuter outer, QuickBlock block) {
         lookAtTops(outer, block, block.in, in);
         for (int i = 0; i < block.count; i++) {
-            if (in[i] == NOT_SEEN) {
+            if (in[i] < 0) {
                 in[i] = block.inner[i] == null ? Passing.NO_RULE : lookIn(outer, block.inner[i], i);
             }
         }
     }
 
     private int lookIn(QuickOuter outer, QuickInner inner, int i) {
-        int verdict = passing.look(outer.bore, inner.in, solver.lengths.travel(outer, inner),
-                solver.lengths.isLengthUnstated(outer, inner), solver.required(outer.kind, inner.kind));
+        long travel = solver.lengths.travel(outer, inner);
+        boolean stops = in[i] == MAY_STOP && passing.lookForStop(outer.bore, inner.in, travel);
+        int verdict = stops ? Passing.BLOCKED
+                : passing.look(outer.bore, inner.in, travel, solver.lengths.isLengthUnstated(outer, inner),
+                        solver.required(outer.kind, inner.kind));
         worst[i] = passing.worst;
         nominal[i] = passing.nominal;
         lumenName[i] = passing.hasPlace ? passing.lumenName : NO_PLACE;
@@ -105,21 +111,26 @@ public final class QuickRow {
         }
         lookAtTops(outer, block, block.out, out);
         for (int i = 0; i < block.count; i++) {
-            if (out[i] == NOT_SEEN) {
+            if (out[i] < 0) {
                 QuickInner inner = block.inner[i];
-                out[i] = inner == null || inner.out == inner.in ? in[i]
-                        : passing.verdict(outer.bore, inner.out, solver.lengths.travel(outer, inner),
-                                solver.lengths.isLengthUnstated(outer, inner),
-                                solver.required(outer.kind, inner.kind));
+                out[i] = inner == null || inner.out == inner.in ? in[i] : lookOut(outer, inner, i);
             }
         }
     }
 
+    private int lookOut(QuickOuter outer, QuickInner inner, int i) {
+        long travel = solver.lengths.travel(outer, inner);
+        boolean stops = out[i] == MAY_STOP && passing.isStopped(outer.bore, inner.out, travel);
+        return stops ? Passing.BLOCKED
+                : passing.verdict(outer.bore, inner.out, travel, solver.lengths.isLengthUnstated(outer, inner),
+                        solver.required(outer.kind, inner.kind));
+    }
+
     /**
      * Devices that pass a lumen in full: only their widest place and its narrowest count. Where one of them is stopped
-     * going in, the place where it stops has to be looked for.
+     * going in, the place where it stops has to be looked for, but for a tip that does not even enter.
      */
-    private void lookAtTops(QuickOuter outer, QuickBlock block, QuickBlock.Tops tops, int[] verdicts) {
+    private void lookAtTops(QuickOuter outer, QuickBlock block, QuickTops tops, int[] verdicts) {
         QuickBore bore = outer.bore;
         if (!solver.canPassAll(outer)) {
             Arrays.fill(verdicts, 0, block.count, NOT_SEEN);
@@ -144,7 +155,7 @@ public final class QuickRow {
             boolean stops = tops.statedCentre[i] > mostCentre | tops.assumedLow[i] > mostAssumedLow
                     | tops.largestLow[i] > mostLow;
             int free = !passes ? NOT_SEEN : margin >= required ? Passing.FITS : Passing.TIGHT;
-            int stopped = passes & surely & tops.constant[i] ? Passing.BLOCKED : NOT_SEEN;
+            int stopped = !passes ? NOT_SEEN : surely & tops.constant[i] ? Passing.BLOCKED : MAY_STOP;
             verdicts[i] = stops ? stopped : free;
             if (places) {
                 worst[i] = margin;
@@ -152,7 +163,25 @@ public final class QuickRow {
                 lumenName[i] = name;
                 deviceName[i] = tops.name[i];
             }
+            if (passes & stops && doesNotEnter(bore, tops, i)) {
+                verdicts[i] = Passing.BLOCKED;
+                if (places) {
+                    placeAtEntry(outer, tops, i);
+                }
+            }
         }
+    }
+
+    private static boolean doesNotEnter(QuickBore bore, QuickTops tops, int i) {
+        return tops.tipStatedCentre[i] > bore.mostCentreAtEntry | tops.tipAssumedLow[i] > bore.mostAssumedLowAtEntry
+                | tops.tipLow[i] > bore.mostLowAtEntry;
+    }
+
+    private void placeAtEntry(QuickOuter outer, QuickTops tops, int i) {
+        worst[i] = outer.low(true) - tops.tipHigh[i];
+        nominal[i] = outer.centre(true) - tops.tipCentre[i];
+        lumenName[i] = outer.sectionName(true);
+        deviceName[i] = tops.tipName[i];
     }
 
     private void hear(QuickOuter outer, QuickBlock block) {

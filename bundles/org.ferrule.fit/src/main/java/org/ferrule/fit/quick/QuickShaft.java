@@ -150,6 +150,11 @@ final class QuickShaft {
         return running[rung * RUNNING + STRETCH];
     }
 
+    /** Whether one stretch leads, and no other begins beside it. */
+    boolean beginsAlone() {
+        return at.length == 1 || at.length > 1 && at[0] < at[1];
+    }
+
     /** Where the widest stretch ends. */
     long widestTo() {
         return stretches.to(widest(top()));

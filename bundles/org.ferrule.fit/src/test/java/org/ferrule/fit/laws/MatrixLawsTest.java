@@ -43,15 +43,21 @@ class MatrixLawsTest {
 
     @Test
     void cellIsTheSingleAnswer() {
-        Cases.check(300, random -> {
-            MatrixQuestion question = new RandomLibrary(random).question();
-            FitMatrix matrix = FitMatrix.solve(question, Progress.SILENT);
-            forEachPair(question, (line, column) -> {
-                FitAnswer alone = alone(question, line, column);
-                assertEquals(alone, matrix.answer(line, column));
-                assertEquals(FitCell.of(alone), matrix.cell(line, column), () -> "cell " + line + ", " + column);
-                assertEquals(PhaseVerdict.of(alone.in()), matrix.in(line, column));
-            });
+        Cases.check(300, random -> assertCellsAreSingleAnswers(new RandomLibrary(random).question()));
+    }
+
+    @Test
+    void cellOfManySizesIsTheSingleAnswer() {
+        Cases.check(60, random -> assertCellsAreSingleAnswers(RandomLibrary.ofLines(random).question()));
+    }
+
+    private static void assertCellsAreSingleAnswers(MatrixQuestion question) {
+        FitMatrix matrix = FitMatrix.solve(question, Progress.SILENT);
+        forEachPair(question, (line, column) -> {
+            FitAnswer alone = alone(question, line, column);
+            assertEquals(alone, matrix.answer(line, column));
+            assertEquals(FitCell.of(alone), matrix.cell(line, column), () -> "cell " + line + ", " + column);
+            assertEquals(PhaseVerdict.of(alone.in()), matrix.in(line, column));
         });
     }
 
@@ -77,14 +83,20 @@ class MatrixLawsTest {
 
     @Test
     void solvingAgainIsSolvingAnew() {
-        Cases.check(30, random -> {
-            RandomLibrary library = new RandomLibrary(random);
-            FitMatrix matrix = FitMatrix.solve(library.question(), Progress.SILENT);
-            for (int edit = 0; edit < 12; edit++) {
-                library.edit();
-                matrix = assertSolvedAnew(matrix, library.question());
-            }
-        });
+        Cases.check(30, random -> assertSolvedAnew(new RandomLibrary(random), 12));
+    }
+
+    @Test
+    void solvingManySizesAgainIsSolvingAnew() {
+        Cases.check(10, random -> assertSolvedAnew(RandomLibrary.ofLines(random), 6));
+    }
+
+    private static void assertSolvedAnew(RandomLibrary library, int edits) {
+        FitMatrix matrix = FitMatrix.solve(library.question(), Progress.SILENT);
+        for (int edit = 0; edit < edits; edit++) {
+            library.edit();
+            matrix = assertSolvedAnew(matrix, library.question());
+        }
     }
 
     private static FitMatrix assertSolvedAnew(FitMatrix former, MatrixQuestion question) {

@@ -42,9 +42,35 @@ final class RandomLibrary {
         this.reach = reach();
         this.solver = FitSolver.standard(new RandomClaims(random).bench());
         for (int i = 0; i <= LEAST; i++) {
-            outer.add(RandomDevice.outer("g" + made++, random));
-            inner.add(RandomDevice.inner("b" + made++, random));
+            outer.add(anOuter("g" + made++));
+            inner.add(anInner("b" + made++));
         }
+    }
+
+    /** A library in which the inner devices are many sizes of few. */
+    static RandomLibrary ofLines(Random random) {
+        RandomLibrary library = new RandomLibrary(random);
+        library.inner.clear();
+        library.inner.addAll(new RandomLine(random).devices(45));
+        return library;
+    }
+
+    private Device anOuter(String id) {
+        return alike(id, outer).orElseGet(() -> RandomDevice.outer(id, random));
+    }
+
+    private Device anInner(String id) {
+        return alike(id, inner).orElseGet(() -> RandomDevice.inner(id, random));
+    }
+
+    /** Often a device is like another one in all but its name, as those of one line are. */
+    private Optional<Device> alike(String id, List<Device> others) {
+        if (others.isEmpty() || random.nextInt(3) == 0) {
+            return Optional.empty();
+        }
+        Device d = others.get(random.nextInt(others.size()));
+        return Optional.of(new Device(id, id, d.kind(), d.size(), d.effectiveLength(), d.takesWire(), d.sections(),
+                d.lumens(), d.deploys(), d.claims(), d.parts()));
     }
 
     private Optional<Length> reach() {
@@ -56,18 +82,18 @@ final class RandomLibrary {
     void edit() {
         int place = random.nextInt(LEAST);
         switch (random.nextInt(9)) {
-            case 0 -> outer.set(place, RandomDevice.outer(outer.get(place).id(), random));
-            case 1 -> outer.add(place, RandomDevice.outer("g" + made++, random));
+            case 0 -> outer.set(place, anOuter(outer.get(place).id()));
+            case 1 -> outer.add(place, anOuter("g" + made++));
             case 2 -> Collections.shuffle(outer, random);
             case 3 -> inner.remove(place);
-            case 4 -> inner.add(place, RandomDevice.inner("b" + made++, random));
+            case 4 -> inner.add(place, anInner("b" + made++));
             case 5 -> reach = reach();
             case 6 -> changeRules();
             case 7 -> inner.set(place, retitled(inner.get(place)));
-            default -> inner.set(place, RandomDevice.inner(inner.get(place).id(), random));
+            default -> inner.set(place, anInner(inner.get(place).id()));
         }
         if (inner.size() < LEAST) {
-            inner.add(RandomDevice.inner("b" + made++, random));
+            inner.add(anInner("b" + made++));
         }
     }
 

@@ -21,6 +21,8 @@ final class PartPainter {
     private static final double THIN_MM = 0.22;
     private static final double BOLD_MM = 0.55;
     private static final double WIRE_MM = 0.45;
+    private static final double NEW_WIRE_MM = 0.95;
+    private static final double WALL = 0.26;
 
     private final PictureBuilder g;
     private final Scheme scheme;
@@ -72,14 +74,14 @@ final class PartPainter {
         double left = x(part.place().hub());
         Box tube = new Box(left, top, x(part.place().tip()) - left, bottom - top);
         if (part.place() == Part.Place.EXTENSION) {
-            g.pen(outline(part)).line(x(Part.Place.MICROCATHETER.hub()), top + rowMm / 3, left, top + rowMm / 3);
+            g.pen(outline(part)).line(x(Part.Place.MICROCATHETER.hub()), top, left, top);
         }
-        g.noPen().fill(fill(part)).rect(tube);
-        Stroke wall = outline(part);
-        g.pen(wall).line(left, top, tube.rightMm(), top).line(left, bottom, tube.rightMm(), bottom);
-        if (part.place() == Part.Place.EXTENSION) {
-            g.line(left, top + rowMm / 3, left, bottom);
+        if (part.state() != Part.State.OUT) {
+            g.noPen().fill(Fill.of(ink(DrawingInks.LUMEN))).rect(tube);
         }
+        g.pen(outline(part)).fill(wall(part));
+        double wall = rowMm * WALL;
+        g.rect(left, top - wall / 2, tube.widthMm(), wall).rect(left, bottom - wall / 2, tube.widthMm(), wall);
     }
 
     private Fill fill(Part part) {
@@ -91,11 +93,20 @@ final class PartPainter {
         };
     }
 
+    /** The wall of a tube: solid where it is new, pale where it was there. */
+    private Fill wall(Part part) {
+        return switch (part.state()) {
+            case THERE -> Fill.of(ink(DrawingInks.SHAFT));
+            case NEW -> Fill.of(ink(DrawingInks.SHAFT_LINE));
+            case OUT -> Fill.NONE;
+        };
+    }
+
     private void wire(Part part) {
         double y = y(rows.upper(part.place()));
         Stroke stroke = outline(part);
         g.pen(new Stroke(part.state() == Part.State.OUT ? stroke.ink() : ink(DrawingInks.WIRE_LINE),
-                Math.max(stroke.widthMm(), WIRE_MM), stroke.dash(), Stroke.Ends.ROUND))
+                part.state() == Part.State.NEW ? NEW_WIRE_MM : WIRE_MM, stroke.dash(), Stroke.Ends.ROUND))
                 .line(x(part.place().hub()), y, x(part.place().tip()), y);
     }
 
@@ -118,7 +129,8 @@ final class PartPainter {
     private Stroke outline(Part part) {
         return switch (part.state()) {
             case THERE -> Stroke.of(ink(DrawingInks.SHAFT_LINE), THIN_MM);
-            case NEW -> Stroke.of(ink(DrawingInks.SHAFT_LINE), BOLD_MM);
+            case NEW ->
+                Stroke.of(ink(DrawingInks.SHAFT_LINE), part.place().body() == Part.Body.TUBE ? THIN_MM : BOLD_MM);
             case OUT -> Stroke.of(ink(Ink.MUTED), THIN_MM).dashed(Dash.of(1.0, 0.8));
         };
     }

@@ -25,10 +25,11 @@ import org.ferrule.plansheet.words.PlanWords;
 
 /**
  * The system as devices that lie in each other, hubs left and tips right, each with its name beside its tip. What is new
- * bears a hatch, a bold outline and the word; what is out a broken outline and the word. Not to scale, and it says so.
+ * has solid walls or a bold outline, and the word; what is out a broken outline and the word. Not to scale, and it says so.
  */
 public final class SystemDrawing {
-    private static final double BODIES = 0.42;
+    private static final double MOST_BODIES = 0.4;
+    private static final double LEAST_BODIES = 0.25;
     private static final double GAP_MM = 2;
     private static final double ROW = 1.2;
     private static final double THIN_MM = 0.15;
@@ -72,7 +73,7 @@ public final class SystemDrawing {
         PictureBuilder g = new PictureBuilder();
         double axis = rowMm * (rows.above() + 0.6);
         double bottom = axis + rowMm * (rows.below() + 0.5);
-        PartPainter painter = new PartPainter(g, scheme, rows, new Box(0.5, 0, widthMm * BODIES, bottom), rowMm, axis);
+        PartPainter painter = new PartPainter(g, scheme, rows, new Box(0.5, 0, bodiesMm(), bottom), rowMm, axis);
         parts.forEach(painter::draw);
         if (parts.stream().anyMatch(part -> part.place() == Part.Place.MAIN_WIRE)) {
             painter.lesion();
@@ -83,6 +84,20 @@ public final class SystemDrawing {
         g.lettering(caption).lines(0, PageStyle.baseline(bottom, caption), PageStyle.leading(caption), lines);
         return g.picture(widthMm, bottom + lines.size() * PageStyle.leading(caption), phrases.get("drawing.title"))
                 .described(String.join("\n", parts.stream().map(this::inWords).toList()));
+    }
+
+    /** As wide as the longest label leaves room for, within limits. */
+    private double bodiesMm() {
+        double longest = parts.stream().mapToDouble(part -> tagMm(part)
+                + PageStyle.width(part.place().word(phrases), style.small())
+                + PageStyle.width(named(part), style.strong())).max().orElse(0) + 2 * GAP_MM;
+        return Math.max(widthMm * LEAST_BODIES, Math.min(widthMm * MOST_BODIES, widthMm - longest));
+    }
+
+    private double tagMm(Part part) {
+        return part.state() == Part.State.THERE ? 0
+                : PageStyle.width(phrases.get("drawing." + part.state()), style.small().bold()) + 2 * style.padding()
+                        + GAP_MM / 2;
     }
 
     private void label(PictureBuilder g, PartPainter painter, Part part) {
@@ -121,7 +136,7 @@ public final class SystemDrawing {
         boolean isNew = part.state() == Part.State.NEW;
         String word = phrases.get("drawing." + part.state());
         TextStyle lettering = style.small().bold().in(ink(isNew ? Ink.PAPER : Ink.TEXT));
-        double width = PageStyle.width(word, lettering) + 2 * style.padding();
+        double width = tagMm(part) - GAP_MM / 2;
         double height = rowMm * 0.86;
         Box box = new Box(x, y - height / 2, width, height);
         if (isNew) {
@@ -130,7 +145,7 @@ public final class SystemDrawing {
             g.noFill().pen(Stroke.of(ink(Ink.TEXT), THIN_MM).dashed(Dash.of(0.8, 0.5))).roundRect(box, 0.6);
         }
         g.lettering(lettering).text(x + style.padding(), y + TextMeasure.standard().capHeightMm(lettering) / 2, word);
-        return width + GAP_MM / 2;
+        return tagMm(part);
     }
 
     private String named(Part part) {

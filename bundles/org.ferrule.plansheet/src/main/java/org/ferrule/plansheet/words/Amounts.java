@@ -50,7 +50,7 @@ public final class Amounts {
 
     /** Two significant digits, to the nearest: of a figure that only compares. */
     public String compared(Resource resource, double amount) {
-        return withUnit(resource, rounded(amount));
+        return withUnit(resource, compared(amount));
     }
 
     /** What a step uses up, without what is zero; empty when all is. */
@@ -82,7 +82,8 @@ public final class Amounts {
         return phrases.fill("amount", number, unit(resource));
     }
 
-    private static String rounded(double amount) {
+    /** The number of a figure that only compares: two significant digits, from 100 on whole ones. */
+    static String compared(double amount) {
         BigDecimal exact = exact(amount);
         boolean large = exact.compareTo(WHOLE_FROM) >= 0;
         return plain(large ? exact.setScale(0, RoundingMode.HALF_EVEN)

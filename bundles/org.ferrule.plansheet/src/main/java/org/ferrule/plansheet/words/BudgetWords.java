@@ -25,17 +25,17 @@ public final class BudgetWords {
         return phrases.get("resource." + resource);
     }
 
-    /** Used, expected, at worst, and of how much, such as "10 min used, 32 expected, at worst 74 of 90 min". */
+    /** Used, expected, at worst, and the limit, such as "10 used, 32 expected, 74 if every step is taken, of 90 min". */
     public String sums(Budget budget) {
         List<String> parts = new ArrayList<>();
         if (budget.used() > 0) {
-            parts.add(phrases.fill("budget.used", amounts.used(budget.resource(), budget.used())));
+            parts.add(phrases.fill("budget.used", amounts.number(budget.used())));
         }
-        parts.add(phrases.fill("budget.expected", amounts.used(budget.resource(), budget.expected())));
-        parts.add(phrases.fill("budget.worst", amounts.used(budget.resource(), budget.worst())));
+        parts.add(phrases.fill("budget.expected", amounts.number(budget.expected())));
+        parts.add(phrases.fill("budget.worst", amounts.number(budget.worst())));
         parts.add(budget.limit().isPresent()
                 ? phrases.fill("budget.limit", amounts.stated(budget.resource(), budget.limit().getAsDouble()))
-                : phrases.get("budget.noLimit"));
+                : phrases.fill("budget.noLimit", amounts.unit(budget.resource())));
         return String.join(", ", parts);
     }
 

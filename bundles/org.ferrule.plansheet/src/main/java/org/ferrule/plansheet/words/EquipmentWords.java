@@ -12,6 +12,7 @@ import org.ferrule.chart.words.Printable;
 import org.ferrule.escalation.equipment.Candidate;
 import org.ferrule.escalation.equipment.Choice;
 import org.ferrule.escalation.equipment.RoleAnswer;
+import org.ferrule.escalation.technique.Role;
 import org.ferrule.escalation.technique.Slot;
 import org.ferrule.shelf.stock.Lot;
 import org.ferrule.shelf.stock.Pick;
@@ -34,14 +35,25 @@ public final class EquipmentWords {
                 .orElseGet(() -> phrases.get("equipment.nobody")));
     }
 
-    /** A candidate by its name. */
+    /** Role and what stands on the box, such as "small balloon: Dunlin 1.5 x 15". */
+    public String labelled(Role role, Candidate candidate) {
+        return phrases.fill("equipment.chosen", names.role(role), label(candidate));
+    }
+
+    /** What stands on the box: the name of the item that is taken; of the device where none is. */
+    public String label(Candidate candidate) {
+        return candidate.supply().picks().stream().findFirst().map(pick -> names.item(pick.item()))
+                .orElseGet(() -> name(candidate));
+    }
+
+    /** A candidate by the name of its device. */
     public String name(Candidate candidate) {
         return candidate.device().map(names::device).orElseGet(() -> Printable.line(candidate.name()));
     }
 
-    /** Verdict and clearance of who was chosen; empty where nobody was. */
-    public String fit(RoleAnswer answer) {
-        return answer.chosen().map(c -> fits.brief(c.suitability())).orElse("");
+    /** Verdict and clearance of a candidate. */
+    public String fit(Candidate candidate) {
+        return fits.brief(candidate.suitability());
     }
 
     /** Why it was chosen before the next, which is named where there is one; empty where nobody was. */
@@ -59,9 +71,18 @@ public final class EquipmentWords {
 
     /** Item, lot, expiry and place of what to take, such as "2 x Dunlin 1.5 x 15: lot A213, use by 2027-02-28, ...". */
     public String pick(Pick pick) {
-        String what = pick.count() == 1 ? names.item(pick.item())
-                : phrases.fill("pick.several", Integer.toString(pick.count()), names.item(pick.item()));
-        return phrases.fill("pick", what, String.join(", ", lot(pick.lot())));
+        return pick(pick, names.item(pick.item()));
+    }
+
+    /** The same without the name of the item, where that stands beside it. */
+    public String box(Pick pick) {
+        return pick(pick, "");
+    }
+
+    private String pick(Pick pick, String item) {
+        String lot = String.join(", ", lot(pick.lot()));
+        String what = item.isEmpty() ? lot : phrases.fill("pick", item, lot);
+        return pick.count() == 1 ? what : phrases.fill("pick.several", Integer.toString(pick.count()), what);
     }
 
     /** Lot, serial number, expiry and place, as far as they are known. */

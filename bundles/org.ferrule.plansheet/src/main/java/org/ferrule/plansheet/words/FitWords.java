@@ -54,6 +54,15 @@ public final class FitWords {
                 : phrases.fill("fit.left", word, reasons.lengths().clearance(clearance))).orElse(word);
     }
 
+    /** Verdict and clearance in two or three words, such as "tight 0.02 mm"; an overlap has a minus sign. */
+    public String shortest(Suitability suitability) {
+        String word = look(suitability).word();
+        boolean known = suitability.verdict() != Verdict.UNKNOWN;
+        return suitability.worstClearance().filter(clearance -> known)
+                .map(clearance -> phrases.fill("fit.shortest", word, reasons.lengths().clearance(clearance)))
+                .orElse(word);
+    }
+
     /** All that was asked of a device with the answers and their reasons, one line each. */
     public List<String> explain(Suitability suitability) {
         List<String> lines = new ArrayList<>();

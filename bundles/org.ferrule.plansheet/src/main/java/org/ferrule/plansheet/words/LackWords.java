@@ -5,11 +5,13 @@
 package org.ferrule.plansheet.words;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 import org.ferrule.chart.words.Phrases;
 import org.ferrule.chart.words.Printable;
 import org.ferrule.escalation.equipment.Lack;
+import org.ferrule.escalation.technique.Role;
 import org.ferrule.fit.verdict.Verdict;
 
 /** Why something cannot be done. */
@@ -31,13 +33,40 @@ public final class LackWords {
         return lacks.stream().map(this::say).distinct().toList();
     }
 
-    /** A sentence without a full stop. */
+    /** Several of one role that is named already, in one line. */
+    String why(List<Lack> lacks) {
+        return lacks.stream().map(this::why).distinct().collect(Collectors.joining("; "));
+    }
+
+    /** A sentence without a full stop, with the role that nobody plays. */
     public String say(Lack lack) {
+        return role(lack).map(role -> phrases.fill("lack.role", names.role(role), why(lack)))
+                .orElseGet(() -> why(lack));
+    }
+
+    private static Optional<Role> role(Lack lack) {
+        if (lack instanceof Lack.DoesNotPass blocked) {
+            return Optional.of(blocked.role());
+        }
+        if (lack instanceof Lack.NotStated unknown) {
+            return Optional.of(unknown.role());
+        }
+        if (lack instanceof Lack.NotOnShelf absent) {
+            return Optional.of(absent.role());
+        }
+        if (lack instanceof Lack.Expired expired) {
+            return Optional.of(expired.role());
+        }
+        return lack instanceof Lack.UsedUp used ? Optional.of(used.role()) : Optional.empty();
+    }
+
+    /** The same without the role, where it is named already. */
+    public String why(Lack lack) {
         if (lack instanceof Lack.DoesNotPass blocked) {
             return doesNotPass(blocked);
         }
         if (lack instanceof Lack.NotStated unknown) {
-            return phrases.fill("lack.NotStated", names.role(unknown.role()), phrases.get("place." + unknown.place()));
+            return phrases.get("place." + unknown.place());
         }
         if (lack instanceof Lack.FactMissing missing) {
             return phrases.fill(missing.denied() ? "lack.FactMissing.denied" : "lack.FactMissing",
@@ -58,20 +87,18 @@ public final class LackWords {
             return notOnShelf(absent);
         }
         if (lack instanceof Lack.Expired expired) {
-            return phrases.fill("lack.Expired", names.role(expired.role()), names.item(expired.item()),
-                    expired.expiry().toString());
+            return phrases.fill("lack.Expired", names.item(expired.item()), expired.expiry().toString());
         }
         Lack.UsedUp used = (Lack.UsedUp) lack;
-        return phrases.fill("lack.UsedUp", names.role(used.role()), names.item(used.item()));
+        return phrases.fill("lack.UsedUp", names.item(used.item()));
     }
 
     private String notOnShelf(Lack.NotOnShelf absent) {
-        String role = names.role(absent.role());
         if (absent.wouldServe().isEmpty()) {
-            return phrases.fill("lack.NotOnShelf", role,
-                    Printable.line(absent.role().selection().equipment().orElse(role)));
+            return phrases.fill("lack.NotOnShelf",
+                    Printable.line(absent.role().selection().equipment().orElse(names.role(absent.role()))));
         }
-        return phrases.fill("lack.NotOnShelf.devices", role, absent.wouldServe().stream().map(names::device)
+        return phrases.fill("lack.NotOnShelf.devices", absent.wouldServe().stream().map(names::device)
                 .collect(Collectors.joining(phrases.get("or"))));
     }
 
@@ -79,8 +106,8 @@ public final class LackWords {
         boolean unknown = blocked.nearest().suitability().verdict() == Verdict.UNKNOWN;
         String device = blocked.nearest().device().map(names::device)
                 .orElseGet(() -> Printable.line(blocked.nearest().name()));
-        return phrases.fill(unknown ? "lack.DoesNotPass.unknown" : "lack.DoesNotPass", names.role(blocked.role()),
-                device, fits.against(blocked.nearest().suitability()));
+        return phrases.fill(unknown ? "lack.DoesNotPass.unknown" : "lack.DoesNotPass", device,
+                fits.against(blocked.nearest().suitability()));
     }
 
     private String wrongSize(Lack.WrongSize size) {

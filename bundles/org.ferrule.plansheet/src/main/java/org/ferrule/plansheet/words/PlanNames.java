@@ -48,9 +48,10 @@ public final class PlanNames {
                 .filter(move -> move.id().equals(id)).map(Move::name).findFirst(), id);
     }
 
-    /** A statement about the case. */
+    /** A statement about the case, without its full stop. */
     public String fact(String id) {
-        return named(Optional.ofNullable(ladder.facts().get(id)), id);
+        String words = named(Optional.ofNullable(ladder.facts().get(id)), id).strip();
+        return words.endsWith(".") ? words.substring(0, words.length() - 1) : words;
     }
 
     /** A role. */

@@ -53,10 +53,14 @@ public final class RungWords {
         return rung.move() instanceof Technique technique ? technique.axis().word() : phrases.get("rung.setup");
     }
 
-    /** Why it stands here: cost per chance, of itself or of the block that was placed together. */
+    /** Why it stands here: cost per chance, of itself or of the block that was placed together; after lower hazards. */
     public String why(Rung rung, Plan plan) {
-        List<Rung> block = plan.rungs().stream()
-                .filter(other -> other.placement().block() == rung.placement().block()).toList();
+        boolean tiers = plan.file().aim().tiersFirst() && !marks(rung).isEmpty();
+        return tiers ? phrases.fill("rung.why.tier", byIndex(rung, plan)) : byIndex(rung, plan);
+    }
+
+    private String byIndex(Rung rung, Plan plan) {
+        List<Rung> block = blockOf(rung, plan);
         if (block.size() > 1) {
             return phrases.fill("rung.why.block", index(rung, plan), numbers(block));
         }
@@ -68,6 +72,22 @@ public final class RungWords {
         double index = rung.placement().index();
         return Double.isInfinite(index) ? phrases.get("rung.noIndex")
                 : phrases.fill("rung.index", amounts.compared(plan.file().aim().objective(), index));
+    }
+
+    /** The number of the index alone, in the unit of what is spared; empty where it has none. */
+    public String indexNumber(Rung rung) {
+        double index = rung.placement().index();
+        return Double.isInfinite(index) ? "" : Amounts.compared(index);
+    }
+
+    /** The steps with which it was placed together, such as "5-7"; empty where it was placed alone. */
+    public String block(Rung rung, Plan plan) {
+        List<Rung> block = blockOf(rung, plan);
+        return block.size() > 1 ? numbers(block) : "";
+    }
+
+    private static List<Rung> blockOf(Rung rung, Plan plan) {
+        return plan.rungs().stream().filter(other -> other.placement().block() == rung.placement().block()).toList();
     }
 
     private static String numbers(List<Rung> block) {
@@ -88,6 +108,20 @@ public final class RungWords {
         return Math.abs(ordered - chance.mean()) < SAME
                 ? phrases.fill("chance", Amounts.share(chance.mean()), basis)
                 : phrases.fill("chance.discounted", Amounts.share(chance.mean()), basis, Amounts.share(ordered));
+    }
+
+    /** The same without whose the prior is. */
+    public String chanceInBrief(Rung rung) {
+        Optional<PlannedTry> attempt = attempt(rung);
+        if (attempt.isEmpty()) {
+            return "";
+        }
+        Chance chance = attempt.get().chance();
+        String prior = phrases.fill("chance.brief", Amounts.share(rung.placement().step().chance()),
+                Amounts.share(chance.prior().successes()), Amounts.share(chance.prior().failures()));
+        return chance.isCounted() ? phrases.fill("chance.brief.counted", prior,
+                Integer.toString(chance.successes()), Integer.toString(chance.successes() + chance.failures()))
+                : prior;
     }
 
     private static Optional<PlannedTry> attempt(Rung rung) {

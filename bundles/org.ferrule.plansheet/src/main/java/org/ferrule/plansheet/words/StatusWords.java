@@ -5,6 +5,7 @@
 package org.ferrule.plansheet.words;
 
 import java.util.List;
+import java.util.Optional;
 
 import org.ferrule.chart.words.Phrases;
 import org.ferrule.chart.words.Printable;
@@ -15,7 +16,6 @@ import org.ferrule.escalation.plan.Progress;
 import org.ferrule.escalation.plan.StopStatus;
 import org.ferrule.escalation.plan.WireCheck;
 import org.ferrule.escalation.state.Outcome;
-import org.ferrule.shelf.stock.Pick;
 
 /** Where a case stands: the wire, what must be at hand, what is to be delivered, when to stop, the log. */
 public final class StatusWords {
@@ -48,19 +48,27 @@ public final class StatusWords {
 
     /** Whether the device to be delivered passes the system in place; with the reason when it does not. */
     public String delivery(MoveAnswer.Single answer) {
-        return phrases.fill("delivery", single(answer));
+        Optional<Candidate> nearest = answer.answer().stream().flatMap(a -> a.ranked().stream()).findFirst();
+        return phrases.fill("delivery", nearest.filter(c -> c.suitability().isUsable()).map(this::deliverable)
+                .orElseGet(() -> lacks.why(answer.lacks())));
+    }
+
+    private String deliverable(Candidate device) {
+        String passes = phrases.fill("single", equipment.name(device), equipment.fit(device));
+        return device.supply().suffices() ? passes : phrases.fill("delivery.notOnShelf", passes);
     }
 
     /** The boxes to lay ready for it. */
     public List<String> picks(BailOut bailOut) {
-        return bailOut.answer().answer().flatMap(a -> a.chosen()).map(Candidate::supply).stream()
-                .flatMap(supply -> supply.picks().stream()).map((Pick pick) -> equipment.pick(pick)).toList();
+        return bailOut.answer().answer().flatMap(a -> a.chosen()).stream()
+                .flatMap(c -> c.supply().picks().stream().map(equipment::box)).toList();
     }
 
-    private String single(MoveAnswer.Single answer) {
+    /** Device, verdict and clearance of who plays a role; why nobody does where nobody does. */
+    public String single(MoveAnswer.Single answer) {
         return answer.answer().filter(a -> a.chosen().isPresent())
-                .map(a -> phrases.fill("single", equipment.name(a.chosen().get()), equipment.fit(a)))
-                .orElseGet(() -> String.join("; ", lacks.say(answer.lacks())));
+                .map(a -> phrases.fill("single", equipment.label(a.chosen().get()), equipment.fit(a.chosen().get())))
+                .orElseGet(() -> lacks.why(answer.lacks()));
     }
 
     /** A stop rule. */

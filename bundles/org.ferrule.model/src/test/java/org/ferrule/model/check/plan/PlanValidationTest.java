@@ -102,8 +102,8 @@ class PlanValidationTest {
     @CsvSource(delimiter = '|', nullValues = "-", textBlock = """
             techniques.0.tries.0.successes=0                  | -
             techniques.0.tries.0.prior.label=                 | PRIOR_WITHOUT_LABEL techniques.0.tries.0.prior.label
-            techniques.0.tries.1.prior.failures=0             | OUT_OF_RANGE techniques.0.tries.1.prior.failures, \
-                CHANCE_RISES techniques.0.tries.1.successes
+            techniques.0.tries.1.prior.failures=0             | \
+                OUT_OF_RANGE techniques.0.tries.1.prior.failures, CHANCE_RISES techniques.0.tries.1.successes
             techniques.0.tries.0.failures=-1                  | OUT_OF_RANGE techniques.0.tries.0.failures
             techniques.0.tries.1.successes=1                  | CHANCE_RISES techniques.0.tries.1.successes
             techniques.0.tries.0.successes=3; techniques.0.tries.1.successes=1 | -

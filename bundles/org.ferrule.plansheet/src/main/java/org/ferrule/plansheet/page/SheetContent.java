@@ -1,0 +1,32 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.plansheet.page;
+
+import java.util.Objects;
+
+import org.ferrule.chart.page.Basis;
+import org.ferrule.chart.page.Imprint;
+import org.ferrule.chart.page.PaperFormat;
+import org.ferrule.escalation.plan.Plan;
+import org.ferrule.plansheet.words.PlanWords;
+
+/**
+ * All that a plan sheet shows.
+ *
+ * @param imprint title, audience, author, revision and date of the case
+ * @param basis rule set, libraries, and as conditions what else the plan rests on, such as the shelf
+ * @param plan the plan
+ * @param words in which it is said
+ * @param paper on which it is laid out
+ */
+public record SheetContent(Imprint imprint, Basis basis, Plan plan, PlanWords words, PaperFormat paper) {
+    public SheetContent {
+        Objects.requireNonNull(imprint, "imprint");
+        Objects.requireNonNull(basis, "basis");
+        Objects.requireNonNull(plan, "plan");
+        Objects.requireNonNull(words, "words");
+        Objects.requireNonNull(paper, "paper");
+    }
+}

@@ -1,0 +1,130 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.plansheet.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+
+import org.ferrule.chart.Drawn;
+import org.ferrule.chart.page.Basis;
+import org.ferrule.chart.page.Edition;
+import org.ferrule.chart.page.Imprint;
+import org.ferrule.chart.page.PaperFormat;
+import org.ferrule.escalation.plan.Plan;
+import org.ferrule.picture.Document;
+import org.ferrule.picture.Picture;
+import org.ferrule.plansheet.SamplePlan;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class PlanSheetTest {
+    private static final OffsetDateTime CREATED = OffsetDateTime.of(2026, 4, 1, 8, 0, 0, 0, ZoneOffset.UTC);
+    private static final double MARGIN_MM = 8.9;
+
+    private static Picture page(Plan plan, PaperFormat.Size size, String title) {
+        SheetContent content = new SheetContent(
+                new Imprint(title, "", "A. Educator", "2", LocalDate.of(2026, 4, 1)),
+                new Basis(new Edition("House rules", "5"), List.of(new Edition("Devices", "1")), List.of("Shelf: 7")),
+                plan, SamplePlan.words(plan.ladder()), new PaperFormat(size, false));
+        Document sheet = PlanSheet.of(content, CREATED);
+        assertEquals(1, sheet.pages().size());
+        return sheet.pages().get(0);
+    }
+
+    private static Picture page(Plan plan) {
+        return page(plan, PaperFormat.Size.A4, "Balloon stops at the cap");
+    }
+
+    private static void assertLegible(Picture page) {
+        Drawn drawn = Drawn.of(page);
+        assertEquals(List.of(), drawn.overlaps());
+        assertEquals(List.of(), drawn.outside(page.paper().inset(MARGIN_MM)));
+        drawn.forEachLine(line -> assertTrue(line.sizePt() >= 6.5 - 1e-9, line::text));
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = { "A4", "LETTER", "A3" })
+    void everyLineStandsOnThePaperApartFromTheOthersAndIsLargeEnoughToRead(PaperFormat.Size size) {
+        assertLegible(page(SamplePlan.plan(), size, "Balloon stops at the cap"));
+        assertLegible(page(SamplePlan.longPlan(), size, "A long ladder, ".repeat(20)));
+    }
+
+    @Test
+    void aPlanOfShortStepsIsToldToTheLastOfTwenty() {
+        Plan plan = SamplePlan.planOf(20);
+        assertTrue(plan.rungs().size() >= 20, () -> plan.rungs().size() + " steps");
+        Picture page = page(plan);
+        assertLegible(page);
+        Drawn drawn = Drawn.of(page);
+        plan.rungs().forEach(rung -> assertTrue(drawn.hasGroup("rung:" + rung.number()), () -> "" + rung.number()));
+    }
+
+    @Test
+    void whateverIsNotToldIsSaidToBeLeftOut() {
+        List<Boolean> shortened = new ArrayList<>();
+        IntStream.of(1, 4, 8, 16, 30).forEach(count -> {
+            Plan plan = SamplePlan.planOf(count);
+            Picture page = page(plan);
+            assertLegible(page);
+            String text = Drawn.of(page).text();
+            boolean all = plan.rungs().stream().allMatch(r -> Drawn.of(page).hasGroup("rung:" + r.number()));
+            assertEquals(!all, text.contains("steps from "), text);
+            shortened.add(text.contains("Shortened to fit"));
+        });
+        assertFalse(shortened.get(0));
+        assertTrue(shortened.get(shortened.size() - 1));
+    }
+
+    @Test
+    void theWireComesFirst() {
+        Drawn drawn = Drawn.of(page(SamplePlan.plan()));
+        String wire = drawn.text("wire");
+        assertTrue(wire.startsWith("FIRST: See the wire in the distal true lumen, in two orthogonal views"), wire);
+        double bottom = drawn.words().stream().filter(w -> w.group().equals("wire"))
+                .mapToDouble(w -> w.box().bottomMm()).max().orElseThrow();
+        drawn.words().stream().filter(w -> w.group().startsWith("rung:"))
+                .forEach(w -> assertTrue(w.box().yMm() > bottom, w::text));
+    }
+
+    @Test
+    void whatIsToBeTakenStandsThereInFull() {
+        Plan plan = SamplePlan.longPlan();
+        String text = Drawn.of(page(plan)).text();
+        assertTrue(text.contains("lot A213, use by 2027-02-28, cabinet 2, shelf B"), text);
+    }
+
+    @Test
+    void theSheetCarriesEditionSourcesAndCaution() {
+        String text = Drawn.of(page(SamplePlan.plan())).text();
+        List.of("rev. 2", "House rules, rev. 5", "for 2026-04-02", "Balloon does not cross, rev. 3", "Common practice",
+                "The instructions for use of every device", "is no clinical decision")
+                .forEach(part -> assertTrue(text.contains(part), () -> part + " in " + text));
+    }
+
+    @Test
+    void aPlanWithoutStepsSaysSo() {
+        Plan plan = SamplePlan.plan(Map.of("true-lumen", false));
+        String text = Drawn.of(page(plan)).text();
+        assertTrue(text.contains("stated not to be so: nothing is planned"), text);
+        assertTrue(text.contains("Nothing on the ladder can be done"), text);
+    }
+
+    @Test
+    void theChanceOfTheWholePlanStandsNowhere() {
+        Plan plan = SamplePlan.plan();
+        String chance = String.format(java.util.Locale.ROOT, "%.2f", plan.order().successChance());
+        assertFalse(Drawn.of(page(plan)).text().contains(chance));
+    }
+}
