@@ -10,6 +10,7 @@ import org.ferrule.ui.edit.DocumentEditor;
 import org.ferrule.ui.escalation.form.CasePage;
 import org.ferrule.ui.escalation.ladder.LadderPage;
 import org.ferrule.ui.escalation.live.LivePlan;
+import org.ferrule.ui.escalation.sheet.SheetPage;
 
 /** The editor of cases: the ladder that is planned for it, and what is stated about it. */
 public final class CaseEditor extends DocumentEditor {
@@ -24,6 +25,7 @@ public final class CaseEditor extends DocumentEditor {
         ladder = new LadderPage(this, live);
         addPage(ladder);
         addPage(new CasePage(this, live));
+        addPage(new SheetPage(this, live));
     }
 
     /** Returns the plan, as it stands now. */

@@ -28,7 +28,7 @@ import org.ferrule.ui.escalation.live.PlannedCase;
 final class BudgetBars extends Canvas {
 
     private static final int GAP = 16;
-    private static final int LEAST_WIDTH = 190;
+    private static final int LEAST_WIDTH = 150;
 
     private LadderFonts fonts;
     private PlannedCase planned;
@@ -93,7 +93,8 @@ final class BudgetBars extends Canvas {
                 ? "of " + planned.words().budgets().amounts().stated(budget.resource(), budget.limit().getAsDouble())
                 : "no budget";
         return step == null || step.costs().of(budget.resource()) == 0 ? limit
-                : limit + ", step " + step.number() + ": " + amount(budget, step.costs().of(budget.resource()));
+                : "step " + step.number() + ": "
+                        + planned.words().budgets().amounts().number(step.costs().of(budget.resource())) + " " + limit;
     }
 
     private String amount(Budget budget, double amount) {
@@ -102,13 +103,13 @@ final class BudgetBars extends Canvas {
 
     @Override
     public Point computeSize(int wHint, int hHint, boolean changed) {
-        int lines = fonts.space(3.1);
+        int lines = fonts.space(2.7);
         int width = wHint == SWT.DEFAULT ? 4 * LEAST_WIDTH : wHint;
         return new Point(width, lines * rows(width, Math.max(1, budgets().size())));
     }
 
     private int rows(int width, int count) {
-        int columns = Math.max(1, Math.min(count, width / Math.max(LEAST_WIDTH, fonts.space(11))));
+        int columns = Math.max(1, Math.min(count, width / Math.max(LEAST_WIDTH, fonts.space(7.8))));
         return (count + columns - 1) / columns;
     }
 
@@ -123,14 +124,16 @@ final class BudgetBars extends Canvas {
         int columns = Math.max(1, (budgets.size() + rows - 1) / rows);
         int width = (area.width - (columns - 1) * GAP) / columns;
         for (int i = 0; i < budgets.size(); i++) {
-            paint(gc, budgets.get(i), i % columns * (width + GAP), i / columns * fonts.space(3.1), width);
+            paint(gc, budgets.get(i), i % columns * (width + GAP), i / columns * fonts.space(2.7), width);
         }
     }
 
     private void paint(GC gc, Budget budget, int x, int y, int width) {
+        Rectangle before = gc.getClipping();
+        gc.setClipping(new Rectangle(x, y, width, fonts.space(2.7)).intersection(before));
         boolean over = budget.isUsedUp() || step != null && step.beyond().contains(budget.resource());
         gc.setForeground(over ? LadderInk.WARN.color() : LadderInk.TEXT.color());
-        gc.setFont(fonts.strong());
+        gc.setFont(fonts.smallStrong());
         String head = (over ? "\u25b2 " : "") + name(budget) + "  " + left(budget);
         gc.drawText(head, x, y, SWT.DRAW_TRANSPARENT);
         int barTop = y + gc.getFontMetrics().getHeight() + 2;
@@ -139,14 +142,15 @@ final class BudgetBars extends Canvas {
         gc.setFont(fonts.small());
         gc.setForeground(LadderInk.MUTED.color());
         gc.drawText(detail(budget), x, barTop + bar + 2, SWT.DRAW_TRANSPARENT);
+        gc.setClipping(before);
     }
 
     private void paintBar(GC gc, Budget budget, Rectangle bar) {
-        gc.setBackground(LadderInk.USED.color());
-        gc.fillRectangle(bar);
         if (budget.limit().isEmpty() || budget.limit().getAsDouble() <= 0) {
             return;
         }
+        gc.setBackground(LadderInk.USED.color());
+        gc.fillRectangle(bar);
         double limit = budget.limit().getAsDouble();
         int left = (int) Math.round(bar.width * Math.max(0, Math.min(1, 1 - budget.used() / limit)));
         gc.setBackground(LadderInk.LEFT.color());
@@ -163,7 +167,7 @@ final class BudgetBars extends Canvas {
 
     private static void hatch(GC gc, Rectangle area) {
         Rectangle before = gc.getClipping();
-        gc.setClipping(area);
+        gc.setClipping(area.intersection(before));
         gc.setForeground(LadderInk.CARD.color());
         gc.setLineWidth(2);
         for (int x = area.x - area.height; x < area.x + area.width; x += 5) {

@@ -19,6 +19,7 @@ final class LadderFonts {
     private final Font text;
     private final Font strong;
     private final Font small;
+    private final Font smallStrong;
 
     LadderFonts(Display display, int points) {
         this.points = points;
@@ -26,7 +27,9 @@ final class LadderFonts {
         name = base.setHeight(Math.round(points * 1.3f)).setStyle(SWT.BOLD).createFont(display);
         text = base.setHeight(points).setStyle(SWT.NORMAL).createFont(display);
         strong = base.setHeight(points).setStyle(SWT.BOLD).createFont(display);
-        small = base.setHeight(Math.max(9, Math.round(points * 0.82f))).setStyle(SWT.NORMAL).createFont(display);
+        FontDescriptor smaller = base.setHeight(Math.max(9, Math.round(points * 0.82f)));
+        small = smaller.setStyle(SWT.NORMAL).createFont(display);
+        smallStrong = smaller.setStyle(SWT.BOLD).createFont(display);
     }
 
     /** Names of steps. */
@@ -49,6 +52,11 @@ final class LadderFonts {
         return small;
     }
 
+    /** Text that accompanies other text, and stands out. */
+    Font smallStrong() {
+        return smallStrong;
+    }
+
     /** Returns a distance that grows with the lettering, in pixels. */
     int space(double lines) {
         return (int) Math.round(points * lines * 1.4);
@@ -59,5 +67,6 @@ final class LadderFonts {
         text.dispose();
         strong.dispose();
         small.dispose();
+        smallStrong.dispose();
     }
 }

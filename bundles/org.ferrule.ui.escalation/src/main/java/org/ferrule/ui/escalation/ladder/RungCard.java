@@ -32,6 +32,7 @@ final class RungCard {
     private static final double BADGE = 1.6;
     private static final double PIXELS_PER_MM_AND_LINE = 0.21;
     private static final double LEAST_MM = 60;
+    private static final double LETTERING = 1.4;
 
     private final SheetWriter writer;
     private final PlannedCase planned;
@@ -138,7 +139,7 @@ final class RungCard {
             double pixelsPerMm = sheet.fonts().space(1) * PIXELS_PER_MM_AND_LINE;
             Scheme scheme = Colours.dark() ? Scheme.DARK : Scheme.LIGHT;
             Picture picture = SystemDrawing.change(rung.equipment().before(), rung.equipment().after(),
-                    planned.words(), scheme, Math.max(LEAST_MM, room / pixelsPerMm), 1);
+                    planned.words(), scheme, Math.max(LEAST_MM, room / pixelsPerMm), LETTERING);
             sheet.picture(picture, indent, pixelsPerMm);
         };
     }

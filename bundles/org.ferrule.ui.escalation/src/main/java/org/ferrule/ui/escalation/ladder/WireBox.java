@@ -46,7 +46,7 @@ final class WireBox {
         words.setEnabled(false);
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(160, SWT.DEFAULT)
                 .applyTo(words);
-        seen = button("Seen in both views", true);
+        seen = button("Seen", true);
         denied = button("Not so", false);
         fonts = new LadderFonts(control.getDisplay(), LadderSize.points());
         control.addListener(SWT.Dispose, event -> fonts.dispose());

@@ -18,7 +18,6 @@ import org.eclipse.core.resources.IFile;
 import org.eclipse.emf.common.notify.Notification;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
-import org.ferrule.engine.catalogue.Catalogue;
 import org.ferrule.engine.catalogue.Change;
 import org.ferrule.engine.catalogue.LibraryReader;
 import org.ferrule.model.CaseDocument;
@@ -91,15 +90,15 @@ public final class CaseDocuments implements AutoCloseable {
         return Optional.ofNullable(path).flatMap(p -> held.find(p, type));
     }
 
-    /** The devices of the libraries that are there; the others are told of. */
-    Catalogue catalogue(CaseDocument file, List<String> problems) {
+    /** The libraries that are there; the others are told of. */
+    List<LibraryReader> libraries(CaseDocument file, List<String> problems) {
         List<LibraryReader> all = new ArrayList<>();
         for (String path : file.getLibraries()) {
             Optional<LibraryReader> reader = library(path).map(library -> reader(path, library));
             reader.ifPresentOrElse(all::add,
                     () -> problems.add("The library \"" + path + "\" cannot be opened."));
         }
-        return Catalogue.of(all);
+        return all;
     }
 
     private LibraryReader reader(String path, DeviceLibrary library) {

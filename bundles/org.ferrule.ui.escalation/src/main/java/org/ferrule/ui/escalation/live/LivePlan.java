@@ -14,9 +14,11 @@ import java.util.function.Consumer;
 
 import org.eclipse.core.resources.IFile;
 import org.eclipse.swt.widgets.Display;
+import org.ferrule.engine.catalogue.Catalogue;
 import org.ferrule.engine.extension.Extensions;
 import org.ferrule.engine.plan.AssembledCase;
 import org.ferrule.engine.plan.CaseAssembler;
+import org.ferrule.engine.plan.OpenCase;
 import org.ferrule.engine.translate.RuleTranslator;
 import org.ferrule.escalation.plan.Plan;
 import org.ferrule.fit.rules.RuleSetException;
@@ -50,6 +52,7 @@ public final class LivePlan implements AutoCloseable {
     private final Planning planning;
     private List<String> problems = List.of();
     private PlannedCase shown;
+    private OpenCase open;
     private boolean stale;
     private boolean due;
     private boolean closed;
@@ -169,7 +172,8 @@ public final class LivePlan implements AutoCloseable {
             return Optional.empty();
         }
         try {
-            return Optional.of(assembler.assemble(file, documents.catalogue(file, found),
+            open = new OpenCase(file, documents.libraries(file, found), rules.get(), techniques.get(), shelf);
+            return Optional.of(assembler.assemble(file, Catalogue.of(open.libraries()),
                     RuleTranslator.translate(rules.get()), techniques.get(), shelf, LocalDate.now()));
         } catch (RuleSetException e) {
             found.add(e.getMessage());
@@ -183,7 +187,7 @@ public final class LivePlan implements AutoCloseable {
 
     private void planned(AssembledCase assembled, Plan plan) {
         String currency = file().flatMap(documents::shelf).map(ShelfDocument::getCurrency).orElse("");
-        shown = new PlannedCase(assembled, plan, PlanWords.english(assembled.ladder(), assembled.instruments(),
+        shown = new PlannedCase(open, assembled, plan, PlanWords.english(assembled.ladder(), assembled.instruments(),
                 assembled.stock().shelf(), ShownUnits.first(), currency));
         stale = false;
         fire();

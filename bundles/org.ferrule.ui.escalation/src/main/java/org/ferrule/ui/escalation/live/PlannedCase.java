@@ -6,15 +6,17 @@
 package org.ferrule.ui.escalation.live;
 
 import org.ferrule.engine.plan.AssembledCase;
+import org.ferrule.engine.plan.OpenCase;
 import org.ferrule.escalation.plan.Plan;
 import org.ferrule.plansheet.words.PlanWords;
 
 /**
  * A case with its plan.
  *
+ * @param open the documents as they are being edited; to be read on the display's thread only
  * @param assembled what was planned
  * @param plan the plan
  * @param words says it
  */
-public record PlannedCase(AssembledCase assembled, Plan plan, PlanWords words) {
+public record PlannedCase(OpenCase open, AssembledCase assembled, Plan plan, PlanWords words) {
 }

@@ -37,6 +37,7 @@ final class ReadyTable {
 
     private static final int CASE_CHARACTERS = 34;
     private static final int MARK_CHARACTERS = 17;
+    private static final int MOST_CHARACTERS = 28;
 
     private final TableViewer viewer;
     private final TableViewerFocusCellManager focus;
@@ -128,7 +129,8 @@ final class ReadyTable {
             old[i].dispose();
         }
         moves = all;
-        moves.forEach((move, name) -> addColumn(name, move, MARK_CHARACTERS,
+        moves.forEach((move, name) -> addColumn(name, move,
+                Math.max(MARK_CHARACTERS, Math.min(MOST_CHARACTERS, name.length() + 3)),
                 shown -> shown.mark(move).map(ReadyMark::words).orElse(shown.problem().isEmpty() ? "" : "? no plan")));
     }
 

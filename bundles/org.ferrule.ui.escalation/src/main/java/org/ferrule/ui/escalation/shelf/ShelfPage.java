@@ -62,10 +62,8 @@ public final class ShelfPage extends DocumentPage {
         toolkit.createLabel(head, "Filter");
         filter = toolkit.createText(head, "", SWT.BORDER | SWT.SINGLE | SWT.SEARCH | SWT.ICON_CANCEL);
         filter.setMessage("Words of a name, lot, place or state, such as \u201cexpired\u201d");
-        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(filter);
+        GridDataFactory.fillDefaults().grab(true, false).span(3, 1).align(SWT.FILL, SWT.CENTER).applyTo(filter);
         filter.addModifyListener(event -> refresh());
-        counts = toolkit.createLabel(head, "");
-        GridDataFactory.fillDefaults().span(2, 1).align(SWT.END, SWT.CENTER).hint(200, SWT.DEFAULT).applyTo(counts);
         table = new ShelfTable(body, session(), scan.line());
         GridDataFactory.fillDefaults().grab(true, true).hint(300, 120).applyTo(table.control());
         buttons(toolkit, body);
@@ -75,10 +73,13 @@ public final class ShelfPage extends DocumentPage {
 
     private void buttons(FormToolkit toolkit, Composite body) {
         Composite row = toolkit.createComposite(body);
-        GridLayoutFactory.fillDefaults().numColumns(3).applyTo(row);
+        GridLayoutFactory.fillDefaults().numColumns(4).margins(1, 0).applyTo(row);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
         addItem = button(toolkit, row, "Add item", this::addItem);
         addLot = button(toolkit, row, "Add lot", this::addLot);
         remove = button(toolkit, row, "Remove", this::remove);
+        counts = toolkit.createLabel(row, "", SWT.RIGHT);
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).applyTo(counts);
     }
 
     private static Button button(FormToolkit toolkit, Composite row, String text, Runnable action) {
@@ -98,9 +99,8 @@ public final class ShelfPage extends DocumentPage {
         int units = rows.stream().filter(row -> row.lot() != null).mapToInt(row -> row.lot().getQuantity()).sum();
         long expired = rows.stream().filter(row -> row.states(today).contains(ShelfState.EXPIRED)).count();
         long below = shelf().getItems().stream().filter(item -> isBelowPar(rows, item, today)).count();
-        counts.setText(shelf().getItems().size() + " items, " + units + " units, " + expired + " lots expired, " + below
-                + " below par");
-        counts.getParent().layout(true, true);
+        counts.setText("Items: " + shelf().getItems().size() + "   Units: " + units + "   Expired lots: " + expired
+                + "   Items below par: " + below);
         enable();
     }
 

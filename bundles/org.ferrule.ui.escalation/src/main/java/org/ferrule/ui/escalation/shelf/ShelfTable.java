@@ -39,7 +39,7 @@ import org.ferrule.ui.look.Colours;
 /** The lots of a shelf in a table whose cells are edited in place: by a double click, F2 or Enter. */
 final class ShelfTable {
 
-    private static final int STATE_CHARACTERS = 20;
+    private static final int STATE_CHARACTERS = 30;
 
     private final TableViewer viewer;
     private final LocalDate today = LocalDate.now();

@@ -5,9 +5,14 @@
 
 package org.ferrule.ui.tests.escalation;
 
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
 import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IProject;
+import org.eclipse.core.resources.IResource;
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.swt.SWT;
@@ -16,6 +21,7 @@ import org.eclipse.ui.handlers.IHandlerService;
 import org.eclipse.ui.ide.IDE;
 import org.ferrule.escalation.plan.Plan;
 import org.ferrule.model.CaseDocument;
+import org.ferrule.model.DocumentKind;
 import org.ferrule.ui.WorkbenchIds;
 import org.ferrule.ui.escalation.CaseEditor;
 import org.ferrule.ui.tests.robot.EditorFixture;
@@ -25,14 +31,22 @@ import org.ferrule.ui.tests.robot.Robot;
 /** The demo with a case, its techniques and its shelf, and the editor of the case. */
 final class CaseFixture implements AutoCloseable {
 
+    private static final Set<DocumentKind> REPLACED = EnumSet.of(DocumentKind.CASE, DocumentKind.TECHNIQUES,
+            DocumentKind.SHELF);
+
     private final Robot robot = new Robot();
     private final IProject project;
     private CaseEditor editor;
 
-    /** Opens the demo by its command and adds the documents. */
+    /** Opens the demo by its command and puts the documents in the place of its own. */
     CaseFixture() throws CommandException, CoreException {
         PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand(WorkbenchIds.OPEN_DEMO, null);
         project = ResourcesPlugin.getWorkspace().getRoot().getProject("Demo");
+        for (IResource member : project.members()) {
+            if (DocumentKind.ofFileName(member.getName()).filter(REPLACED::contains).isPresent()) {
+                member.delete(true, null);
+            }
+        }
         Projects.write(project, CaseSamples.TECHNIQUES_FILE, CaseSamples.TECHNIQUES);
         Projects.write(project, CaseSamples.SHELF_FILE, CaseSamples.SHELF);
         Projects.write(project, CaseSamples.CASE_FILE, CaseSamples.CASE);
@@ -73,7 +87,7 @@ final class CaseFixture implements AutoCloseable {
     }
 
     /** The ids of the steps, in their order. */
-    java.util.List<String> steps() {
+    List<String> steps() {
         return plan().rungs().stream().map(rung -> rung.move().id()).toList();
     }
 

@@ -9,7 +9,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -22,16 +26,21 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
 import org.ferrule.escalation.plan.WireCheck;
 import org.ferrule.model.AttemptOutcome;
 import org.ferrule.model.LoggedAttempt;
 import org.ferrule.ui.escalation.form.CasePage;
 import org.ferrule.ui.escalation.ladder.LadderPage;
+import org.ferrule.ui.escalation.sheet.SheetExport;
+import org.ferrule.ui.escalation.sheet.SheetPage;
+import org.ferrule.ui.tests.robot.EditorFixture;
 import org.ferrule.ui.tests.robot.ScreenPicture;
 import org.ferrule.ui.tests.robot.Widgets;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** A case is read, logged by keys, and planned anew at every edit. */
 class LadderTest {
@@ -165,8 +174,19 @@ class LadderTest {
                 () -> !fixture.editor().live().stale() && fixture.steps().contains("extension"));
     }
 
+    @Test
+    void theSheetCanBeTakenAlong(@TempDir Path folder) throws IOException, CoreException {
+        SheetPage sheet = (SheetPage) fixture.editor().setActivePage(SheetPage.ID);
+        fixture.robot().waitFor("the sheet", () -> sheet.sheet().isPresent());
+        new ScreenPicture().take("case-sheet");
+        Path file = folder.resolve("plan.pdf");
+        new SheetExport(EditorFixture.page().getWorkbenchWindow().getShell(), fixture.editor().session().file())
+                .write(sheet.sheet().orElseThrow(), file);
+        assertEquals("%PDF-", new String(Files.readAllBytes(file), 0, 5, StandardCharsets.US_ASCII));
+    }
+
     private Button radio(String fact, String choice) {
-        Control label = Widgets.first(page(), org.eclipse.swt.widgets.Label.class, l -> l.getText().equals(fact))
+        Control label = Widgets.first(page(), Label.class, l -> l.getText().equals(fact))
                 .orElseThrow();
         Composite group = (Composite) Stream.of(label.getParent().getChildren()).dropWhile(c -> c != label).skip(1)
                 .findFirst().orElseThrow();

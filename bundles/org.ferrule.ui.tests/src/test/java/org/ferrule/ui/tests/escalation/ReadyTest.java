@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.core.runtime.CoreException;
@@ -68,11 +69,11 @@ class ReadyTest {
 
     @Test
     void aClickOpensTheCaseAtTheStep() {
-        int column = 1 + java.util.stream.IntStream.range(1, table().getColumnCount())
+        int column = IntStream.range(1, table().getColumnCount())
                 .filter(i -> table().getColumn(i).getText().equals("Guide extension in place")).findFirst()
-                .orElseThrow() - 1;
+                .orElseThrow();
         Rectangle cell = table().getItem(0).getBounds(column);
-        fixture.robot().click(table(), cell.x + 10, cell.y + cell.height / 2);
+        fixture.robot().clickPainted(table(), cell.x + 10, cell.y + cell.height / 2);
         fixture.robot().waitFor("the case", () -> EditorFixture.page().getActiveEditor() instanceof CaseEditor);
         CaseEditor editor = (CaseEditor) EditorFixture.page().getActiveEditor();
         fixture.robot().waitFor("the step", () -> editor.ladder().ladder().selected()

@@ -112,7 +112,9 @@ class ShelfTest {
 
     @Test
     void whatHasExpiredIsFoundByTheFilter() {
-        robot.click(Widgets.labelled(fixture.body(), "Filter", Text.class));
+        Text filter = Widgets.labelled(fixture.body(), "Filter", Text.class);
+        robot.click(filter);
+        robot.waitFor("the focus", filter::isFocusControl);
         robot.type("expired");
         robot.waitFor("the expired burr alone", () -> table().getItemCount() == 1);
         assertEquals("Burr 1.25", table().getItem(0).getText(0));
@@ -123,7 +125,8 @@ class ShelfTest {
     void aCellIsEditedInPlace() {
         int column = Stream.of(table().getColumns()).map(c -> c.getText()).toList().indexOf("Quantity");
         Rectangle cell = table().getItem(0).getBounds(column);
-        robot.doubleClick(table(), cell.x + 8, cell.y + cell.height / 2);
+        robot.clickPainted(table(), cell.x + 8, cell.y + cell.height / 2);
+        robot.keyPainted(table(), SWT.F2);
         robot.waitFor("an editor", () -> Widgets.first(table(), Text.class, any -> true).isPresent());
         robot.type("7");
         robot.key(SWT.CR);

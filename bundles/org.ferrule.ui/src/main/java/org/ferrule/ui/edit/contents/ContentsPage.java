@@ -94,7 +94,7 @@ public final class ContentsPage extends DocumentPage {
     private static Button button(FormToolkit toolkit, Composite parent, String text, Runnable action) {
         Button button = toolkit.createButton(parent, text, SWT.PUSH);
         button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> action.run()));
-        GridDataFactory.fillDefaults().hint(64, SWT.DEFAULT).applyTo(button);
+        GridDataFactory.swtDefaults().hint(72, SWT.DEFAULT).applyTo(button);
         return button;
     }
 
