@@ -51,7 +51,7 @@ final class Search {
     private final List<Map<State, Node>> known = new ArrayList<>();
     private final double tolerance;
     private final boolean discounted;
-    /** Whether of the tries that nothing waits for only the best need be looked at; docs/ordering.md, 5. */
+    /** Whether of the tries that nothing waits for only the best need be looked at; docs/ordering.md, 4. */
     private final boolean byIndex;
     private long left;
 

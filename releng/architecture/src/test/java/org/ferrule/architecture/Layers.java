@@ -59,9 +59,9 @@ final class Layers {
         SEES.put("io.svg", "picture chart");
         SEES.put("io.csv", "quantity fit chart");
         SEES.put("engine",
-                "quantity geometry fit picture chart model escalation shelf order thresholds plansheet");
+                "quantity geometry fit picture chart model escalation shelf order thresholds plansheet purchase");
         SEES.put("cli",
-                "quantity geometry statistics calc fit picture chart shelf order escalation plansheet model io.json io.pdf "
+                "quantity geometry statistics calc fit picture chart shelf order escalation plansheet purchase model io.json io.pdf "
                         + "io.svg io.csv engine");
         SEES.put("ui", "quantity geometry fit picture chart model model.edit io.json engine");
         SEES.put("ui.devices", SEES.get("ui") + " ui");

@@ -10,21 +10,25 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 
+import org.ferrule.engine.catalogue.Catalogue;
 import org.ferrule.engine.catalogue.LibraryReader;
 import org.ferrule.engine.chart.OpenChart;
 import org.ferrule.engine.plan.OpenCase;
+import org.ferrule.engine.plan.ShelfTranslator;
+import org.ferrule.escalation.equipment.Stock;
 import org.ferrule.io.json.JsonDocuments;
 import org.ferrule.io.json.ReadResult;
+import org.ferrule.model.TechniqueLibrary;
+import org.ferrule.model.ShelfDocument;
 import org.ferrule.model.CaseDocument;
 import org.ferrule.model.DeviceLibrary;
 import org.ferrule.model.Document;
 import org.ferrule.model.DocumentKind;
 import org.ferrule.model.FitChart;
 import org.ferrule.model.RuleSet;
-import org.ferrule.model.ShelfDocument;
-import org.ferrule.model.TechniqueLibrary;
 import org.ferrule.model.check.Severity;
 
 /** Reads documents from files; what cannot be used is an error that tells file, line and column. */
@@ -93,6 +97,20 @@ public final class DocumentFiles {
     /** Reads libraries, by paths relative to the document that names them. */
     public List<LibraryReader> libraries(Path file, List<String> paths) {
         return paths.stream().map(path -> library(file.resolveSibling(path), path)).toList();
+    }
+
+    /**
+     * Reads a shelf.
+     *
+     * @param problems takes what cannot be counted as it is written
+     */
+    public Stock stock(Path file, Consumer<String> problems) {
+        ShelfDocument document = require(file, ShelfDocument.class, DocumentKind.SHELF);
+        ShelfTranslator.TranslatedShelf translated = ShelfTranslator.translate(document,
+                Catalogue.of(libraries(file, document.getLibraries())));
+        translated.problems().forEach(problem -> problems.accept(file + ": " + problem.path() + ": "
+                + problem.message()));
+        return translated.stock();
     }
 
     /** The only rule set in a folder. */
