@@ -13,6 +13,7 @@ final class QuickBore {
     private final FlatStretches stretches;
     private final int[] widths;
     private final boolean isConstant;
+
     QuickBore(FlatStretches s) {
         stretches = s;
         widths = new int[s.count() * WIDTHS];
