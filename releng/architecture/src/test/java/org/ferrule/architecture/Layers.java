@@ -53,7 +53,6 @@ final class Layers {
         SEES.put("chart", "quantity geometry statistics fit picture");
         SEES.put("model", "quantity shelf thresholds");
         SEES.put("plansheet", "quantity geometry fit picture chart shelf order escalation");
-        SEES.put("model", "quantity");
         SEES.put("model.edit", "quantity model");
         SEES.put("io.json", "quantity model");
         SEES.put("io.pdf", "picture chart");
