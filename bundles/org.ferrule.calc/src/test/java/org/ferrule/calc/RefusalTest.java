@@ -89,6 +89,10 @@ class RefusalTest {
             buckle  ; outer: 1 mm | modulus: 193 | lumen: 2 mm | angle: 91 deg ; angle    ; 91 deg   ; at most 90 deg
             pack    ; device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm ; device ; - ; at most 16
             flow    ; lumen: 9 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm ; device ; - ; at most 8
+            order   ; option: 2                                              ; option     ; 2        ; a cost and a chance
+            order   ; option: -2:0.5                                         ; option     ; -2:0.5   ; -2.0
+            order   ; option: 2:0.5:0.6                                      ; option     ; -        ; rises from 0.5
+            order   ; option: 2:0.5 | stop: -1                               ; stop       ; -1       ; at least 0
             flow    ; device: 1 mm                                           ; lumen      ; -        ; is missing
             contrast-limit ; weight: 80kg | creatinine: 88mg/dL              ; creatinine ; 88mg/dL  ; 88 mg/dL is no plausible serum creatinine
             contrast-limit ; weight: 80kg | creatinine: 88mg/dL              ; creatinine ; 88mg/dL  ; 88 umol/L would be 0.995 mg/dL

@@ -27,8 +27,9 @@ import picocli.CommandLine.Spec;
     FitCommand.class, StackCommand.class, ChartCommand.class, CheckCommand.class, DemoCommand.class,
     RequireCommand.class,
     BudgetCommand.class, SensitivityCommand.class, SecondOpinionCommand.class, BiasCommand.class,
-    ValidateCommand.class, PlanCommand.class, ShelfCommand.class,
-    ScanCommand.class }, description = "Does it pass? Compatibility of devices and the lumens around them, with reasons.", footer = {
+    ValidateCommand.class, PlanCommand.class, ShelfCommand.class, PurchaseCommand.class,
+    ScanCommand.class,
+    CloseCommand.class }, description = "Does it pass? Compatibility of devices and the lumens around them, with reasons; what to try next when it does not.", footer = {
         "", "Exit code: 0 fits or no problems, 1 any other verdict or problems found, 2 could not run.",
         "Not a medical device. The instructions for use decide." })
 public final class Main implements Runnable {

@@ -129,6 +129,18 @@ class CalcCommandTest {
         assertEquals(2, json("dose-notice", "--kerma", "4.2Gy").get("reached").size());
     }
 
+    /** The rule of cost per chance, Unluyurt 2004; 7.00 and 10.44 computed. */
+    @Test
+    void ordersTriesByCostPerChance() throws IOException {
+        JsonNode answer = json("order", "10:0.9", "3:0.3", "2:0.5");
+        assertEquals(7, answer.get("value").asDouble());
+        assertEquals("[3,2,1]", answer.get("order").toString());
+        assertEquals("[4,10,11.1111]", answer.get("index").toString());
+        assertEquals(10.44, answer.get("asGiven").asDouble());
+        assertEquals("[1,2]", json("order", "2:0.5", "3:0.3", "10:90%", "--stop", "11").get("order").toString());
+        assertEquals("[1,2,1]", json("order", "2:0.5:0.1", "3:0.3").get("order").toString());
+    }
+
     @Test
     void writesTheKeysThatScriptsRelyOnInThisOrder() throws IOException {
         JsonNode answer = json("inflate", "6atm=2.90mm", "8 atm = 3.00 mm", "--pressure", "7 atm", "--rated", "8 atm");

@@ -20,7 +20,7 @@ import org.ferrule.quantity.LengthUnit;
  */
 final class ManyDiscs {
     /** Descents by number of discs, so many that they rarely miss the best arrangement. */
-    private static final int[] DESCENTS = { 0, 0, 0, 0, 60, 150, 500, 1000, 1200, 1500, 1800, 2000, 2000,
+    private static final int[] DESCENTS = { 0, 0, 0, 0, 60, 150, 300, 1000, 1200, 1500, 1800, 2000, 2000,
         2000, 2000, 2000, 2000 };
     private static final double UNITS = 2.0 * LengthUnit.MILLIMETRE.thirdNanometres();
 

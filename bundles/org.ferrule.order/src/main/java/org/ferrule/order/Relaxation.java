@@ -5,7 +5,6 @@
 package org.ferrule.order;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,10 +25,7 @@ final class Relaxation {
     }
 
     /** Tries that nothing else waits for, by the number of tries that were made before. */
-    private record Chain(int option, int needs, List<List<Block>> from) {
-    }
-
-    private record Entry(Chain chain, int tried, Block block) {
+    record Chain(int option, int needs, List<List<Block>> from) {
     }
 
     private final Model model;
@@ -38,7 +34,7 @@ final class Relaxation {
     private final int[] setupEvent;
     private final int[] gateEvent;
     private final List<Chain> chains = new ArrayList<>();
-    private final List<Entry> entries = new ArrayList<>();
+    private final FreeBlocks free;
     private final Map<Integer, List<Block>> waiting = new HashMap<>();
 
     /**
@@ -56,14 +52,7 @@ final class Relaxation {
                 addChain(i);
             }
         }
-        for (Chain chain : chains) {
-            for (int k = 0; k < chain.from.size(); k++) {
-                for (Block block : chain.from.get(k)) {
-                    entries.add(new Entry(chain, k, block));
-                }
-            }
-        }
-        entries.sort(Comparator.comparingDouble(entry -> entry.block.ratio()));
+        free = new FreeBlocks(chains);
     }
 
     private void addEvents(int level) {
@@ -126,24 +115,28 @@ final class Relaxation {
         return bits;
     }
 
+    /** Whether no event was taken to have happened. */
+    boolean isComplete() {
+        return model.setups + Long.bitCount(model.gates) <= MOST_EVENTS;
+    }
+
     /** The least expected cost from that state on, stopping included. */
     double bound(State state) {
-        int happened = eventsOf(state.done, state.tried());
+        int happened = happened(state);
         List<Block> later = waiting(happened);
         double cost = 0;
         double reach = 1;
         int i = 0;
-        for (Entry entry : entries) {
-            Chain chain = entry.chain;
-            if (state.tries[chain.option] != entry.tried || (chain.needs & ~happened) != 0) {
+        for (int entry = 0; entry < free.size; entry++) {
+            if (!free.isFree(entry, state, happened)) {
                 continue;
             }
-            while (i < later.size() && later.get(i).ratio() <= entry.block.ratio()) {
+            while (i < later.size() && later.get(i).ratio() <= free.ratio[entry]) {
                 cost += reach * later.get(i).cost();
                 reach *= 1 - later.get(i++).chance();
             }
-            cost += reach * entry.block.cost();
-            reach *= 1 - entry.block.chance();
+            cost += reach * free.cost[entry];
+            reach *= 1 - free.chance[entry];
         }
         for (; i < later.size(); i++) {
             cost += reach * later.get(i).cost();
@@ -154,13 +147,17 @@ final class Relaxation {
 
     /** The option of the best try that can be made and that nothing waits for; -1 if none is worth it. */
     int bestTry(State state) {
-        int happened = eventsOf(state.done, state.tried());
-        for (Entry entry : entries) {
-            if (state.tries[entry.chain.option] == entry.tried && (entry.chain.needs & ~happened) == 0) {
-                return entry.chain.option;
+        int happened = happened(state);
+        for (int entry = 0; entry < free.size; entry++) {
+            if (free.isFree(entry, state, happened)) {
+                return free.option[entry];
             }
         }
         return -1;
+    }
+
+    private int happened(State state) {
+        return eventsOf(state.done, model.gates == 0 ? 0 : state.tried());
     }
 
     /** The blocks, best first, of all that waits for an event that has not happened. */

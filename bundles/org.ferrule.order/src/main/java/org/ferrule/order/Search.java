@@ -51,7 +51,7 @@ final class Search {
     private final List<Map<State, Node>> known = new ArrayList<>();
     private final double tolerance;
     private final boolean discounted;
-    /** Whether of the tries that nothing waits for only the best need be looked at; docs/ordering.md, 5. */
+    /** Whether of the tries that nothing waits for only the best need be looked at; docs/ordering.md, 4. */
     private final boolean byIndex;
     private long left;
 
@@ -63,12 +63,13 @@ final class Search {
         tolerance = ROUNDING * model.stop;
         OrderRules rules = model.problem.rules();
         discounted = rules.sameAxisDiscount() < 1;
-        // What a set-up makes impossible may have to come before its turn by index.
-        byIndex = !discounted && rules.budget().isEmpty() && !rules.oneNewRiskAStep() && !model.exclusive;
         for (int level = 0; level < model.levels; level++) {
             relaxations.add(new Relaxation(model, level, new double[0]));
             known.add(new HashMap<>());
         }
+        // What a set-up makes impossible may have to come before its turn by index.
+        byIndex = !discounted && rules.budget().isEmpty() && !rules.oneNewRiskAStep() && !model.exclusive
+                && relaxations.get(0).isComplete();
     }
 
     /** The best order, as far as it was found. */

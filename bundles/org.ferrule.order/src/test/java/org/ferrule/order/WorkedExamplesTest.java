@@ -214,6 +214,24 @@ class WorkedExamplesTest {
         return new Option(id, List.of(new Try(1, .8)), Set.of(), Set.of(), 0, "support", false);
     }
 
+    /** Pairs of a set-up and what needs it are single tries of both costs; sixteen are more events than are held. */
+    @Test
+    void moreEventsThanAreHeldLeaveATrueBound() {
+        List<Setup> setups = new ArrayList<>();
+        List<Option> pairs = new ArrayList<>();
+        List<Option> single = new ArrayList<>();
+        for (int i = 0; i < 16; i++) {
+            setups.add(Setup.of("s" + i, 1 + i % 5));
+            pairs.add(Option.of("o" + i, new Try(2 + i % 3, .1 + .02 * i)).needing("s" + i));
+            single.add(Option.of("o" + i, new Try(3 + i % 5 + i % 3, .1 + .02 * i)));
+        }
+        double best = Orders.solve(problem(60, List.of(), single.toArray(Option[]::new))).expectedCost();
+        OrderedPlan plan = Orders.solve(problem(60, setups, pairs.toArray(Option[]::new)));
+        assertTrue(plan.expectedCost() >= best - 1e-9, plan::toString);
+        assertTrue(plan.lowerBound() <= best + 1e-9, plan::toString);
+        assertTrue(plan.expectedCost() < 1.1 * best, plan::toString);
+    }
+
     static OrderRules rules(boolean tiers, boolean risk, double discount) {
         return new OrderRules(tiers, risk, discount, OptionalDouble.empty());
     }

@@ -19,4 +19,8 @@ import org.ferrule.shelf.stock.Lot;
  * @param count number of units, at least 1
  */
 public record Allocation(String plannedCase, String rung, String need, String item, Optional<Lot> lot, int count) {
+
+    Allocation withCount(int units) {
+        return new Allocation(plannedCase, rung, need, item, lot, units);
+    }
 }

@@ -49,11 +49,11 @@ final class GapSearch {
         return gaps.isEmpty() ? new Undecided() : new Uncoverable(gaps);
     }
 
-    /** The fewest rungs that some axes lack, if that is proved. */
+    /** The fewest rungs that some axes lack, if that is confirmed. */
     private Optional<Map<Axis, Long>> lacking(List<Axis> axes) {
         PurchaseModel model = PurchaseModel.ofGaps(problem, axes, limit);
         Outcome outcome = model.programme().minimise();
-        return outcome.state() == State.OPTIMAL ? Optional.of(model.lacking(outcome.values())) : Optional.empty();
+        return outcome.state() == State.CONFIRMED ? Optional.of(model.lacking(outcome.values())) : Optional.empty();
     }
 
     private Gap gap(Axis axis, long lacking, boolean alone) {

@@ -52,11 +52,11 @@ final class IntegerProgramme {
 
     /** What a search brought. */
     enum State {
-        /** A solution of which it is shown that none is better. */
-        OPTIMAL,
+        /** A solution, and two searches found none that is better. */
+        CONFIRMED,
         /** A solution. */
         SOLVED,
-        /** The solver says that there is none. */
+        /** Two searches found that there is none. */
         NONE,
         /** No solution, and nothing is known. */
         UNKNOWN
@@ -70,7 +70,7 @@ final class IntegerProgramme {
      */
     record Outcome(State state, long[] values) {
         boolean isSolution() {
-            return state == State.OPTIMAL || state == State.SOLVED;
+            return state == State.CONFIRMED || state == State.SOLVED;
         }
     }
 
@@ -110,32 +110,41 @@ final class IntegerProgramme {
     }
 
     /**
-     * Returns the best solution that is found. It is proved to be the best if the search says so, and another one for
-     * anything better, in another order, ends with nothing.
+     * Returns the best solution that is found. It is confirmed if both of the library's linear solvers say that there is
+     * none better: by itself each of them has been seen to overlook solutions, in about one of some thousand programmes.
      */
     Outcome minimise() {
-        Outcome best = search(Optional.empty(), NodeKey.MIN_OBJECTIVE);
+        Outcome best = search(Optional.empty());
         while (best.isSolution() && objective(best.values()) > 0) {
-            Outcome better = search(Optional.of(objective(best.values()) - 1), NodeKey.DEPTH_FIRST_SEARCH);
+            Outcome better = search(Optional.of(objective(best.values()) - 1));
             if (!better.isSolution()) {
-                boolean proved = better.state() == State.NONE && objective(best.values()) <= LARGEST_SUM;
-                return proved ? best : new Outcome(State.SOLVED, best.values());
+                boolean confirmed = better.state() == State.NONE && objective(best.values()) <= LARGEST_SUM;
+                return confirmed ? best : new Outcome(State.SOLVED, best.values());
             }
             best = better;
         }
-        return best.isSolution() ? new Outcome(State.OPTIMAL, best.values()) : best;
+        return best;
     }
 
-    private Outcome search(Optional<Long> bound, Comparator<NodeKey> order) {
+    /** A solution whose objective is no more than a bound; none if both linear solvers say so. */
+    private Outcome search(Optional<Long> bound) {
+        Outcome dense = search(bound, NodeKey.MIN_OBJECTIVE, false);
+        if (dense.isSolution()) {
+            return dense;
+        }
+        Outcome sparse = search(bound, NodeKey.DEPTH_FIRST_SEARCH, true);
+        return sparse.isSolution() || dense.state() == State.NONE ? sparse : dense;
+    }
+
+    private Outcome search(Optional<Long> bound, Comparator<NodeKey> order, boolean sparse) {
         ExpressionsBasedModel model = model(bound);
         model.options.time_abort = limit.toMillis();
         model.options.time_suffice = limit.toMillis();
+        model.options.sparse = sparse;
         model.options.integer(strategy(order));
         Optimisation.Result result = model.minimise();
         if (result.getState().isFeasible()) {
-            Optional<long[]> values = whole(result);
-            return values.map(found -> new Outcome(
-                    result.getState().isOptimal() ? State.OPTIMAL : State.SOLVED, found))
+            return whole(result).map(values -> new Outcome(State.CONFIRMED, values))
                     .orElse(new Outcome(State.UNKNOWN, new long[0]));
         }
         return new Outcome(result.getState() == Optimisation.State.INFEASIBLE ? State.NONE : State.UNKNOWN,

@@ -14,10 +14,10 @@ import java.util.Optional;
  * @param orders items to buy, in the order of the offers; none if the shelf suffices
  * @param units number of units in all
  * @param cost sum of prices; empty if an ordered item has no price
- * @param proof whether it is proved that no better purchase exists
+ * @param confirmation whether searches agree that no better purchase exists
  * @param allocations which units the rungs count on; others may do as well
  */
-public record Purchase(List<Order> orders, int units, Optional<BigDecimal> cost, Proof proof,
+public record Purchase(List<Order> orders, int units, Optional<BigDecimal> cost, Confirmation confirmation,
         List<Allocation> allocations) implements PurchaseAnswer {
 
     /** Copies the lists. */
@@ -36,13 +36,13 @@ public record Purchase(List<Order> orders, int units, Optional<BigDecimal> cost,
     }
 
     /** Whether a purchase is the best. */
-    public enum Proof {
+    public enum Confirmation {
         /**
-         * The solver's search ended without a gap, and a second search for anything better ended with nothing. Both
-         * compute in floating point numbers; all data are whole numbers that these hold exactly.
+         * Two searches by different methods of the library agree that nothing better exists. They compute in floating
+         * point numbers, so that this is no mathematical proof.
          */
-        BEST,
+        CONFIRMED,
         /** The purchase covers all, but there may be a better one. */
-        NOT_PROVED
+        OPEN
     }
 }

@@ -28,6 +28,10 @@ final class PurchaseModel {
     private record Source(String item, Optional<Lot> lot) {
     }
 
+    /** How a need gets its units: the variables of its rung and of what it takes. */
+    private record Supply(int chosen, int count, List<Integer> flows) {
+    }
+
     /** An axis of a case. */
     record Axis(PurchaseCase planned, String name) {
     }
@@ -36,6 +40,7 @@ final class PurchaseModel {
     private final IntegerProgramme programme;
     private final Map<Integer, Allocation> flows = new TreeMap<>();
     private final Map<Source, Map<Integer, Long>> users = new HashMap<>();
+    private final List<Supply> supplies = new ArrayList<>();
     private final Map<Integer, Axis> slack = new TreeMap<>();
 
     private PurchaseModel(PurchaseProblem problem, Duration limit) {
@@ -85,16 +90,24 @@ final class PurchaseModel {
         programme.between(wanted, ready, (long) wanted + ready.size());
     }
 
+    /**
+     * At least the units that a need has: more do no harm, and with "as many as" both of the library's linear solvers
+     * overlook the same solutions, in one of some thousand programmes.
+     */
     private void supply(PurchaseCase planned, Rung rung, Need need, int chosen) {
         Map<Integer, Long> units = new TreeMap<>();
-        units.put(chosen, (long) -need.count());
+        List<Integer> numbers = new ArrayList<>();
         for (Source source : sources(need, planned)) {
             int flow = programme.variable(need.count(), 0);
+            numbers.add(flow);
             units.put(flow, 1L);
             flows.put(flow, new Allocation(planned.id(), rung.id(), need.id(), source.item(), source.lot(), 1));
             users.computeIfAbsent(source, key -> new TreeMap<>()).put(flow, 1L);
         }
-        programme.between(0, units, 0);
+        supplies.add(new Supply(chosen, need.count(), numbers));
+        long most = (long) need.count() * units.size();
+        units.put(chosen, (long) -need.count());
+        programme.between(0, units, most);
     }
 
     private List<Source> sources(Need need, PurchaseCase planned) {
@@ -131,13 +144,20 @@ final class PurchaseModel {
         }
     }
 
-    /** Returns the units that rungs count on. */
+    /** Returns the units that rungs count on: of those that are made ready, and no more than they need. */
     List<Allocation> allocations(long[] values) {
-        return flows.entrySet().stream().filter(flow -> values[flow.getKey()] > 0).map(flow -> {
-            Allocation unit = flow.getValue();
-            return new Allocation(unit.plannedCase(), unit.rung(), unit.need(), unit.item(), unit.lot(),
-                    Math.toIntExact(values[flow.getKey()]));
-        }).toList();
+        List<Allocation> allocations = new ArrayList<>();
+        for (Supply supply : supplies) {
+            long left = values[supply.chosen()] * supply.count();
+            for (int flow : supply.flows()) {
+                long units = Math.min(left, values[flow]);
+                if (units > 0) {
+                    allocations.add(flows.get(flow).withCount(Math.toIntExact(units)));
+                    left -= units;
+                }
+            }
+        }
+        return allocations;
     }
 
     /** Returns the numbers of rungs that axes lack. */

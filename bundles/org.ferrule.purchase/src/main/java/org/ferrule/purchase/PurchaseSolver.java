@@ -14,7 +14,7 @@ import java.util.Optional;
 import org.ferrule.purchase.IntegerProgramme.Outcome;
 import org.ferrule.purchase.IntegerProgramme.State;
 import org.ferrule.purchase.Purchase.Order;
-import org.ferrule.purchase.Purchase.Proof;
+import org.ferrule.purchase.Purchase.Confirmation;
 
 /** Finds what to buy. */
 public final class PurchaseSolver {
@@ -25,7 +25,7 @@ public final class PurchaseSolver {
 
     /**
      * Returns the best purchase, or what no purchase can cover. Each search of the solver ends after 20 seconds; what is
-     * not settled then is told as not proved, or undecided.
+     * not settled then is told as open, or undecided.
      *
      * @param problem what should be ready
      * @throws IllegalArgumentException naming a price that is too large for the solver
@@ -46,19 +46,19 @@ public final class PurchaseSolver {
         Outcome outcome = model.programme().minimise();
         if (outcome.isSolution()) {
             return checked(problem, model.allocations(outcome.values()),
-                    outcome.state() == State.OPTIMAL ? Proof.BEST : Proof.NOT_PROVED);
+                    outcome.state() == State.CONFIRMED ? Confirmation.CONFIRMED : Confirmation.OPEN);
         }
         return outcome.state() == State.NONE ? GapSearch.of(problem, limit) : new Undecided();
     }
 
-    private static Purchase checked(PurchaseProblem problem, List<Allocation> allocations, Proof proof) {
+    private static Purchase checked(PurchaseProblem problem, List<Allocation> allocations, Confirmation confirmation) {
         Map<String, Integer> bought = new LinkedHashMap<>();
         allocations.stream().filter(units -> units.lot().isEmpty())
                 .forEach(units -> bought.merge(units.item(), units.count(), Integer::sum));
         List<Order> orders = problem.offers().stream().filter(offer -> bought.containsKey(offer.item()))
                 .map(offer -> new Order(offer.item(), bought.get(offer.item()))).toList();
         Purchase purchase = new Purchase(orders, orders.stream().mapToInt(Order::count).sum(), cost(problem, orders),
-                proof, allocations);
+                confirmation, allocations);
         List<String> contradictions = PurchaseCheck.contradictions(problem, purchase);
         if (!contradictions.isEmpty()) {
             throw new IllegalStateException("a purchase that does not cover what it should: " + contradictions);

@@ -15,7 +15,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.function.Consumer;
 
-import org.ferrule.purchase.Purchase.Proof;
+import org.ferrule.purchase.Purchase.Confirmation;
 import org.ferrule.shelf.stock.Item;
 import org.ferrule.shelf.stock.Lot;
 import org.ferrule.shelf.stock.Shelf;
@@ -40,7 +40,7 @@ class PurchaseLawsTest {
         PurchaseAnswer answer = PurchaseSolver.solve(problem);
         if (answer instanceof Purchase purchase) {
             assertEquals(List.of(), PurchaseCheck.contradictions(problem, purchase));
-            assertEquals(Proof.BEST, purchase.proof());
+            assertEquals(Confirmation.CONFIRMED, purchase.confirmation());
             return problem.goal() == Goal.SMALLEST ? Optional.of(BigDecimal.valueOf(purchase.units()))
                     : purchase.cost();
         }
@@ -108,7 +108,7 @@ class PurchaseLawsTest {
             if (PurchaseSolver.solve(problem) instanceof Purchase purchase && !purchase.orders().isEmpty()) {
                 Purchase.Order order = purchase.orders().get(0);
                 Purchase less = new Purchase(List.of(new Purchase.Order(order.item(), order.count() - 1)),
-                        order.count() - 1, Optional.empty(), purchase.proof(), purchase.allocations());
+                        order.count() - 1, Optional.empty(), purchase.confirmation(), purchase.allocations());
                 assertTrue(!PurchaseCheck.contradictions(problem, less).isEmpty());
             }
         });

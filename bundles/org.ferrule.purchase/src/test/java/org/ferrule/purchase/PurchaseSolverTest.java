@@ -25,7 +25,7 @@ import java.util.Map;
 import java.util.Optional;
 
 import org.ferrule.purchase.Purchase.Order;
-import org.ferrule.purchase.Purchase.Proof;
+import org.ferrule.purchase.Purchase.Confirmation;
 import org.ferrule.purchase.Uncoverable.Gap;
 import org.junit.jupiter.api.Test;
 
@@ -35,7 +35,7 @@ class PurchaseSolverTest {
     private static Purchase solved(PurchaseProblem problem) {
         Purchase purchase = assertInstanceOf(Purchase.class, PurchaseSolver.solve(problem));
         assertEquals(List.of(), PurchaseCheck.contradictions(problem, purchase));
-        assertEquals(Proof.BEST, purchase.proof());
+        assertEquals(Confirmation.CONFIRMED, purchase.confirmation());
         return purchase;
     }
 
@@ -149,6 +149,24 @@ class PurchaseSolverTest {
         Purchase purchase = solved(problem(Goal.CHEAPEST, 1, shelf(), List.of(offer("b", "0.00")),
                 planned("case", rung("r", "support", need("n", 2, "b")))));
         assertEquals(List.of(new Order("b", 2)), purchase.orders());
+    }
+
+    @Test
+    void seesTheLastCent() {
+        PurchaseCase planned = planned("case", rung("r", "support", need("n", 7, "b", "c"), need("m", 3, "c", "d")));
+        Purchase purchase = solved(problem(Goal.CHEAPEST, 1, shelf(),
+                List.of(offer("b", "12345.67"), offer("c", "12345.66"), offer("d", "12345.65")), planned));
+        assertEquals(List.of(new Order("c", 7), new Order("d", 3)), purchase.orders());
+    }
+
+    @Test
+    void claimsNothingOfSumsThatTheSolverDoesNotHold() {
+        PurchaseProblem problem = problem(Goal.CHEAPEST, 1, shelf(),
+                List.of(offer("b", "99999999.99"), offer("c", "3")),
+                planned("case", rung("r", "support", need("n", 1, "b"))));
+        Purchase purchase = assertInstanceOf(Purchase.class, PurchaseSolver.solve(problem));
+        assertEquals(Confirmation.OPEN, purchase.confirmation());
+        assertEquals(new BigDecimal("99999999.99"), purchase.cost().orElseThrow());
     }
 
     @Test

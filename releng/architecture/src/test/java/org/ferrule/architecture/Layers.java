@@ -51,22 +51,22 @@ final class Layers {
         SEES.put("purchase", "shelf");
         SEES.put("io.sheet", "shelf");
         SEES.put("chart", "quantity geometry statistics fit picture");
-        SEES.put("model", "quantity shelf thresholds");
         SEES.put("plansheet", "quantity geometry fit picture chart shelf order escalation");
-        SEES.put("model", "quantity");
+        SEES.put("model", "quantity shelf thresholds");
         SEES.put("model.edit", "quantity model");
         SEES.put("io.json", "quantity model");
         SEES.put("io.pdf", "picture chart");
         SEES.put("io.svg", "picture chart");
         SEES.put("io.csv", "quantity fit chart");
         SEES.put("engine",
-                "quantity geometry fit picture chart model escalation shelf order thresholds plansheet");
+                "quantity geometry fit picture chart model escalation shelf order thresholds plansheet purchase");
         SEES.put("cli",
-                "quantity geometry statistics calc fit picture chart shelf order escalation plansheet model io.json io.pdf "
+                "quantity geometry statistics calc fit picture chart shelf order escalation plansheet purchase model io.json io.pdf "
                         + "io.svg io.csv engine");
         SEES.put("ui", "quantity geometry fit picture chart model model.edit io.json engine");
         SEES.put("ui.devices", SEES.get("ui") + " ui");
         SEES.put("ui.fit", SEES.get("ui") + " ui calc io.pdf io.svg io.csv");
+        SEES.put("ui.escalation", SEES.get("ui.fit") + " ui.fit shelf order escalation plansheet");
         SEES.put("product", "");
     }
 

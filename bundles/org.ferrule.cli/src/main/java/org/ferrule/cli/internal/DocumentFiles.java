@@ -17,14 +17,14 @@ import org.ferrule.engine.chart.OpenChart;
 import org.ferrule.engine.plan.OpenCase;
 import org.ferrule.io.json.JsonDocuments;
 import org.ferrule.io.json.ReadResult;
+import org.ferrule.model.TechniqueLibrary;
+import org.ferrule.model.ShelfDocument;
 import org.ferrule.model.CaseDocument;
 import org.ferrule.model.DeviceLibrary;
 import org.ferrule.model.Document;
 import org.ferrule.model.DocumentKind;
 import org.ferrule.model.FitChart;
 import org.ferrule.model.RuleSet;
-import org.ferrule.model.ShelfDocument;
-import org.ferrule.model.TechniqueLibrary;
 import org.ferrule.model.check.Severity;
 
 /** Reads documents from files; what cannot be used is an error that tells file, line and column. */

@@ -14,20 +14,30 @@ final class CellReader {
     private final SolverCells exact;
     private final Slots<Prepared<MatrixLine, QuickOuter>> lines;
     private final Slots<Prepared<ReadDevice, QuickInner>> columns;
+    private final QuickOuter[] outers;
     private final QuickRow row;
 
-    CellReader(SolverCells exact, Slots<Prepared<MatrixLine, QuickOuter>> lines,
+    /**
+     * A reader.
+     *
+     * @param outers by slot, what quick answers are made from; null where the solver has to be asked
+     */
+    CellReader(SolverCells exact, QuickOuter[] outers, Slots<Prepared<MatrixLine, QuickOuter>> lines,
             Slots<Prepared<ReadDevice, QuickInner>> columns, QuickRow row) {
         this.exact = exact;
         this.lines = lines;
         this.columns = columns;
+        this.outers = outers;
         this.row = row;
     }
 
     /** Puts in the words of a line and a block of columns, from the place of that line in a tile on. */
     void fill(int line, CellBlock block, long[] words, int at) {
-        lines.key(line).ifPresent(key -> key.quick().ifPresentOrElse(outer -> fill(line, outer, block, words, at),
-                () -> ask(line, block, words, at)));
+        if (outers[line] != null) {
+            fill(line, outers[line], block, words, at);
+        } else {
+            ask(line, block, words, at);
+        }
     }
 
     private void fill(int line, QuickOuter outer, CellBlock block, long[] words, int at) {
@@ -52,8 +62,9 @@ final class CellReader {
         }
     }
 
-    /** Nobody reads the word of a slot that is free. */
+    /** Nobody reads the word of slots that are free. */
     private long ask(int line, int column) {
-        return columns.users(column) == 0 ? 0 : exact.word(lines.standing(line), columns.standing(column));
+        return lines.users(line) == 0 || columns.users(column) == 0 ? 0
+                : exact.word(lines.standing(line), columns.standing(column));
     }
 }

@@ -4,6 +4,7 @@
  */
 package org.ferrule.fit.matrix;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -31,18 +32,22 @@ final class CellSource {
     private final boolean isShared;
     private final Slots<Prepared<MatrixLine, QuickOuter>> lines;
     private final Slots<Prepared<ReadDevice, QuickInner>> columns;
+    /** By slot; null where the solver has to be asked. In an array, since every cell of a column needs another one. */
+    private final QuickOuter[] outers;
     /** By tile: all its columns, and the fresh ones. */
     private final List<CellBlock> blocks;
     private final List<Optional<CellBlock>> freshBlocks;
 
     private CellSource(SolverCells exact, Preparation preparation, boolean isShared,
             Slots<Prepared<MatrixLine, QuickOuter>> lines, Slots<Prepared<ReadDevice, QuickInner>> columns,
-            List<CellBlock> former) {
+            QuickOuter[] formerOuters, List<CellBlock> former) {
         this.exact = exact;
         this.preparation = preparation;
         this.isShared = isShared;
         this.lines = lines;
         this.columns = columns;
+        this.outers = Arrays.copyOf(formerOuters, lines.count());
+        lines.freshSlots().forEach(slot -> outers[slot] = lines.key(slot).flatMap(Prepared::quick).orElse(null));
         int tiles = CellGrid.tiles(columns.count());
         this.freshBlocks = IntStream.range(0, tiles).mapToObj(
                 tile -> Optional.of(columns.freshOf(tile)).filter(slots -> slots.length > 0).map(this::block)).toList();
@@ -65,7 +70,7 @@ final class CellSource {
         boolean isShared = Stream.concat(outer.stream(), inner.stream()).allMatch(Optional::isPresent);
         return new CellSource(exact, preparation, isShared,
                 Slots.of(prepared(question.outer(), outer, isShared), (a, b) -> 0),
-                Slots.of(prepared(question.inner(), inner, isShared), BY_SIZE), List.of());
+                Slots.of(prepared(question.inner(), inner, isShared), BY_SIZE), new QuickOuter[0], List.of());
     }
 
     private static <T, Q> List<Prepared<T, Q>> prepared(List<T> things, List<Optional<Q>> quick, boolean isShared) {
@@ -91,7 +96,7 @@ final class CellSource {
     private CellSource continued(MatrixQuestion question, Comparison comparison) {
         return new CellSource(new SolverCells(question), preparation, isShared,
                 lines.next(comparison.lines(), i -> prepared(question.outer().get(i))),
-                columns.next(comparison.columns(), i -> prepared(question.inner().get(i))), blocks);
+                columns.next(comparison.columns(), i -> prepared(question.inner().get(i))), outers, blocks);
     }
 
     private Prepared<MatrixLine, QuickOuter> prepared(MatrixLine line) {
@@ -128,6 +133,6 @@ final class CellSource {
 
     /** A reader for the use of one thread. */
     CellReader reader() {
-        return new CellReader(exact, lines, columns, preparation.solver().row());
+        return new CellReader(exact, outers, lines, columns, preparation.solver().row());
     }
 }

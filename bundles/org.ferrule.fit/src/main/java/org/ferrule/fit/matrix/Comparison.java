@@ -54,9 +54,18 @@ final class Comparison {
     int differing(CellGrid now) {
         long asked = (long) lines.touched().length * columns.size() + (long) lines.size() * touchedColumns.length;
         IntStream all = IntStream.range(0, lines.size());
-        return (asked >= WORTH_SHARING ? all.parallel() : all)
-                .map(line -> (int) asked(line).filter(column -> differs(line, column, now.word(line, column))).count())
-                .sum();
+        return (asked >= WORTH_SHARING ? all.parallel() : all).map(line -> differing(line, now)).sum();
+    }
+
+    private int differing(int line, CellGrid now) {
+        boolean isAll = !lines.same(line);
+        int count = isAll ? columns.size() : touchedColumns.length;
+        int differing = 0;
+        for (int i = 0; i < count; i++) {
+            int column = isAll ? i : touchedColumns[i];
+            differing += differs(line, column, now.word(line, column)) ? 1 : 0;
+        }
+        return differing;
     }
 
     /** Whether a pair is new, or its cell not what it was. */

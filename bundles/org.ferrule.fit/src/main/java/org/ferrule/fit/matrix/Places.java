@@ -46,7 +46,7 @@ final class Places {
 
         @Override
         public boolean same(MatrixLine one, MatrixLine other) {
-            return one == other || one.device() == other.device() && one.lumen().equals(other.lumen());
+            return one.device() == other.device() && one.lumen().equals(other.lumen());
         }
 
         @Override
@@ -91,14 +91,14 @@ final class Places {
     }
 
     private static <T> Places of(Kind<T> kind, List<T> now, List<T> before, boolean mayBeSame) {
-        int[] former = standStill(kind, now, before) ? IntStream.range(0, now.size()).toArray()
+        int[] former = now == before || standStill(kind, now, before) ? IntStream.range(0, now.size()).toArray()
                 : moved(keys(kind, now), keys(kind, before));
         boolean[] same = new boolean[former.length];
         boolean[] sameNames = new boolean[former.length];
         for (int i = 0; i < former.length; i++) {
             if (former[i] >= 0) {
                 T was = before.get(former[i]);
-                boolean untouched = kind.same(now.get(i), was);
+                boolean untouched = now.get(i) == was || kind.same(now.get(i), was);
                 same[i] = mayBeSame && untouched;
                 sameNames[i] = untouched || kind.names(now.get(i)).equals(kind.names(was));
             }
@@ -114,7 +114,7 @@ final class Places {
         for (int i = 0; i < now.size(); i++) {
             T one = now.get(i);
             T other = before.get(i);
-            if (!kind.same(one, other) && !kind.key(one).equals(kind.key(other))) {
+            if (one != other && !kind.same(one, other) && !kind.key(one).equals(kind.key(other))) {
                 return false;
             }
         }

@@ -145,6 +145,11 @@ final class Slots<K> {
         return fresh.cardinality();
     }
 
+    /** The fresh slots. */
+    IntStream freshSlots() {
+        return fresh.stream();
+    }
+
     boolean isFresh(int slot) {
         return fresh.get(slot);
     }

@@ -88,9 +88,15 @@ public final class QuickBlock {
         return (atTip ? in.tipName : in.name).clone();
     }
 
-    private static void set(QuickTops tops, int i, QuickShaft shaft, boolean isUsual, long ownTravel) {
-        if (isUsual && shaft.isKnown()) {
+    private static void set(QuickTops tops, int i, QuickInner device, QuickShaft shaft, QuickTerms terms) {
+        long ownTravel = terms.asksForDistance() ? 0 : device.insertableLength;
+        boolean isStated = device.statedLength != QuickInner.NOT_STATED;
+        if (isStated && shaft.isKnown()) {
             tops.set(i, shaft, ownTravel);
+        } else if (isStated) {
+            tops.setUnknown(i, shaft, shaft.stretches().firstUnknown() - ownTravel);
+        } else if (!terms.reachStated()) {
+            tops.setUnknown(i, shaft, ALWAYS);
         } else {
             tops.leaveOut(i);
         }
@@ -102,8 +108,8 @@ public final class QuickBlock {
         kind[i] = device.kind;
         statedLength[i] = device.statedLength;
         kindBit[i] = device.kindBit;
-        set(in, i, device.in, isUsual, ownTravel);
-        set(out, i, device.out, isUsual, ownTravel);
+        set(in, i, device, device.in, terms);
+        set(out, i, device, device.out, terms);
         boolean knowsTravel = isUsual || terms.asksForDistance();
         deployedBeyond[i] = !device.deploys ? NEVER : knowsTravel ? -ownTravel : ALWAYS;
         otherKinds[i] = device.claims.kinds();

@@ -4,36 +4,15 @@
  */
 package org.ferrule.fit.quick;
 
-import java.util.function.IntPredicate;
-import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
 
-/**
- * A lumen as plain numbers, with what is narrowest of each stretch, and of the whole lumen: of a device that passes all
- * of it only the narrowest stretch decides.
- */
+/** A lumen as plain numbers, with what is narrowest of each stretch. */
 final class QuickBore {
     private static final int WIDTHS = 4;
 
     private final FlatStretches stretches;
     private final int[] widths;
     private final boolean isConstant;
-    private final boolean isKnown;
-
-    /** The first of the narrowest stretches. */
-    final int narrowest;
-    /** The stretch that is met first. */
-    final int entry;
-    /** Where the last stretch begins. */
-    final long lastFrom;
-    /** What stated centres, low ends of assumed ones, and low ends must not exceed, lest a device may be stopped. */
-    final int mostCentre;
-    final int mostAssumedLow;
-    final int mostLow;
-    /** The same for the tip of a device at the entry; whatever exceeds it is stopped there. */
-    final int mostCentreAtEntry;
-    final int mostAssumedLowAtEntry;
-    final int mostLowAtEntry;
 
     QuickBore(FlatStretches s) {
         stretches = s;
@@ -46,22 +25,6 @@ final class QuickBore {
             widths[i * WIDTHS + 3] = Math.min(s.startHigh(i), s.endHigh(i));
         }
         isConstant = IntStream.range(0, s.count()).allMatch(s::isConstant);
-        narrowest = IntStream.range(0, s.count()).reduce(0, (a, b) -> low(b) < low(a) ? b : a);
-        lastFrom = IntStream.range(0, s.count()).mapToLong(s::from).max().orElse(0);
-        mostCentre = least(i -> s.isProved(i) && !s.isAssumed(i), this::leastCentre);
-        mostAssumedLow = least(i -> s.isProved(i) && !s.isAssumed(i), this::leastHigh);
-        mostLow = least(i -> s.isProved(i) && s.isAssumed(i), this::leastHigh);
-        entry = IntStream.range(0, s.count()).reduce(0, (a, b) -> s.from(b) < s.from(a) ? b : a);
-        boolean stops = s.count() > 0 && s.isProved(entry)
-                && IntStream.range(0, s.count()).filter(i -> s.from(i) == s.from(entry)).count() == 1;
-        mostCentreAtEntry = stops && !s.isAssumed(entry) ? s.startCentre(entry) : Integer.MAX_VALUE;
-        mostAssumedLowAtEntry = stops && !s.isAssumed(entry) ? s.startHigh(entry) : Integer.MAX_VALUE;
-        mostLowAtEntry = stops && s.isAssumed(entry) ? s.startHigh(entry) : Integer.MAX_VALUE;
-        isKnown = s.count() > 0 && s.firstUnknown() == FlatStretches.NOWHERE && !isNarrowTwice(narrowest);
-    }
-
-    private int least(IntPredicate which, IntUnaryOperator width) {
-        return IntStream.range(0, stretches.count()).filter(which).map(width).min().orElse(Integer.MAX_VALUE);
     }
 
     @Override
@@ -81,11 +44,6 @@ final class QuickBore {
     /** Whether no known stretch tapers. */
     boolean isConstant() {
         return isConstant;
-    }
-
-    /** Whether every stretch is known, so that the narrowest one decides for a device that passes all of them. */
-    boolean isKnown() {
-        return isKnown;
     }
 
     /** The least low end of a stretch. */

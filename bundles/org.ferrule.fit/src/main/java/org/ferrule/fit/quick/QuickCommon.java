@@ -40,19 +40,18 @@ final class QuickCommon {
                     least(tops.tipStatedCentre), least(tops.tipAssumedLow), least(tops.tipLow));
         }
 
-        boolean have(int verdict, QuickBore bore, long travel, int required) {
-            boolean tapers = !bore.stretches().isConstant(bore.narrowest);
+        boolean have(int verdict, BoreExtremes bore, long travel, int required) {
             return travel - bore.lastFrom > last
-                    && travel - bore.stretches().to(bore.narrowest) >= (tapers ? endInTaper : end)
+                    && travel - bore.narrowTo >= (bore.tapers ? endInTaper : end)
                     && (verdict == Passing.FITS ? fit(bore, required) : doNotEnter(bore));
         }
 
-        private boolean fit(QuickBore bore, int required) {
-            return bore.low(bore.narrowest) - high >= required && statedCentre <= bore.mostCentre
+        private boolean fit(BoreExtremes bore, int required) {
+            return bore.low - high >= required && statedCentre <= bore.mostCentre
                     && assumedLow <= bore.mostAssumedLow && largestLow <= bore.mostLow;
         }
 
-        private boolean doNotEnter(QuickBore bore) {
+        private boolean doNotEnter(BoreExtremes bore) {
             return tipStatedCentre > bore.mostCentreAtEntry || tipAssumedLow > bore.mostAssumedLowAtEntry
                     || tipLow > bore.mostLowAtEntry;
         }
@@ -101,16 +100,16 @@ final class QuickCommon {
      * @return {@link #NONE} where it is not so, or the cells differ in something else
      */
     int marks(QuickSolver solver, QuickOuter outer, int verdict) {
-        boolean speaksOthers = (otherKinds & outer.kindBit | outer.claims.kinds() & kindBit) != 0;
-        if (!isAlike || speaksOthers || !outer.tried.isEmpty() || !solver.canPassAll(outer)
+        boolean speaksOthers = (otherKinds & outer.kindBit | outer.claimKinds & kindBit) != 0;
+        if (!isAlike || speaksOthers || outer.isTried || !solver.canPassAll(outer)
                 || solver.checksLength() && leastLength < outer.lengthNeeded) {
             return NONE;
         }
         int required = solver.required(outer.kind, kind);
         long travel = solver.lengths.travelLessOwn(outer);
         int said = said(outer);
-        if (required == Passing.NOT_RULED || said == NONE || !in.have(verdict, outer.bore, travel, required)
-                || !out.have(verdict, outer.bore, travel, required)) {
+        if (required == Passing.NOT_RULED || said == NONE || !in.have(verdict, outer.extremes, travel, required)
+                || !out.have(verdict, outer.extremes, travel, required)) {
             return NONE;
         }
         long beyond = solver.travelBeyond(outer);
@@ -121,12 +120,12 @@ final class QuickCommon {
     }
 
     private int said(QuickOuter outer) {
-        int label = outer.label.extreme();
+        int label = outer.labelExtreme;
         if ((claimKinds & outer.kindBit) == 0 || label == QuickLabel.NONE) {
             return 0;
         }
         if (label >= mostClaim) {
-            return outer.label.complete() ? claimYes : 0;
+            return outer.labelComplete ? claimYes : 0;
         }
         return label < leastClaim ? claimNo : NONE;
     }

@@ -23,11 +23,16 @@ import org.ferrule.quantity.Length;
 /** A lumen of an outer device as plain numbers, ready for many questions under the same terms. Immutable. */
 public final class QuickOuter {
     final QuickBore bore;
+    final BoreExtremes extremes;
     final int kind;
     final long kindBit;
     final QuickClaims.Partner partner;
     final QuickClaims claims;
+    /** The kinds of devices of which its claims may speak. */
+    final long claimKinds;
     final QuickLabel label;
+    final int labelExtreme;
+    final boolean labelComplete;
     final boolean hasCollar;
     final long length;
     /** How long an inner device must be; 0 hub to hub. */
@@ -36,6 +41,7 @@ public final class QuickOuter {
     final long beyond;
     /** Ids of devices about which there are bench results with this one. */
     final Set<String> tried;
+    final boolean isTried;
     private final Likeness likeness;
 
     private QuickOuter(ReadDevice read, Lumen lumen, Terms terms, Optional<String> name, Set<String> tried) {
@@ -45,19 +51,24 @@ public final class QuickOuter {
         boolean tipFirst = terms.direction() == Direction.TIP_FIRST;
         this.bore = new QuickBore(
                 new FlatStretches(tipFirst ? stretches : Stretch.reversed(stretches, lumen.length()), names));
+        this.extremes = new BoreExtremes(bore);
         this.kind = device.kind().ordinal();
         this.kindBit = QuickClaims.bit(device.kind());
         this.partner = new QuickClaims.Partner(kindBit, device.size(), name);
         List<Claim> all = new ArrayList<>(device.claims());
         TakenWire.claim(device, lumen).ifPresent(all::add);
         this.claims = QuickClaims.of(all, Claim.Type.LARGEST_DEVICE);
+        this.claimKinds = claims.kinds();
         this.label = QuickLabel.of(Labels.ofLumen(lumen));
+        this.labelExtreme = label.extreme();
+        this.labelComplete = label.complete();
         this.hasCollar = lumen.opening() == Lumen.Opening.COLLAR;
         this.length = lumen.length().thirdNanometres();
         boolean hubToHub = terms.reach().isEmpty() && tipFirst;
         this.beyond = hubToHub ? 0 : lumen.distalAt().plus(ahead(terms)).thirdNanometres();
         this.lengthNeeded = hubToHub ? 0 : length + beyond;
         this.tried = tried;
+        this.isTried = !tried.isEmpty();
         this.likeness = new Likeness(bore, partner, claims, label, hasCollar, length, lengthNeeded, beyond, tried);
     }
 
@@ -75,7 +86,7 @@ public final class QuickOuter {
 
     /** Whether there are bench results about the pair. */
     boolean wasTriedWith(QuickInner inner) {
-        return !tried.isEmpty() && inner.partner.id().filter(tried::contains).isPresent();
+        return isTried && inner.partner.id().filter(tried::contains).isPresent();
     }
 
     /**
@@ -84,17 +95,17 @@ public final class QuickOuter {
      * @param atEntry whether that is the entry, and not where the lumen is narrowest
      */
     public int low(boolean atEntry) {
-        return atEntry ? bore.stretches().startLow(bore.entry) : bore.low(bore.narrowest);
+        return atEntry ? extremes.entryLow : extremes.low;
     }
 
     /** The centre of the diameter there. */
     public int centre(boolean atEntry) {
-        return atEntry ? bore.stretches().startCentre(bore.entry) : bore.centre(bore.narrowest);
+        return atEntry ? extremes.entryCentre : extremes.centre;
     }
 
     /** Place of the name of the section there among the different names of its stretches. */
     public int sectionName(boolean atEntry) {
-        return bore.stretches().name(atEntry ? bore.entry : bore.narrowest);
+        return atEntry ? extremes.entryName : extremes.name;
     }
 
     /** Whether another lumen has the same answers under the same terms, whatever is in it. */

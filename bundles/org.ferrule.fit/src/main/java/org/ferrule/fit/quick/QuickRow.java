@@ -64,7 +64,7 @@ public final class QuickRow {
         lookOut(outer, block);
         hear(outer, block);
         judge(outer, block);
-        if (!outer.tried.isEmpty()) {
+        if (outer.isTried) {
             leaveTried(outer, block);
         }
     }
@@ -131,36 +131,38 @@ public final class QuickRow {
      * going in, the place where it stops has to be looked for, but for a tip that does not even enter.
      */
     private void lookAtTops(QuickOuter outer, QuickBlock block, QuickTops tops, int[] verdicts) {
-        QuickBore bore = outer.bore;
+        BoreExtremes bore = outer.extremes;
         if (!solver.canPassAll(outer)) {
             Arrays.fill(verdicts, 0, block.count, NOT_SEEN);
             return;
         }
-        int low = bore.low(bore.narrowest);
-        int centre = bore.centre(bore.narrowest);
-        int name = bore.stretches().name(bore.narrowest);
+        int low = bore.low;
+        int centre = bore.centre;
         long travel = solver.lengths.travelLessOwn(outer);
+        long atEntry = travel - bore.firstFrom;
         long atStart = travel - bore.lastFrom;
-        long atEnd = travel - bore.stretches().to(bore.narrowest);
-        long[] ends = bore.stretches().isConstant(bore.narrowest) ? tops.end : tops.endInTaper;
+        long atEnd = travel - bore.narrowTo;
+        long[] ends = bore.tapers ? tops.endInTaper : tops.end;
         int mostCentre = bore.mostCentre;
         int mostAssumedLow = bore.mostAssumedLow;
         int mostLow = bore.mostLow;
         boolean places = tops == block.in;
-        boolean surely = !places && bore.isConstant();
+        boolean surely = !places && bore.isConstant;
         for (int i = 0; i < block.count; i++) {
             int margin = low - tops.high[i];
             int required = solver.required(outer.kind, block.kind[i]);
             boolean passes = atStart > tops.last[i] & atEnd >= ends[i] & required != Passing.NOT_RULED;
             boolean stops = tops.statedCentre[i] > mostCentre | tops.assumedLow[i] > mostAssumedLow
                     | tops.largestLow[i] > mostLow;
-            int free = !passes ? NOT_SEEN : margin >= required ? Passing.FITS : Passing.TIGHT;
+            boolean unknown = atEntry > tops.firstUnknown[i];
+            int free = unknown ? Passing.UNKNOWN
+                    : !passes ? NOT_SEEN : margin >= required ? Passing.FITS : Passing.TIGHT;
             int stopped = !passes ? NOT_SEEN : surely & tops.constant[i] ? Passing.BLOCKED : MAY_STOP;
             verdicts[i] = stops ? stopped : free;
             if (places) {
                 worst[i] = margin;
                 nominal[i] = centre - tops.centre[i];
-                lumenName[i] = name;
+                lumenName[i] = unknown ? NO_PLACE : bore.name;
                 deviceName[i] = tops.name[i];
             }
             if (passes & stops && doesNotEnter(bore, tops, i)) {
@@ -172,7 +174,7 @@ public final class QuickRow {
         }
     }
 
-    private static boolean doesNotEnter(QuickBore bore, QuickTops tops, int i) {
+    private static boolean doesNotEnter(BoreExtremes bore, QuickTops tops, int i) {
         return tops.tipStatedCentre[i] > bore.mostCentreAtEntry | tops.tipAssumedLow[i] > bore.mostAssumedLowAtEntry
                 | tops.tipLow[i] > bore.mostLowAtEntry;
     }
@@ -191,7 +193,7 @@ public final class QuickRow {
             boolean speaks = (block.claimKinds[i] & outer.kindBit) != 0 & hasLabel;
             int says = label.extreme() >= block.claimValue[i] ? label.complete() ? block.claimYes[i] : 0
                     : block.claimNo[i];
-            boolean others = (block.otherKinds[i] & outer.kindBit | outer.claims.kinds() & block.kindBit[i]) != 0;
+            boolean others = (block.otherKinds[i] & outer.kindBit | outer.claimKinds & block.kindBit[i]) != 0;
             said[i] = others ? solver.said(outer, block.inner[i]) : speaks ? says : 0;
         }
     }

@@ -133,7 +133,7 @@ public final class QuickSolver {
 
     /** Whether the answers of devices that pass all of a lumen can be read from their widest places. */
     boolean canPassAll(QuickOuter outer) {
-        return outer.bore.isKnown() && !(lengths.reachStated() && outer.length == 0);
+        return outer.extremes.isKnown && !(lengths.reachStated() && outer.length == 0);
     }
 
     /** How far devices travel beyond a lumen, less what each travels by its own length. */

@@ -4,7 +4,7 @@
  */
 package org.ferrule.fit.quick;
 
-/** The tips and the widest places of devices side by side, in one phase; only for devices of which all is known. */
+/** The tips and the widest places of devices side by side, in one phase. */
 final class QuickTops {
     static final long NEVER = Long.MAX_VALUE;
     private static final int NOTHING = Integer.MIN_VALUE;
@@ -26,6 +26,11 @@ final class QuickTops {
      */
     final long[] end;
     final long[] endInTaper;
+    /**
+     * What must lie below the travel, less the station where the lumen begins, for something unknown to enter it; the
+     * device's own travel is off.
+     */
+    final long[] firstUnknown;
     /** The leading end of the first stretch. */
     final int[] tipHigh;
     final int[] tipCentre;
@@ -46,6 +51,7 @@ final class QuickTops {
         last = new long[count];
         end = new long[count];
         endInTaper = new long[count];
+        firstUnknown = new long[count];
         tipHigh = new int[count];
         tipCentre = new int[count];
         tipName = new int[count];
@@ -54,9 +60,10 @@ final class QuickTops {
         tipLow = new int[count];
     }
 
-    /** Leaves a device out. */
+    /** Leaves a device out, which has to be looked at by itself. */
     void leaveOut(int i) {
         last[i] = NEVER;
+        firstUnknown[i] = NEVER;
         tipStatedCentre[i] = NOTHING;
         tipAssumedLow[i] = NOTHING;
         tipLow[i] = NOTHING;
@@ -65,17 +72,34 @@ final class QuickTops {
     /** Puts in a device of which all is known. */
     void set(int i, QuickShaft shaft, long ownTravel) {
         int top = shaft.top();
+        setStops(i, shaft);
         high[i] = shaft.high(top);
         centre[i] = shaft.centre(top);
-        statedCentre[i] = shaft.statedCentre(top);
-        assumedLow[i] = shaft.assumedLow(top);
-        largestLow[i] = shaft.largestLow(top);
         constant[i] = shaft.isConstant();
         name[i] = shaft.stretches().name(shaft.widest(top));
         last[i] = shaft.at(top) - ownTravel;
         end[i] = shaft.widestEnd() - ownTravel;
         endInTaper[i] = shaft.widestTo() - ownTravel;
+        firstUnknown[i] = NEVER;
         setTip(i, shaft.stretches(), shaft.stretch(0), shaft.beginsAlone());
+    }
+
+    /**
+     * Puts in a device of which something is not known.
+     *
+     * @param from how far it must travel for that to enter a lumen, less its own travel
+     */
+    void setUnknown(int i, QuickShaft shaft, long from) {
+        leaveOut(i);
+        setStops(i, shaft);
+        firstUnknown[i] = from;
+    }
+
+    private void setStops(int i, QuickShaft shaft) {
+        boolean any = shaft.top() >= 0;
+        statedCentre[i] = any ? shaft.statedCentre(shaft.top()) : NOTHING;
+        assumedLow[i] = any ? shaft.assumedLow(shaft.top()) : NOTHING;
+        largestLow[i] = any ? shaft.largestLow(shaft.top()) : NOTHING;
     }
 
     private void setTip(int i, FlatStretches stretches, int first, boolean isAlone) {

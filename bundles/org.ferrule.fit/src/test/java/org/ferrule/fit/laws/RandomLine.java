@@ -70,7 +70,8 @@ final class RandomLine {
     }
 
     private static Claim claim(Set<DeviceKind> kinds, int profile) {
-        return new Claim(Claim.Type.MINIMUM_LUMEN, Optional.of(Dimension.parse(diameter(profile + 20))), kinds, List.of(),
+        return new Claim(Claim.Type.MINIMUM_LUMEN, Optional.of(Dimension.parse(diameter(profile + 20))), kinds,
+                List.of(),
                 List.of(), Optional.empty(), false, Set.of(Phase.IN), SourceRef.NONE);
     }
 

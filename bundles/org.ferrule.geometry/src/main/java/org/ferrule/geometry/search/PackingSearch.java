@@ -6,11 +6,12 @@ package org.ferrule.geometry.search;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.DoublePredicate;
 
 /**
- * Looks for the smallest circle round bodies that are free to move and to turn: many descents from new arrangements and
- * from changes of good ones. The answer is good, not proved; it is the same for the same bodies every time.
+ * Looks for the smallest circle round bodies that are free to move and to turn: many descents from new arrangements, from
+ * all orders round the rim where they are few, and from changes of good ones. The answer is good, not proved; it is the same for the same bodies every time.
  */
 public final class PackingSearch {
     /** So many bodies or fewer have so few arrangements that new ones find the best sooner than changes do. */
@@ -105,18 +106,27 @@ public final class PackingSearch {
     }
 
     private void run(int mostDescents) {
+        round(freshOnes, starts::fresh, mostDescents);
+        if (starts.rings() > 0) {
+            round(starts.rings(), starts::ring, mostDescents);
+        }
         while (!done && descents < mostDescents) {
-            baseRadius = Double.POSITIVE_INFINITY;
-            for (int i = 0; i < freshOnes && !done; i++) {
-                starts.fresh(now);
-                descend();
-            }
-            int failures = 0;
-            while (!done && failures < patience && descents < mostDescents) {
-                System.arraycopy(base, 0, now, 0, base.length);
-                starts.change(now);
-                failures = descend() ? 0 : failures + 1;
-            }
+            round(freshOnes, starts::fresh, mostDescents);
+        }
+    }
+
+    /** Goes down from so many new arrangements, and then from changes of the best of them. */
+    private void round(int count, Consumer<double[]> start, int mostDescents) {
+        baseRadius = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < count && !done; i++) {
+            start.accept(now);
+            descend();
+        }
+        int failures = 0;
+        while (!done && failures < patience && descents < mostDescents) {
+            System.arraycopy(base, 0, now, 0, base.length);
+            starts.change(now);
+            failures = descend() ? 0 : failures + 1;
         }
     }
 

@@ -70,6 +70,11 @@ final class Parts {
         radius[disc] = shape.radius()[j];
     }
 
+    /** Tells whether a body has an angle. */
+    boolean isTurning() {
+        return shapes.stream().anyMatch(shape -> shape.size() > 1);
+    }
+
     int discs() {
         return body.length;
     }

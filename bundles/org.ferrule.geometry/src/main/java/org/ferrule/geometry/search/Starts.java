@@ -19,11 +19,14 @@ final class Starts {
     private final Cluster cluster;
     private final SplittableRandom random = new SplittableRandom(20261125);
     private final double radius;
+    private final Rings rings;
     private int fresh;
+    private int ring;
 
     Starts(Parts parts) {
         this.parts = parts;
         cluster = new Cluster(parts, random);
+        rings = new Rings(parts.isTurning() ? new double[0] : parts.radius);
         double squares = Arrays.stream(parts.radius).map(r -> r * r).sum();
         double widest = parts.shapes.stream().mapToDouble(Shape::reach).max().orElseThrow();
         radius = Math.max(widest, Math.sqrt(squares / COVER));
@@ -40,6 +43,16 @@ final class Starts {
         } else {
             cluster.write(variables);
         }
+    }
+
+    /** Returns how many rings there are to start from; none of many bodies, and none of bodies that turn. */
+    int rings() {
+        return rings.size();
+    }
+
+    /** Writes the next ring. */
+    void ring(double[] variables) {
+        rings.write(ring++, radius, variables);
     }
 
     private void turnAll(double[] variables) {

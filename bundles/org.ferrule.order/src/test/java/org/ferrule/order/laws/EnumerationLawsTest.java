@@ -13,6 +13,7 @@ import org.ferrule.order.OrderProblem;
 import org.ferrule.order.OrderRules;
 import org.ferrule.order.OrderedPlan;
 import org.ferrule.order.Orders;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What is found is what trying all orders finds. */
@@ -39,6 +40,15 @@ class EnumerationLawsTest {
         Cases.check(3000, random -> sameAsEnumeration(new RandomProblem(random).excluding(
                 new RandomProblem(random).problem(3, 4, 2, OrderRules.NONE))));
         Cases.check(3000, random -> sameAsEnumeration(new RandomProblem(random).excluding(anyRules(random))));
+    }
+
+    @Test
+    @Tag("slow")
+    void largerProblemsWithAnyRules() {
+        Cases.check(1500, random -> {
+            RandomProblem problems = new RandomProblem(random);
+            sameAsEnumeration(problems.problem(4, 5, 3, problems.rules()));
+        });
     }
 
     private static OrderProblem anyRules(Random random) {

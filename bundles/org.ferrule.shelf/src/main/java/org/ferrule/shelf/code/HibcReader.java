@@ -6,7 +6,6 @@ package org.ferrule.shelf.code;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.IntStream;
 
 /**
@@ -61,11 +60,10 @@ final class HibcReader {
 
     /** A blank as check character is printed as a low line, which the alphabet has not. */
     private static CodeText capitals(CodeText text) throws CodeException {
-        String capitals = text.toString().replaceFirst("_$", " ");
-        StringBuilder read = new StringBuilder(capitals);
+        StringBuilder read = new StringBuilder(text.toString().replaceFirst("_$", " "));
         for (int i = 0; i < read.length(); i++) {
             char c = read.charAt(i);
-            read.setCharAt(i, c >= 'a' && c <= 'z' ? String.valueOf(c).toUpperCase(Locale.ROOT).charAt(0) : c);
+            read.setCharAt(i, c >= 'a' && c <= 'z' ? Character.toUpperCase(c) : c);
             if (Mod43.ALPHABET.indexOf(read.charAt(i)) < 0) {
                 throw text.fault(CodeFault.CHARACTER, i, "a letter, digit or one of -. $/+%");
             }

@@ -32,7 +32,6 @@ final class GcPainter implements Painter<RuntimeException> {
     private final GC gc;
     private final TextPainter texts;
     private Transform toScreen;
-    private Region clip;
 
     /**
      * A painter.
@@ -123,18 +122,16 @@ final class GcPainter implements Painter<RuntimeException> {
         toScreen = outer;
     }
 
-    /** Paints within a region, which is disposed of, and within what was the limit before. */
+    /** Paints within a region, which is disposed of, and within what was the limit before, also that of the control. */
     private void within(Region region, Runnable painting) {
-        Region outer = clip;
-        if (outer != null) {
-            region.intersect(outer);
-        }
-        clip = region;
+        Region outer = new Region(gc.getDevice());
+        gc.getClipping(outer);
+        region.intersect(outer);
         gc.setClipping(region);
         painting.run();
-        clip = outer;
         gc.setClipping(outer);
         region.dispose();
+        outer.dispose();
     }
 
     @Override

@@ -122,7 +122,7 @@ public final class LiveAnswers implements AutoCloseable {
     }
 
     private void fileChanged(IFile file) {
-        if (refersTo(file) && (documents.appeared(file) || documents.vanished(file))) {
+        if (refersTo(file) && documents.cameOrWent(file)) {
             documentsChanged();
         }
     }

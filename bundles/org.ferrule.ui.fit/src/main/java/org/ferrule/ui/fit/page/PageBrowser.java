@@ -40,7 +40,7 @@ public final class PageBrowser {
      *
      * @param export is run when the user wants the pages in files
      */
-    PageBrowser(Composite parent, Runnable export) {
+    public PageBrowser(Composite parent, Runnable export) {
         control = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(3).applyTo(control);
         ToolBar bar = new ToolBar(control, SWT.FLAT | SWT.RIGHT);
@@ -89,12 +89,13 @@ public final class PageBrowser {
     }
 
     /** Shows other pages; stays at the page that is looked at, if there is one. */
-    void show(List<Picture> next) {
+    public void show(List<Picture> next) {
         pages = List.copyOf(next);
         turnTo(page);
     }
 
-    void clear(String words) {
+    /** Shows nothing but some words. */
+    public void clear(String words) {
         pages = List.of();
         place.setText("");
         canvas.clear(words);

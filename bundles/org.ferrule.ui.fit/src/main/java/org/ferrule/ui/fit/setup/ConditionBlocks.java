@@ -16,6 +16,13 @@ import org.ferrule.model.ModelPackage.Literals;
 import org.ferrule.ui.document.DocumentSession;
 import org.ferrule.ui.edit.field.Field;
 import org.ferrule.ui.edit.field.FieldForm;
+import org.ferrule.ui.edit.section.ObjectColumn;
+import org.ferrule.ui.edit.section.ObjectsBlock;
+import org.ferrule.ui.edit.section.OptionalBlock;
+import org.ferrule.ui.edit.section.PartBlock;
+import org.ferrule.ui.edit.section.PartSection;
+import org.ferrule.ui.fit.proposal.LibraryDevices;
+import org.ferrule.ui.fit.proposal.ReferencePickers;
 import org.ferrule.ui.look.ModelLabels;
 
 /** What else lies in the lumen and on the way: devices inside, an extension that is passed, bends. */
@@ -29,11 +36,11 @@ final class ConditionBlocks {
     private final DocumentSession session;
     private final IManagedForm managed;
     private final PartSection section;
-    private final ChartDevices devices;
-    private final ChartPickers pickers;
+    private final LibraryDevices devices;
+    private final ReferencePickers pickers;
 
-    ConditionBlocks(DocumentSession session, IManagedForm managed, PartSection section, ChartDevices devices,
-            ChartPickers pickers) {
+    ConditionBlocks(DocumentSession session, IManagedForm managed, PartSection section, LibraryDevices devices,
+            ReferencePickers pickers) {
         this.session = session;
         this.managed = managed;
         this.section = section;

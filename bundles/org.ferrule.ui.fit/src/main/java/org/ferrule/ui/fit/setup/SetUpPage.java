@@ -22,11 +22,18 @@ import org.eclipse.ui.forms.IManagedForm;
 import org.ferrule.fit.device.Device;
 import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.model.DocumentKind;
+import org.ferrule.model.FitChart;
 import org.ferrule.model.ModelPackage.Literals;
 import org.ferrule.ui.document.DocumentChange;
 import org.ferrule.ui.edit.DocumentPage;
 import org.ferrule.ui.edit.field.FieldForm;
+import org.ferrule.ui.edit.section.ObjectColumn;
+import org.ferrule.ui.edit.section.ObjectsBlock;
+import org.ferrule.ui.edit.section.PartSection;
+import org.ferrule.ui.edit.section.TextListBlock;
 import org.ferrule.ui.fit.chart.FitChartEditor;
+import org.ferrule.ui.fit.proposal.LibraryDevices;
+import org.ferrule.ui.fit.proposal.ReferencePickers;
 import org.ferrule.ui.look.ModelLabels;
 
 /** The page on which it is set up what a chart asks. */
@@ -39,20 +46,22 @@ public final class SetUpPage extends DocumentPage {
     private static final int SEGMENT_COLUMN = 110;
 
     private final List<PartSection> sections = new ArrayList<>();
-    private final ChartDevices devices;
-    private ChartPickers pickers;
+    private final LibraryDevices devices;
+    private ReferencePickers pickers;
     private IManagedForm managed;
 
     /** Creates the page. */
     public SetUpPage(FitChartEditor editor) {
         super(editor, ID, "Set-up");
-        devices = new ChartDevices(editor.answers());
+        devices = new LibraryDevices(
+                () -> editor.answers().chart().map(FitChart::getLibraries).map(List::copyOf).orElse(List.of()),
+                path -> editor.answers().documents().library(path));
     }
 
     @Override
     protected void fill(IManagedForm form) {
         managed = form;
-        pickers = new ChartPickers(devices, session().file(), getSite().getShell());
+        pickers = new ReferencePickers(devices, session().file(), getSite().getShell());
         Composite body = form.getForm().getBody();
         GridLayoutFactory.fillDefaults().numColumns(2).equalWidth(true).margins(12, 8).spacing(20, 10).applyTo(body);
         Composite left = column(body);

@@ -22,7 +22,7 @@ import org.ferrule.model.FlowLimit;
 import org.ferrule.model.RatioBand;
 import org.ferrule.model.Span;
 import org.ferrule.model.edit.ModelItemProviderAdapterFactory;
-import org.ferrule.ui.internal.rules.RuleTree.Group;
+import org.ferrule.ui.edit.contents.Group;
 import org.ferrule.ui.look.Icons;
 import org.ferrule.ui.look.ModelLabels;
 

@@ -7,6 +7,7 @@ package org.ferrule.ui.internal.rules;
 
 import org.eclipse.ui.PartInitException;
 import org.ferrule.ui.edit.DocumentEditor;
+import org.ferrule.ui.edit.contents.ContentsPage;
 
 /** Edits a rule set. */
 public class RuleSetEditor extends DocumentEditor {
@@ -16,6 +17,6 @@ public class RuleSetEditor extends DocumentEditor {
 
     @Override
     protected void addDocumentPages() throws PartInitException {
-        addPage(new RulesPage(this));
+        addPage(new ContentsPage(this, "rules", "Rules", new RuleLabels(session().adapters())));
     }
 }

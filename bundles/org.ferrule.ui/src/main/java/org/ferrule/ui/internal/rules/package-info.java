@@ -3,5 +3,5 @@
  * SPDX-License-Identifier: EPL-2.0
  */
 
-/** The editor for rule sets: what they hold on the left, the fields of what is chosen on the right. */
+/** The editor for rule sets. */
 package org.ferrule.ui.internal.rules;

@@ -1,0 +1,39 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.escalation.ladder;
+
+import java.util.List;
+import java.util.Map;
+
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Rectangle;
+
+/**
+ * Pieces at their places, to be painted and disposed of.
+ *
+ * @param pieces in the order in which they are painted
+ * @param steps where the steps of the plan stand, by their numbers
+ * @param height in pixels
+ */
+record Sheet(List<Piece> pieces, Map<Integer, Rectangle> steps, int height) {
+
+    static final Sheet EMPTY = new Sheet(List.of(), Map.of(), 0);
+
+    Sheet {
+        pieces = List.copyOf(pieces);
+        steps = Map.copyOf(steps);
+    }
+
+    /** Paints what can be seen. */
+    void paint(GC gc) {
+        Rectangle seen = gc.getClipping();
+        pieces.stream().filter(piece -> piece.bounds().intersects(seen)).forEach(piece -> piece.paint(gc));
+    }
+
+    void dispose() {
+        pieces.forEach(Piece::dispose);
+    }
+}
