@@ -7,6 +7,7 @@ package org.ferrule.chart.page;
 import java.util.List;
 import java.util.Objects;
 
+import org.ferrule.chart.words.PairNames;
 import org.ferrule.chart.words.UnitPreferences;
 
 /**
@@ -35,5 +36,12 @@ public record ChartContent(Imprint imprint, Basis basis, List<Head> rows, List<H
         Objects.requireNonNull(units, "units");
         Objects.requireNonNull(number, "number");
         Objects.requireNonNull(paper, "paper");
+    }
+
+    /** How the devices of a cell are called, and those that lie in the lumen with them. */
+    public PairNames names(int row, int column) {
+        Head outer = rows.get(row);
+        Head inner = columns.get(column);
+        return new PairNames(outer.id(), outer.title(), inner.id(), inner.title()).with(answers.conditions());
     }
 }

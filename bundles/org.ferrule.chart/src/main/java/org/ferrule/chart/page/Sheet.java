@@ -56,7 +56,7 @@ final class Sheet {
     private List<Optional<CellView>> line(int row) {
         List<Optional<CellView>> line = new ArrayList<>();
         for (int column = 0; column < content.columns().size(); column++) {
-            PairNames pair = pair(content.rows().get(row), content.columns().get(column));
+            PairNames pair = content.names(row, column);
             line.add(content.answers().at(row, column).map(answer -> view(answer, pair)));
         }
         return List.copyOf(line);
@@ -68,10 +68,6 @@ final class Sheet {
         sources.addAll(AnswerWords.sources(answer.out()));
         return CellView.of(FitCell.of(answer), content.number(), words.lengths(), Note.of(answer, pair, words),
                 Printable.line(new AnswerWords(words).summary(answer.in())));
-    }
-
-    static PairNames pair(Head row, Head column) {
-        return new PairNames(row.id(), row.title(), column.id(), column.title());
     }
 
     ChartContent content() {

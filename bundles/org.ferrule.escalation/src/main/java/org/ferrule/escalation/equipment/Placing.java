@@ -5,9 +5,14 @@
 
 package org.ferrule.escalation.equipment;
 
+import java.util.Optional;
+
 import org.ferrule.escalation.state.SystemState;
 import org.ferrule.escalation.state.Target;
 import org.ferrule.escalation.technique.Placement;
+import org.ferrule.escalation.technique.Role;
+import org.ferrule.escalation.technique.Setup;
+import org.ferrule.escalation.technique.Slot;
 import org.ferrule.quantity.Length;
 
 /** Puts devices into a system. */
@@ -28,6 +33,32 @@ public final class Placing {
             case SECOND_WIRE -> state.withSecondWire(device);
             case ANCHOR -> state.withAnchor(device);
             case MICROCATHETER -> state.withMicrocatheter(device);
+        };
+    }
+
+    /**
+     * Whether a system already has all that a set-up leaves: in each slot something that could play the role. A guide is
+     * always there, so a set-up that changes it is never in place by itself.
+     */
+    public boolean isInPlace(Setup setup, SystemState state, Instruments instruments) {
+        return !setup.placements().isEmpty() && setup.placements().stream()
+                .allMatch(placement -> isInPlace(setup, placement, state, instruments));
+    }
+
+    private boolean isInPlace(Setup setup, Placement placement, SystemState state, Instruments instruments) {
+        Role role = setup.roles().stream().filter(r -> r.id().equals(placement.role())).findFirst().orElseThrow();
+        return placement.slot() != Slot.GUIDE && device(placement.slot(), state).flatMap(instruments::find)
+                .filter(device -> new Sizes(target).match(role, device)).isPresent();
+    }
+
+    private static Optional<String> device(Slot slot, SystemState state) {
+        return switch (slot) {
+            case GUIDE -> Optional.of(state.guide());
+            case EXTENSION -> state.extension().map(SystemState.PlacedExtension::device);
+            case MAIN_WIRE -> state.mainWire();
+            case SECOND_WIRE -> state.secondWire();
+            case ANCHOR -> state.anchor();
+            case MICROCATHETER -> state.microcatheter();
         };
     }
 

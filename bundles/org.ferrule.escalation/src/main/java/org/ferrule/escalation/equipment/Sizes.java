@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 import org.ferrule.escalation.state.Target;
+import org.ferrule.escalation.technique.Carrier;
 import org.ferrule.escalation.technique.Goal;
 import org.ferrule.escalation.technique.LengthRange;
 import org.ferrule.escalation.technique.Role;
@@ -33,10 +34,15 @@ final class Sizes {
         Selection selection = role.selection();
         boolean named = selection.devices().isEmpty() || selection.devices().contains(device.id());
         boolean ofKind = selection.kinds().isEmpty() || selection.kinds().contains(device.kind());
-        return selection.equipment().isEmpty() && named && ofKind
+        return selection.equipment().isEmpty() && named && ofKind && runsOn(role.carrier(), device)
                 && isIn(selection.nominalDiameter(), nominalDiameter(device))
                 && isIn(selection.nominalLength(), nominalLength(device))
                 && isIn(selection.wire(), thickest(device)) && suitsVessel(role, device);
+    }
+
+    /** What has no lumen for a wire cannot run on one. */
+    private static boolean runsOn(Carrier carrier, Device device) {
+        return carrier == Carrier.NONE || device.wireLumen().isPresent();
     }
 
     private boolean suitsVessel(Role role, Device device) {

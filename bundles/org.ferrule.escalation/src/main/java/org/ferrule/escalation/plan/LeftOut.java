@@ -33,6 +33,8 @@ public record LeftOut(Move move, Why why, List<Lack> lacks, List<Remedy> remedie
         NOT_AFTER,
         /** It costs more per chance than stopping: not worth it. */
         NOT_WORTH_IT,
+        /** It would be worth it, but what else is planned, a budget or a rule of the order leaves no place for it. */
+        NO_PLACE,
         /** Nothing in the plan needs it. */
         NOT_NEEDED
     }

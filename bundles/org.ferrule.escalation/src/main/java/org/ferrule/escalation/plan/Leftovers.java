@@ -43,13 +43,14 @@ final class Leftovers {
         problem.setups().forEach(s -> asked.add(s.id()));
         List<LeftOut> leftOut = new ArrayList<>();
         ladder.techniques().stream().filter(t -> !t.tries().isEmpty() && !planned.contains(t.id()))
-                .forEach(t -> leftOut.add(technique(t, excluded, asked)));
+                .forEach(t -> leftOut.add(technique(t, excluded, asked, problem)));
         ladder.setups().stream().filter(s -> !planned.contains(s.id()) && !progress.setups().contains(s.id()))
                 .forEach(s -> leftOut.add(setup(s, excluded, asked)));
         return leftOut;
     }
 
-    private LeftOut technique(Technique technique, Map<String, MoveAnswer> excluded, Set<String> asked) {
+    private LeftOut technique(Technique technique, Map<String, MoveAnswer> excluded, Set<String> asked,
+            OrderProblem problem) {
         if (progress.triesOf(technique.id()) >= technique.tries().size()) {
             return plain(technique, LeftOut.Why.EXHAUSTED);
         }
@@ -57,7 +58,7 @@ final class Leftovers {
             return impossible(technique, excluded.get(technique.id()), List.of());
         }
         if (asked.contains(technique.id())) {
-            return plain(technique, LeftOut.Why.NOT_WORTH_IT);
+            return plain(technique, worth(technique, problem));
         }
         Availability availability = survey.techniques().stream().filter(a -> a.technique() == technique).findFirst()
                 .orElseThrow();
@@ -67,6 +68,22 @@ final class Leftovers {
         boolean isAble = availability.somewhere() && setups.isEmpty();
         return isAble && !asked.containsAll(maker.untried(technique)) ? plain(technique, LeftOut.Why.NOT_AFTER)
                 : impossible(technique, availability.sample(), setups);
+    }
+
+    /** By itself it is worth it where its set-ups and its first try together cost less per chance than stopping does. */
+    private static LeftOut.Why worth(Technique technique, OrderProblem problem) {
+        boolean isWorthIt = problem.options().stream().filter(o -> o.id().equals(technique.id()))
+                .anyMatch(o -> (costOfSetups(o.setups(), problem) + o.tries().get(0).cost())
+                        / o.tries().get(0).chance() < problem.stoppingCost());
+        return isWorthIt ? LeftOut.Why.NO_PLACE : LeftOut.Why.NOT_WORTH_IT;
+    }
+
+    private static double costOfSetups(Set<String> ids, OrderProblem problem) {
+        Set<String> all = new HashSet<>(ids);
+        while (problem.setups().stream().anyMatch(s -> all.contains(s.id()) && all.addAll(s.setups()))) {
+            continue;
+        }
+        return problem.setups().stream().filter(s -> all.contains(s.id())).mapToDouble(s -> s.cost()).sum();
     }
 
     private LeftOut setup(Setup setup, Map<String, MoveAnswer> excluded, Set<String> asked) {

@@ -43,7 +43,7 @@ public final class Planner {
 
     /** The plan of a case as it stands after its log, with that stock before it. */
     public Plan plan(CaseFile file, Stock stock) {
-        Progress progress = Progress.of(file, ladder, stock);
+        Progress progress = Progress.of(file, ladder, stock, instruments);
         WireCheck wireCheck = wireCheck(file);
         Outfitter outfitter = Outfitter.of(instruments, file, progress.stock());
         Survey survey = new Survey(ladder, progress, outfitter);

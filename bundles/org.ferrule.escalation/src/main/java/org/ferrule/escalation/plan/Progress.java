@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
+import org.ferrule.escalation.equipment.Instruments;
 import org.ferrule.escalation.equipment.Placing;
 import org.ferrule.escalation.equipment.Stock;
 import org.ferrule.escalation.state.Attempt;
@@ -63,9 +64,11 @@ public record Progress(SystemState system, Set<String> setups, Set<String> faile
         problems = List.copyOf(problems);
     }
 
-    /** Follows the log of a case. */
-    public static Progress of(CaseFile file, Ladder ladder, Stock stock) {
+    /** Follows the log of a case, from the set-ups that its system shows to be in place already. */
+    public static Progress of(CaseFile file, Ladder ladder, Stock stock, Instruments instruments) {
         Replay replay = new Replay(file, ladder, stock);
+        ladder.setups().stream().filter(s -> replay.placing.isInPlace(s, file.system(), instruments))
+                .forEach(s -> replay.setups.add(s.id()));
         for (int i = 0; i < file.log().size(); i++) {
             replay.follow(i, file.log().get(i));
         }

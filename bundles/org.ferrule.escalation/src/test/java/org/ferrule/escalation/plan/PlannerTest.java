@@ -42,6 +42,7 @@ import org.ferrule.escalation.technique.Need;
 import org.ferrule.escalation.technique.Resource;
 import org.ferrule.escalation.technique.Technique;
 import org.ferrule.fit.device.DeviceKind;
+import org.ferrule.fit.sample.SampleDevice;
 import org.ferrule.fit.verdict.Verdict;
 import org.junit.jupiter.api.Test;
 
@@ -235,6 +236,38 @@ class PlannerTest {
         assertEquals("extension-6", plan.progress().system().extension().orElseThrow().device());
         // It is asked to go 8 cm, but the lesion begins at 7 cm.
         assertEquals(70, plan.progress().system().extension().orElseThrow().protrusion().mm(), 1e-9);
+    }
+
+    @Test
+    void whatTheSystemHasAlreadyIsNotSetUpAgain() {
+        CaseFile burrWire = Cases.of(Cases.system("guide-6", "burr-wire"), Map.of("true-lumen", true), Cases.TIME);
+        assertEquals(List.of("burr"), rungs(plan(stocked(), burrWire, ladder(List.of(Moves.burrWire(4)), BURR))));
+        CaseFile workhorse = Cases.usual();
+        assertEquals(List.of("burr-wire", "burr"),
+                rungs(plan(stocked(), workhorse, ladder(List.of(Moves.burrWire(4)), BURR))));
+    }
+
+    @Test
+    void whatHasNoLumenForAWireDoesNotRunOnOne() {
+        Room room = Room.usual().add(SampleDevice.rod("trap", DeviceKind.BALLOON_CATHETER, "140 cm", "0.8 mm"))
+                .has("trap", 1);
+        Technique any = technique("any", Axis.PROFILE, tries(2, 0.5), only("balloon", "trap"));
+        assertInstanceOf(Lack.NothingMatches.class,
+                leftOut(plan(room, Cases.usual(), ladder(List.of(), any)), "any").lacks().get(0));
+    }
+
+    @Test
+    void whatASetupTakesAwayIsToldApartFromWhatIsNotWorthIt() {
+        Technique pushed = on(technique("pushed", Axis.SUPPORT, tries(1, 0.6), only("balloon", "balloon-1.0")),
+                "extension");
+        Technique burr = Moves.hazard(technique("burr", Axis.MODIFY, tries(10, 0.9), only("burr", "burr-1.25")),
+                Hazard.HIGH);
+        Aim tiers = new Aim(Resource.TIME, 100, Map.of(), false, true, false, 1);
+        CaseFile file = Cases.of(Cases.system("guide-6", "burr-wire"), Map.of("true-lumen", true), tiers);
+        // The extension is of lower hazard, so it comes first; then the burr no longer passes.
+        Plan plan = plan(stocked(), file, ladder(List.of(extension(1)), pushed, burr));
+        assertEquals(List.of("extension", "pushed"), rungs(plan));
+        assertEquals(Why.NO_PLACE, leftOut(plan, "burr").why());
     }
 
     @Test

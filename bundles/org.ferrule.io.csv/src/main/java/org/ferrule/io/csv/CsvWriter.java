@@ -79,7 +79,8 @@ public final class CsvWriter {
             for (int column = 0; column < chart.columns().size(); column++) {
                 Optional<FitAnswer> answer = chart.answers().at(row, column);
                 if (answer.isPresent()) {
-                    Pair pair = new Pair(chart.rows().get(row), chart.columns().get(column), answer.get(), words);
+                    Pair pair = new Pair(chart.rows().get(row), chart.columns().get(column), answer.get(),
+                            chart.names(row, column), words);
                     List<String> values = new ArrayList<>(columns.stream().map(c -> c.value().apply(pair)).toList());
                     values.addAll(closing);
                     printer.printRecord(values);

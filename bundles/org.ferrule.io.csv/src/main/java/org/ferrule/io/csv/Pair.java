@@ -29,9 +29,10 @@ import org.ferrule.quantity.Length;
  * @param outer the device around
  * @param inner the device inside
  * @param answer to the pair
+ * @param names of both, and of what lies in the lumen with them
  * @param words for its reasons
  */
-record Pair(Head outer, Head inner, FitAnswer answer, ReasonWords words) {
+record Pair(Head outer, Head inner, FitAnswer answer, PairNames names, ReasonWords words) {
 
     String verdict(Function<FitAnswer, PhaseAnswer> phase) {
         return VerdictLook.of(phase.apply(answer)).word();
@@ -58,7 +59,6 @@ record Pair(Head outer, Head inner, FitAnswer answer, ReasonWords words) {
     }
 
     private Set<String> said(PhaseAnswer phase, Weight weight) {
-        PairNames names = new PairNames(outer.id(), outer.title(), inner.id(), inner.title());
         return phase.reasons().stream().filter(reason -> reason.code().weight() == weight)
                 .map(reason -> words.say(reason, phase, names)).collect(Collectors.toCollection(LinkedHashSet::new));
     }

@@ -106,7 +106,7 @@ final class AnswerProblems {
         FitAnswer answer = solved.matrix().answer(row, column);
         PhaseAnswer phase = answer.in().hasConflict() ? answer.in() : answer.out();
         PairNames names = PairNames.of(solved.chart().outer().get(row).device().device(),
-                solved.chart().inner().get(column).device());
+                solved.chart().inner().get(column).device()).with(solved.matrix().question().conditions());
         String reasons = phase.reasons().stream().filter(AnswerProblems::isConflict)
                 .map(reason -> words.say(reason, names)).collect(Collectors.joining("; "));
         add(Severity.WARNING, code("conflict", row, column).text(), inner.get(column).head().title() + " in "
