@@ -190,9 +190,8 @@ final class Relaxation {
         List<Block> freed = List.of();
         for (Chain chain : chains) {
             if ((chain.needs & ~before) != 0 && (chain.needs & ~now) == 0) {
-                boolean gate = gateEvent[chain.option] >= 0;
-                freed = Block.merged(freed,
-                        gate ? chain.from.size() > 1 ? chain.from.get(1) : List.of() : chain.from.get(0));
+                int made = gateEvent[chain.option] >= 0 ? 1 : 0;
+                freed = made < chain.from.size() ? Block.merged(freed, chain.from.get(made)) : freed;
             }
         }
         return freed;
