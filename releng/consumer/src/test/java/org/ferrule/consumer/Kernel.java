@@ -15,10 +15,7 @@ final class Kernel {
 
     /** The bundles of the kernel. */
     static final List<String> BUNDLES = List.of("quantity", "geometry", "flow", "statistics", "mechanics", "balloon",
-            "calc", "fit", "escalation", "picture", "chart", "thresholds", "plansheet");
-            "order",
-            "calc", "fit", "picture", "chart");
-            "calc", "fit", "picture", "chart", "shelf");
+            "order", "thresholds", "calc", "fit", "shelf", "escalation", "picture", "chart", "plansheet");
     private static final String NUMERICS = "commons-numbers-";
 
     private Kernel() {

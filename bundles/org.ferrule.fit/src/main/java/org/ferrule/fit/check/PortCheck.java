@@ -47,9 +47,26 @@ public final class PortCheck implements FitCheck {
     @Override
     public Finding check(FitQuestion question, Phase phase) {
         boolean asked = question.direction() == Direction.TIP_FIRST && question.reach().isPresent()
-                && AROUND.contains(question.outer().device().kind());
+                && isAskedIn(question.outer().device().kind());
         Optional<Lumen> port = asked ? question.inner().device().sidePort() : Optional.empty();
         return port.map(lumen -> found(question, lumen)).orElse(Finding.SILENT);
+    }
+
+    /** Whether it is asked in outer devices of a kind. */
+    public static boolean isAskedIn(DeviceKind outer) {
+        return AROUND.contains(outer);
+    }
+
+    /**
+     * What it finds of a port in such a device.
+     *
+     * @param beyond how far the tip is to come beyond the outer device's
+     */
+    public static Verdict verdict(Lumen port, Length beyond) {
+        if (beyond.compareTo(Length.ZERO) > 0 && isUnknown(port)) {
+            return Verdict.UNKNOWN;
+        }
+        return port.proximalAt().compareTo(beyond) < 0 ? Verdict.TIGHT : Verdict.FITS;
     }
 
     private static boolean isUnknown(Lumen port) {
@@ -59,16 +76,17 @@ public final class PortCheck implements FitCheck {
     private static Finding found(FitQuestion question, Lumen port) {
         String device = question.inner().device().id();
         Length beyond = question.reach().orElseThrow();
-        if (beyond.compareTo(Length.ZERO) > 0 && isUnknown(port)) {
-            return Finding.of(Verdict.UNKNOWN, List.of(Reason.of(ReasonCode.PORT_NOT_STATED, Reason.name(device))));
+        Verdict verdict = verdict(port, beyond);
+        if (verdict == Verdict.UNKNOWN) {
+            return Finding.of(verdict, List.of(Reason.of(ReasonCode.PORT_NOT_STATED, Reason.name(device))));
         }
         LengthChain chain = LengthChain.of(LengthChain.Question.PORT_INSIDE,
                 new Link(Part.PORT_STATION, device, port.proximalAt()),
                 new Link(Part.REACH_ASKED, "", beyond.negated()));
-        if (!chain.margin().isNegative()) {
-            return Finding.shown(Verdict.FITS, List.of(), chain);
+        if (verdict == Verdict.FITS) {
+            return Finding.shown(verdict, List.of(), chain);
         }
-        return Finding.shown(Verdict.TIGHT, List.of(Reason.of(ReasonCode.PORT_OUTSIDE, Reason.name(device),
+        return Finding.shown(verdict, List.of(Reason.of(ReasonCode.PORT_OUTSIDE, Reason.name(device),
                 Reason.distance(chain.margin().negated()), Reason.distance(port.proximalAt()),
                 Reason.distance(beyond))), chain);
     }

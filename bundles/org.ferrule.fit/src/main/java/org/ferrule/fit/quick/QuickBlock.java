@@ -26,7 +26,8 @@ public final class QuickBlock {
     final QuickTops out;
     /** How far beyond a lumen's length a device must go before its edge matters; never for one that does not deploy. */
     final long[] deployedBeyond;
-    final long[] statedLength;
+    /** The stated length of a device with nothing else that a check of lengths finds; none for others. */
+    final long[] enoughLength;
     /** The kinds that the one claim speaks of for which a comparison is enough, and what it then says. */
     final long[] claimKinds;
     final int[] claimValue;
@@ -46,7 +47,7 @@ public final class QuickBlock {
         in = new QuickTops(count);
         out = new QuickTops(count);
         deployedBeyond = new long[count];
-        statedLength = new long[count];
+        enoughLength = new long[count];
         claimKinds = new long[count];
         claimValue = new int[count];
         claimYes = new int[count];
@@ -106,7 +107,8 @@ public final class QuickBlock {
         long ownTravel = terms.asksForDistance() ? 0 : device.insertableLength;
         boolean isUsual = device.statedLength != QuickInner.NOT_STATED;
         kind[i] = device.kind;
-        statedLength[i] = device.statedLength;
+        boolean isLengthAll = isUsual && device.port == Passing.FITS;
+        enoughLength[i] = isLengthAll ? device.statedLength : QuickInner.NOT_STATED;
         kindBit[i] = device.kindBit;
         set(in, i, device, device.in, terms);
         set(out, i, device, device.out, terms);

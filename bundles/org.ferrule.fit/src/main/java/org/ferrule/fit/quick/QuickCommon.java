@@ -64,13 +64,13 @@ final class QuickCommon {
         claimYes = block.count == 0 ? 0 : block.claimYes[0];
         claimNo = block.count == 0 ? 0 : block.claimNo[0];
         isAlike = block.count > 0 && IntStream.range(0, block.count)
-                .allMatch(i -> block.inner[i] != null && block.statedLength[i] != QuickInner.NOT_STATED
+                .allMatch(i -> block.inner[i] != null && block.enoughLength[i] != QuickInner.NOT_STATED
                         && block.kind[i] == kind && block.claimKinds[i] == claimKinds
                         && block.claimYes[i] == claimYes && block.claimNo[i] == claimNo);
         leastClaim = least(block.claimValue);
         mostClaim = most(block.claimValue);
         otherKinds = Arrays.stream(block.otherKinds).reduce(0, (a, b) -> a | b);
-        leastLength = least(block.statedLength);
+        leastLength = least(block.enoughLength);
         firstDeployed = least(block.deployedBeyond);
         lastDeployed = most(block.deployedBeyond);
         in = Extremes.of(block.in);
@@ -102,7 +102,7 @@ final class QuickCommon {
     int marks(QuickSolver solver, QuickOuter outer, int verdict) {
         boolean speaksOthers = (otherKinds & outer.kindBit | outer.claimKinds & kindBit) != 0;
         if (!isAlike || speaksOthers || outer.isTried || !solver.canPassAll(outer)
-                || solver.checksLength() && leastLength < outer.lengthNeeded) {
+                || leastLength < solver.enoughLength(outer)) {
             return NONE;
         }
         int required = solver.required(outer.kind, kind);

@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
+import org.ferrule.fit.check.PortCheck;
 import org.ferrule.fit.device.Claim;
 import org.ferrule.fit.device.Device;
 import org.ferrule.fit.device.DeviceKind;
@@ -49,6 +50,8 @@ public final class QuickInner {
     final boolean deploys;
     final long statedLength;
     final long insertableLength;
+    /** What is found of its side port where that must stay inside: a verdict. */
+    final int port;
     private final Likeness likeness;
 
     private QuickInner(ReadDevice read, Terms terms, Optional<String> name) {
@@ -66,7 +69,11 @@ public final class QuickInner {
         this.deploys = device.deploys();
         this.statedLength = number(device.statedLength());
         this.insertableLength = number(device.insertableLength());
-        this.likeness = new Likeness(in, out, partner, claims, labels, wire, deploys, statedLength, insertableLength);
+        this.port = terms.reach().filter(reach -> terms.direction() == Direction.TIP_FIRST)
+                .flatMap(reach -> device.sidePort().map(lumen -> PortCheck.verdict(lumen, reach).ordinal()))
+                .orElse(Passing.FITS);
+        this.likeness = new Likeness(in, out, partner, claims, labels, wire, deploys, statedLength, insertableLength,
+                port);
     }
 
     /** Whether all is known of it that lets it pass whole lumens. */

@@ -11,8 +11,10 @@ import java.util.Set;
 
 import org.ferrule.fit.authority.Labels;
 import org.ferrule.fit.authority.TakenWire;
+import org.ferrule.fit.check.PortCheck;
 import org.ferrule.fit.device.Claim;
 import org.ferrule.fit.device.Device;
+import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.fit.device.Lumen;
 import org.ferrule.fit.passage.Direction;
 import org.ferrule.fit.passage.ReadDevice;
@@ -34,6 +36,10 @@ public final class QuickOuter {
     final int labelExtreme;
     final boolean labelComplete;
     final boolean hasCollar;
+    /** Whether a side port must stay inside. */
+    final boolean holdsPorts;
+    /** Whether hub and valve take of the length of what goes in. */
+    final boolean hasValve;
     final long length;
     /** How long an inner device must be; 0 hub to hub. */
     final long lengthNeeded;
@@ -64,6 +70,8 @@ public final class QuickOuter {
         this.labelComplete = label.complete();
         this.hasCollar = lumen.opening() == Lumen.Opening.COLLAR;
         this.length = lumen.length().thirdNanometres();
+        this.holdsPorts = PortCheck.isAskedIn(device.kind());
+        this.hasValve = length != 0 && device.kind() != DeviceKind.INTRODUCER_SHEATH;
         boolean hubToHub = terms.reach().isEmpty() && tipFirst;
         this.beyond = hubToHub ? 0 : lumen.distalAt().plus(ahead(terms)).thirdNanometres();
         this.lengthNeeded = hubToHub ? 0 : length + beyond;

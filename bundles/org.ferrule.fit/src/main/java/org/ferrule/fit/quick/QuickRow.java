@@ -200,23 +200,21 @@ public final class QuickRow {
 
     private void judge(QuickOuter outer, QuickBlock block) {
         boolean edges = solver.checksEdges();
+        boolean hasLength = !(solver.lengths.reachStated() && outer.length == 0);
+        long enough = hasLength ? solver.enoughLength(outer) : Long.MAX_VALUE;
         long travelBeyond = solver.travelBeyond(outer);
         for (int i = 0; i < block.count; i++) {
             boolean caution = edges & (outer.hasCollar | travelBeyond > block.deployedBeyond[i]);
             marks[i] = in[i] == Passing.NO_RULE || out[i] == Passing.NO_RULE ? ASK_SOLVER
-                    : QuickJudgement.marks(in[i], out[i], said[i], length(outer, block, i), caution);
+                    : QuickJudgement.marks(in[i], out[i], said[i], length(outer, block, i, enough), caution);
         }
     }
 
-    private int length(QuickOuter outer, QuickBlock block, int i) {
-        if (!solver.checksLength()) {
+    private int length(QuickOuter outer, QuickBlock block, int i, long enough) {
+        if (block.enoughLength[i] >= enough) {
             return Passing.FITS;
         }
-        if (block.statedLength[i] == QuickInner.NOT_STATED || solver.lengths.reachStated() && outer.length == 0) {
-            return solver.lengths.lengthVerdict(outer, block.inner[i],
-                    solver.lengths.isLengthUnstated(outer, block.inner[i]));
-        }
-        return block.statedLength[i] < outer.lengthNeeded ? Passing.BLOCKED : Passing.FITS;
+        return solver.lengthVerdict(outer, block.inner[i], solver.lengths.isLengthUnstated(outer, block.inner[i]));
     }
 
     /** Bench results are heard by the solver. */

@@ -18,12 +18,16 @@ import org.ferrule.fit.check.EdgeCheck;
 import org.ferrule.fit.check.FitCheck;
 import org.ferrule.fit.check.LengthCheck;
 import org.ferrule.fit.check.PassageCheck;
+import org.ferrule.fit.check.PortCheck;
+import org.ferrule.fit.check.ReachCheck;
 import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.fit.device.Lumen;
 import org.ferrule.fit.passage.Conditions;
 import org.ferrule.fit.passage.Direction;
 import org.ferrule.fit.passage.ReadDevice;
 import org.ferrule.fit.passage.Terms;
+import org.ferrule.fit.rules.Limits;
+import org.ferrule.quantity.Length;
 
 /**
  * Answers many questions under the same terms in plain numbers: verdicts, authorities, marks and the place that decides,
@@ -33,6 +37,7 @@ import org.ferrule.fit.passage.Terms;
 public final class QuickSolver {
     private static final int KINDS = DeviceKind.values().length;
     private static final int MOST_REQUIRED = 1 << 30;
+    private static final long NO_VALVE = -1;
 
     final QuickTerms lengths;
     private final Terms terms;
@@ -44,6 +49,9 @@ public final class QuickSolver {
     private final boolean rulesAll;
     private final boolean checksLength;
     private final boolean checksEdges;
+    private final boolean checksPorts;
+    /** What hub and valve take; {@link #NO_VALVE} where that is not checked. */
+    private final long valve;
 
     private QuickSolver(Terms terms, FitSolver solver, Predicate<String> named) {
         this.terms = terms;
@@ -52,6 +60,10 @@ public final class QuickSolver {
         this.covers = covers(terms, solver);
         this.checksLength = has(solver, LengthCheck.class);
         this.checksEdges = has(solver, EdgeCheck.class);
+        this.checksPorts = lengths.asksForDistance() && has(solver, PortCheck.class);
+        this.valve = lengths.asksForDistance() && has(solver, ReachCheck.class)
+                ? valve(terms).map(Length::thirdNanometres).orElse(NO_VALVE)
+                : NO_VALVE;
         this.others = solver.checks().stream().filter(check -> !isKnown(check)).toList();
         solver.bench().forEach(r -> tried.computeIfAbsent(r.outer(), outer -> new HashSet<>()).add(r.inner()));
         for (DeviceKind outer : DeviceKind.values()) {
@@ -69,7 +81,12 @@ public final class QuickSolver {
     }
 
     private static boolean isKnown(FitCheck check) {
-        return check instanceof PassageCheck || check instanceof LengthCheck || check instanceof EdgeCheck;
+        return check instanceof PassageCheck || check instanceof LengthCheck || check instanceof EdgeCheck
+                || check instanceof ReachCheck || check instanceof PortCheck;
+    }
+
+    private static Optional<Length> valve(Terms terms) {
+        return terms.rules().limits().allowance(Limits.Purpose.HUB_AND_VALVE).map(Limits.Allowance::length);
     }
 
     /**
@@ -88,7 +105,8 @@ public final class QuickSolver {
         boolean canAsk = terms.direction() == Direction.TIP_FIRST || terms.reach().isPresent()
                 || terms.rules().wireAhead().isPresent();
         return terms.conditions().equals(Conditions.NONE) && canAsk && has(solver, PassageCheck.class)
-                && terms.reach().or(terms.rules()::wireAhead).filter(l -> !FlatStretches.isNear(l)).isEmpty();
+                && terms.reach().or(terms.rules()::wireAhead).filter(l -> !FlatStretches.isNear(l)).isEmpty()
+                && valve(terms).filter(l -> !FlatStretches.isNear(l)).isEmpty();
     }
 
     /** Makes a lumen ready; nothing when pairs with it cannot be answered quickly. */
@@ -141,16 +159,30 @@ public final class QuickSolver {
         return (lengths.asksForDistance() ? outer.lengthNeeded : 0) - outer.length;
     }
 
+    /** What is found of lengths, whatever claims say: whether the device is long enough, and its port stays inside. */
     int lengthVerdict(QuickOuter outer, QuickInner inner, boolean unstated) {
-        return checksLength ? lengths.lengthVerdict(outer, inner, unstated) : Passing.FITS;
+        int ofLength = checksLength ? lengths.lengthVerdict(outer, inner, unstated) : Passing.FITS;
+        int ofPort = checksPorts && outer.holdsPorts ? inner.port : Passing.FITS;
+        return Math.max(Math.max(ofLength, ofPort), valveVerdict(outer, inner));
+    }
+
+    /** As {@code ReachCheck} has it. */
+    private int valveVerdict(QuickOuter outer, QuickInner inner) {
+        if (valve == NO_VALVE || !outer.hasValve
+                || Math.max(0, inner.insertableLength) >= outer.lengthNeeded + valve) {
+            return Passing.FITS;
+        }
+        return inner.statedLength == QuickInner.NOT_STATED ? Passing.UNKNOWN : Passing.TIGHT;
+    }
+
+    /** The stated length from which on no check finds anything of a device's length; 0 or more. */
+    long enoughLength(QuickOuter outer) {
+        boolean asks = checksLength || valve != NO_VALVE;
+        return asks ? Math.max(0, outer.lengthNeeded + Math.max(0, valve)) : 0;
     }
 
     boolean meetsEdge(QuickOuter outer, QuickInner inner, long travel) {
         return checksEdges && lengths.meetsEdge(outer, inner, travel);
-    }
-
-    boolean checksLength() {
-        return checksLength;
     }
 
     boolean checksEdges() {

@@ -18,6 +18,7 @@ import org.ferrule.fit.matrix.MatrixLine;
 import org.ferrule.fit.matrix.MatrixQuestion;
 import org.ferrule.fit.passage.Direction;
 import org.ferrule.fit.passage.ReadDevice;
+import org.ferrule.fit.rules.Limits;
 import org.ferrule.fit.rules.RuleSet;
 import org.ferrule.fit.sample.TestRules;
 import org.ferrule.quantity.Length;
@@ -32,7 +33,7 @@ final class RandomLibrary {
     private final Map<Device, ReadDevice> read = new HashMap<>();
     private final FitSolver solver;
     private final Direction direction;
-    private RuleSet rules = TestRules.usual().rules();
+    private RuleSet rules;
     private Optional<Length> reach;
     private int made;
 
@@ -40,6 +41,7 @@ final class RandomLibrary {
         this.random = random;
         this.direction = random.nextInt(3) == 0 ? Direction.OVER_WIRE_TAIL : Direction.TIP_FIRST;
         this.reach = reach();
+        this.rules = rules("0.0" + random.nextInt(5) + " mm");
         this.solver = FitSolver.standard(new RandomClaims(random).bench());
         for (int i = 0; i <= LEAST; i++) {
             outer.add(anOuter("g" + made++));
@@ -98,8 +100,14 @@ final class RandomLibrary {
     }
 
     private void changeRules() {
-        rules = TestRules.usual().required("0.0" + random.nextInt(5) + " mm").rules();
+        rules = rules("0.0" + random.nextInt(5) + " mm");
         read.clear();
+    }
+
+    private RuleSet rules(String required) {
+        TestRules usual = TestRules.usual().required(required);
+        return (random.nextBoolean() ? usual.allow(Limits.Purpose.HUB_AND_VALVE, random.nextInt(9) + " mm") : usual)
+                .rules();
     }
 
     private static Device retitled(Device d) {

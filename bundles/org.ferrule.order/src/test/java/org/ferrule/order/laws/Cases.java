@@ -8,14 +8,14 @@ import java.util.Random;
 import java.util.function.Consumer;
 
 /** Runs a law on many random cases, the same ones in every build; the property of the other laws gives new ones. */
-final class Cases {
+public final class Cases {
     private static final String SEED = "QT_SEED";
 
     private Cases() {
     }
 
     /** Runs the law on that many cases; a failure names the case and its seed. */
-    static void check(int number, Consumer<Random> law) {
+    public static void check(int number, Consumer<Random> law) {
         long seed = Long.getLong(SEED, 0);
         for (int i = 0; i < number; i++) {
             try {

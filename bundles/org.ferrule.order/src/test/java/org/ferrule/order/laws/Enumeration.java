@@ -19,7 +19,7 @@ import org.ferrule.order.OrderProblem;
 import org.ferrule.order.Setup;
 
 /** The least expected cost by trying every order that the rules allow, as the description of the package says them. */
-final class Enumeration {
+public final class Enumeration {
 
     /** What has been done, in vain; the same orders lead on from the same state. */
     private record Done(Map<String, Integer> tries, Set<String> setups, boolean newRiskWaits) {
@@ -36,7 +36,8 @@ final class Enumeration {
     private final List<Integer> tiers;
     private final Map<List<Object>, Way> known = new HashMap<>();
 
-    Enumeration(OrderProblem problem) {
+    /** @param problem small enough for that */
+    public Enumeration(OrderProblem problem) {
         this.problem = problem;
         TreeSet<Integer> all = Stream
                 .concat(problem.setups().stream().map(Setup::tier), problem.options().stream().map(Option::tier))
@@ -44,7 +45,8 @@ final class Enumeration {
         tiers = problem.rules().tiersFirst() ? List.copyOf(all) : List.of(Integer.MAX_VALUE);
     }
 
-    double leastCost() {
+    /** Returns the least expected cost, stopping included. */
+    public double leastCost() {
         return tiers.isEmpty() ? problem.stoppingCost()
                 : way(tiers.size() - 1, new Done(Map.of(), Set.of(), false)).cost;
     }

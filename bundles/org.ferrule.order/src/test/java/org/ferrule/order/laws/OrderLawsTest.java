@@ -46,7 +46,7 @@ class OrderLawsTest {
     /** Under a budget too: a smaller cost leaves room. With tiers it may turn a lower step into one that is possible. */
     @Test
     void largerChanceOrSmallerCostNeverRaisesTheLeastCost() {
-        Cases.check(500, random -> {
+        Cases.check(300, random -> {
             OrderProblem problem = without(random, false);
             List<Input> inputs = Input.of(problem);
             Input input = inputs.get(random.nextInt(inputs.size()));
@@ -62,7 +62,7 @@ class OrderLawsTest {
 
     @Test
     void furtherOptionNeverRaisesTheLeastCostWithoutTiers() {
-        Cases.check(500, random -> {
+        Cases.check(300, random -> {
             OrderProblem problem = without(random, false);
             List<Option> more = new ArrayList<>(problem.options());
             more.add(new RandomProblem(random).option(more.size(), problem.setups().size(), 2));
@@ -98,7 +98,7 @@ class OrderLawsTest {
     /** The least cost rises with the cost of stopping, by no more than that, and so does the chance of success. */
     @Test
     void dearerStoppingIsWorthMoreTries() {
-        Cases.check(500, random -> {
+        Cases.check(300, random -> {
             OrderProblem problem = without(random, false);
             double more = problem.stoppingCost() * random.nextDouble();
             OrderedPlan plan = Orders.solve(problem);
@@ -113,7 +113,7 @@ class OrderLawsTest {
     /** By taking the steps a hundred thousand times; five standard errors would be met once in millions of draws. */
     @Test
     void expectedCostIsWhatStepsCostOnAverage() {
-        Cases.check(40, random -> {
+        Cases.check(20, random -> {
             OrderProblem problem = without(random, true);
             OrderedPlan plan = Orders.solve(problem);
             int runs = 100_000;
@@ -144,7 +144,7 @@ class OrderLawsTest {
 
     @Test
     void usualOrderCostsNoLessAndHasTheSameSteps() {
-        Cases.check(500, random -> {
+        Cases.check(300, random -> {
             OrderProblem problem = without(random, true);
             OrderedPlan plan = Orders.solve(problem);
             Conventional.of(problem, plan).ifPresent(given -> {
@@ -162,7 +162,7 @@ class OrderLawsTest {
     /** Without rules the blocks stand in the order of their ratios, all below the cost of stopping. */
     @Test
     void ratiosRiseAndStayBelowStopping() {
-        Cases.check(500, random -> {
+        Cases.check(300, random -> {
             OrderProblem problem = new RandomProblem(random).problem(6, 20, 3, OrderRules.NONE);
             OrderedPlan plan = Orders.solve(problem);
             assertTrue(plan.isExact());

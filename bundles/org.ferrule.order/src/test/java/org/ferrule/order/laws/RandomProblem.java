@@ -18,16 +18,17 @@ import org.ferrule.order.Setup;
 import org.ferrule.order.Try;
 
 /** Random problems: set-ups s0, s1 and options o0, o1. */
-final class RandomProblem {
+public final class RandomProblem {
     static final String AXES = "abc";
     private final Random random;
 
-    RandomProblem(Random random) {
+    /** @param random where the figures come from */
+    public RandomProblem(Random random) {
         this.random = random;
     }
 
     /** A problem of at most so many set-ups, options and tries an option, under the rules. */
-    OrderProblem problem(int setups, int options, int tries, OrderRules rules) {
+    public OrderProblem problem(int setups, int options, int tries, OrderRules rules) {
         List<Setup> allSetups = new ArrayList<>();
         for (int i = random.nextInt(setups + 1); i > 0; i--) {
             allSetups.add(setup(allSetups.size()));
@@ -58,7 +59,7 @@ final class RandomProblem {
     }
 
     /** Any mixture of the rules. */
-    OrderRules rules() {
+    public OrderRules rules() {
         return new OrderRules(random.nextBoolean(), random.nextBoolean(), oneIn(3) ? random.nextDouble() : 1,
                 oneIn(3) ? OptionalDouble.of(5 + random.nextInt(60)) : OptionalDouble.empty());
     }

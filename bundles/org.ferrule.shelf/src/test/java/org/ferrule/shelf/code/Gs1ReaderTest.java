@@ -102,6 +102,7 @@ class Gs1ReaderTest {
         "015102222223333,          LENGTH,     15",
         "(17)1502,                 LENGTH,     8",
         "(10),                     LENGTH,     4",
+        "(10)  (17)270131,         LENGTH,     6",
         "(30)123456789,            LENGTH,     12",
         "(30)12A,                  CHARACTER,  6",
         "(01)5102222223333A,       CHARACTER,  17",

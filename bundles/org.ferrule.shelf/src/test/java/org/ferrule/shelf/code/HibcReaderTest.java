@@ -204,6 +204,8 @@ class HibcReaderTest {
         "+A123BJC5D6E71/$$505000A,   DATE,       18",
         "+A123BJC5D6E71/$$405092824, DATE,       24",
         "+A123BJC5D6E71/$$405092823, ,           ",
+        "+A123BJC5D6E71/$$40509282X, CHARACTER,  25",
+        "+A123BJC5D6E71/$A/Q123456789, ,         ",
         "+A123BJC5D6E71/$$40509282,  LENGTH,     25",
         "+A123BJC5D6E71/$$090A,      CHARACTER,  20",
         "+A123BJC5D6E71/$$090,       LENGTH,     20",

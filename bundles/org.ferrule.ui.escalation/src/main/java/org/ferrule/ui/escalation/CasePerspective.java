@@ -17,7 +17,7 @@ import org.ferrule.ui.WorkbenchIds;
 public final class CasePerspective implements IPerspectiveFactory {
 
     private static final float EXPLORER_SHARE = 0.18f;
-    private static final float EDITOR_SHARE = 0.82f;
+    private static final float EDITOR_SHARE = 0.8f;
     private static final List<String> WIZARDS = List.of("org.ferrule.ui.newCase", "org.ferrule.ui.newShelf",
             "org.ferrule.ui.newTechniques", "org.ferrule.ui.newProject");
 

@@ -89,12 +89,14 @@ final class BudgetBars extends Canvas {
     }
 
     private String detail(Budget budget) {
-        String limit = budget.limit().isPresent()
-                ? "of " + planned.words().budgets().amounts().stated(budget.resource(), budget.limit().getAsDouble())
-                : "no budget";
-        return step == null || step.costs().of(budget.resource()) == 0 ? limit
-                : "step " + step.number() + ": "
-                        + planned.words().budgets().amounts().number(step.costs().of(budget.resource())) + " " + limit;
+        double taken = step == null ? 0 : step.costs().of(budget.resource());
+        if (budget.limit().isEmpty()) {
+            return taken == 0 ? "no budget" : "step " + step.number() + ": " + amount(budget, taken);
+        }
+        String limit = "of "
+                + planned.words().budgets().amounts().stated(budget.resource(), budget.limit().getAsDouble());
+        return taken == 0 ? limit
+                : "step " + step.number() + ": " + planned.words().budgets().amounts().number(taken) + " " + limit;
     }
 
     private String amount(Budget budget, double amount) {

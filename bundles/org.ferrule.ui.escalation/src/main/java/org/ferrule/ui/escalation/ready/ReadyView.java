@@ -46,7 +46,7 @@ public final class ReadyView extends ViewPart {
         GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(parent);
         table = new ReadyTable(parent, this::open);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(table.control());
-        legend = new Label(parent, SWT.WRAP);
+        legend = new Label(parent, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).indent(6, 0).hint(200, SWT.DEFAULT).applyTo(legend);
         legend.setText(NONE);
         reading = new ReadyReading(display, this::show);
@@ -68,6 +68,7 @@ public final class ReadyView extends ViewPart {
         table.show(cases);
         legend.setText(cases.isEmpty() ? NONE : Stream.of(ReadyMark.values()).map(ReadyMark::words)
                 .collect(Collectors.joining("    ")) + "    Each case by itself: two may count on one box.");
+        legend.setToolTipText(legend.getText());
         legend.getParent().layout();
     }
 

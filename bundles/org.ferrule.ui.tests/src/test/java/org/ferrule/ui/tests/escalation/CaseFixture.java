@@ -54,12 +54,11 @@ final class CaseFixture implements AutoCloseable {
     }
 
     /** Opens the case and waits for its plan. */
-    CaseFixture open() throws CoreException {
+    void open() throws CoreException {
         editor = (CaseEditor) IDE.openEditor(EditorFixture.page(), file(CaseSamples.CASE_FILE));
         waitForPlan();
         editor.setFocus();
         robot.settle();
-        return this;
     }
 
     void waitForPlan() {

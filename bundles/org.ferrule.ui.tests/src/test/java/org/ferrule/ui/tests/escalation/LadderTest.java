@@ -49,7 +49,8 @@ class LadderTest {
 
     @BeforeEach
     void open() throws CommandException, CoreException {
-        fixture = new CaseFixture().open();
+        fixture = new CaseFixture();
+        fixture.open();
     }
 
     @AfterEach

@@ -21,8 +21,13 @@ public final class FlagField extends Field {
         box = form.toolkit().createButton(parent(), "", SWT.CHECK);
         place(box, 2);
         placeProblems();
-        box.addSelectionListener(
-                SelectionListener.widgetSelectedAdapter(event -> commit(box.getSelection() ? true : null)));
+        box.addSelectionListener(SelectionListener
+                .widgetSelectedAdapter(event -> commit(box.getSelection() == otherwise() ? null : box.getSelection())));
+    }
+
+    /** What holds where nothing is stated. */
+    private boolean otherwise() {
+        return Boolean.TRUE.equals(feature().getDefaultValue());
     }
 
     @Override
@@ -32,6 +37,6 @@ public final class FlagField extends Field {
 
     @Override
     void display(Object value, Object inherited) {
-        box.setSelection(Boolean.TRUE.equals(value));
+        box.setSelection(value == null ? otherwise() : Boolean.TRUE.equals(value));
     }
 }

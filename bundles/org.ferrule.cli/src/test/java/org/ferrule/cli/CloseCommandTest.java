@@ -1,0 +1,106 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.stream.Stream;
+
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+
+class CloseCommandTest {
+    private static final String TECHNIQUES = "balloon-does-not-cross.techniques.json";
+    private static final String SHELF = "laboratory.shelf.json";
+
+    @TempDir
+    private Path folder;
+    private Path file;
+
+    @BeforeEach
+    void copyTheDemo() throws IOException {
+        try (Stream<Path> all = Files.list(Run.demo())) {
+            all.filter(path -> path.toString().endsWith(".json")).forEach(path -> {
+                try {
+                    Files.copy(path, folder.resolve(path.getFileName()));
+                } catch (IOException e) {
+                    throw new UncheckedIOException(e);
+                }
+            });
+        }
+        file = folder.resolve("case-with-a-log-6-fr.case.json");
+    }
+
+    private static JsonNode read(Path path) throws IOException {
+        return new ObjectMapper().readTree(Files.readAllBytes(path));
+    }
+
+    /** The tries of a technique, or the lots of an item. */
+    private JsonNode find(String document, String list, String id) throws IOException {
+        for (JsonNode each : read(folder.resolve(document)).get(list)) {
+            if (each.get("id").asText().equals(id)) {
+                return each;
+            }
+        }
+        throw new AssertionError(id + " is not in " + document);
+    }
+
+    @Test
+    void freezesPlanDevicesAndDocuments() throws IOException, NoSuchAlgorithmException {
+        assertEquals(0, Run.of("close", file, "--ended", "stopped", "--day", "2026-04-09").exitCode());
+        JsonNode closing = read(file).get("closing");
+        assertEquals("2026-04-09", closing.get("closed").asText());
+        assertEquals("small-balloon", closing.get("plan").get(0).get("move").asText());
+        assertEquals("S125-2507", closing.get("devices").get(0).get("lot").asText());
+        for (JsonNode hash : closing.get("hashes")) {
+            byte[] bytes = Files.readAllBytes(folder.resolve(hash.get("file").asText()));
+            assertEquals(HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes)),
+                    hash.get("sha256").asText());
+        }
+        assertTrue(closing.get("hashes").size() >= 4, closing::toString);
+        assertEquals(0, Run.of("check", file).exitCode());
+    }
+
+    @Test
+    void countsAndTakesUnitsWhereAsked() throws IOException {
+        int failures = find(TECHNIQUES, "techniques", "small-balloon").get("tries").get(0).get("failures").asInt();
+        int units = find(SHELF, "items", "pel-extension-6fr").get("lots").get(0).get("quantity").asInt();
+        Run run = Run.of("close", file, "--ended", "stopped", "--count", "--take-units");
+        assertEquals(0, run.exitCode(), run::err);
+        assertEquals(failures + 1,
+                find(TECHNIQUES, "techniques", "small-balloon").get("tries").get(0).get("failures").asInt());
+        assertEquals(units - 1, find(SHELF, "items", "pel-extension-6fr").get("lots").get(0).get("quantity").asInt());
+    }
+
+    @Test
+    void whatTheLogDoesNotSayIsRefusedAndNothingIsWritten() throws IOException {
+        byte[] before = Files.readAllBytes(file);
+        Run run = Run.of("close", file, "--ended", "crossed");
+        assertEquals(2, run.exitCode());
+        assertTrue(run.err().contains("by its log the device is not across"), run::err);
+        assertArrayEquals(before, Files.readAllBytes(file));
+    }
+
+    @Test
+    void aClosedCaseIsNotClosedAgain() {
+        assertEquals(0, Run.of("close", file, "--ended", "stopped", "--day", "2026-04-09").exitCode());
+        Run again = Run.of("close", file, "--ended", "stopped");
+        assertEquals(2, again.exitCode());
+        assertTrue(again.err().contains("was closed on 2026-04-09"), again::err);
+    }
+}
