@@ -113,9 +113,10 @@ final class PartPainter {
     private void balloon(Part part) {
         double y = y(rows.upper(part.place()));
         double left = x(part.place().hub());
+        double width = x(part.place().tip()) - left;
         double height = rowMm * 0.8;
-        g.pen(outline(part)).fill(fill(part)).roundRect(new Box(left, y - height / 2,
-                x(part.place().tip()) - left, height), height / 2);
+        g.pen(outline(part)).fill(fill(part)).roundRect(new Box(left, y - height / 2, width, height),
+                Math.min(width, height) / 2);
     }
 
     private void valve(Part part) {
