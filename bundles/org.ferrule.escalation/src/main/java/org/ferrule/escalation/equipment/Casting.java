@@ -5,7 +5,6 @@
 
 package org.ferrule.escalation.equipment;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -119,11 +118,10 @@ final class Casting {
         return move instanceof Setup setup ? setup.placements() : List.of();
     }
 
-    /** The system that the move leaves with that cast. */
-    SystemState left(Cast cast) {
-        SystemState state = cast.scene();
-        List<Placement> placements = new ArrayList<>(placements());
-        for (Placement placement : placements) {
+    /** The system that the move leaves with that cast; what was drawn back is there again. */
+    SystemState left(SystemState before, Cast cast) {
+        SystemState state = before;
+        for (Placement placement : placements()) {
             Optional<String> device = cast.answers().stream().filter(a -> a.role().id().equals(placement.role()))
                     .findFirst().flatMap(RoleAnswer::chosen).flatMap(Candidate::device);
             state = device.isPresent() ? placing.place(state, placement, device.get()) : state;

@@ -8,9 +8,11 @@ package org.ferrule.escalation.equipment;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 import org.ferrule.escalation.state.SystemState;
 import org.ferrule.escalation.technique.Move;
+import org.ferrule.escalation.technique.Slot;
 
 /**
  * Whether a move can be made in a system, and with what.
@@ -18,10 +20,12 @@ import org.ferrule.escalation.technique.Move;
  * @param move technique or set-up
  * @param before the system in which it is made
  * @param after the system that it leaves, if it can be made; else as before
+ * @param drawnBack slots that are emptied while it is made, as it does not need what is there
  * @param roles who plays each role; those that are not needed are left out
  * @param lacks why it cannot be made; none when it can
  */
-public record MoveAnswer(Move move, SystemState before, SystemState after, List<RoleAnswer> roles, List<Lack> lacks) {
+public record MoveAnswer(Move move, SystemState before, SystemState after, Set<Slot> drawnBack,
+        List<RoleAnswer> roles, List<Lack> lacks) {
 
     /**
      * Who plays a role that no move asks for.
@@ -40,6 +44,7 @@ public record MoveAnswer(Move move, SystemState before, SystemState after, List<
         Objects.requireNonNull(move, "move");
         Objects.requireNonNull(before, "before");
         Objects.requireNonNull(after, "after");
+        drawnBack = Set.copyOf(drawnBack);
         roles = List.copyOf(roles);
         lacks = List.copyOf(lacks);
     }

@@ -10,13 +10,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 import org.ferrule.escalation.equipment.RoleFinder.Scene;
 import org.ferrule.escalation.state.CaseFile;
 import org.ferrule.escalation.state.SystemState;
 import org.ferrule.escalation.state.Target;
+import org.ferrule.escalation.technique.Ladder;
 import org.ferrule.escalation.technique.Move;
 import org.ferrule.escalation.technique.Role;
+import org.ferrule.escalation.technique.Slot;
 
 /** Finds the equipment of moves: whether they can be made in a system, and with what of the shelf. */
 public final class Outfitter {
@@ -26,25 +29,28 @@ public final class Outfitter {
     private final Map<String, Boolean> facts;
     private final Stock stock;
     private final Stock before;
+    private final DrawnBack drawnBack;
 
     private Outfitter(Instruments instruments, Target target, LocalDate day, Map<String, Boolean> facts,
-            Stock stock, Stock before) {
+            Stock stock, Stock before, DrawnBack drawnBack) {
         this.instruments = instruments;
         this.target = target;
         this.day = day;
         this.facts = facts;
         this.stock = stock;
         this.before = before;
+        this.drawnBack = drawnBack;
     }
 
-    /** For a case, with that stock. */
-    public static Outfitter of(Instruments instruments, CaseFile file, Stock stock) {
-        return new Outfitter(instruments, file.target(), file.day(), file.facts(), stock, stock);
+    /** For a case and the moves of a ladder, with that stock. */
+    public static Outfitter of(Instruments instruments, Ladder ladder, CaseFile file, Stock stock) {
+        return new Outfitter(instruments, file.target(), file.day(), file.facts(), stock, stock,
+                new DrawnBack(ladder));
     }
 
     /** The same when some of the stock was taken. */
     public Outfitter left(Stock rest) {
-        return new Outfitter(instruments, target, day, facts, rest, before);
+        return new Outfitter(instruments, target, day, facts, rest, before, drawnBack);
     }
 
     /** What is there now. */
@@ -64,13 +70,30 @@ public final class Outfitter {
         return new MoveAnswer.Single(Optional.of(answer), lacks().of(answer));
     }
 
-    /** Whether a move can be made, and with what. */
+    /**
+     * Whether a move can be made, and with what; where that is needed, while something that it does not need is drawn
+     * back. When it cannot, the answer is that of the system as it is.
+     */
     public MoveAnswer outfit(Move move, SystemState state) {
+        List<Lack> unmet = new Preconditions(target, facts).lacks(move);
+        MoveAnswer asItIs = null;
+        for (Set<Slot> back : drawnBack.choices(move, state)) {
+            MoveAnswer answer = outfit(move, state, back, unmet);
+            if (answer.isPossible()) {
+                return answer;
+            }
+            asItIs = asItIs == null ? answer : asItIs;
+        }
+        return asItIs;
+    }
+
+    private MoveAnswer outfit(Move move, SystemState state, Set<Slot> back, List<Lack> unmet) {
         Casting casting = new Casting(move, instruments, finder(), lacks(), new Placing(target));
-        Cast cast = casting.cast(state);
-        List<Lack> lacks = new ArrayList<>(new Preconditions(target, facts).lacks(move));
+        Cast cast = casting.cast(DrawnBack.without(back, state));
+        List<Lack> lacks = new ArrayList<>(unmet);
         lacks.addAll(cast.lacks());
-        return new MoveAnswer(move, state, lacks.isEmpty() ? casting.left(cast) : state, cast.answers(), lacks);
+        return new MoveAnswer(move, state, lacks.isEmpty() ? casting.left(state, cast) : state, back, cast.answers(),
+                lacks);
     }
 
     private RoleFinder finder() {

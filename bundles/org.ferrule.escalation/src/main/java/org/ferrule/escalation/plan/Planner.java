@@ -45,7 +45,7 @@ public final class Planner {
     public Plan plan(CaseFile file, Stock stock) {
         Progress progress = Progress.of(file, ladder, stock, instruments);
         WireCheck wireCheck = wireCheck(file);
-        Outfitter outfitter = Outfitter.of(instruments, file, progress.stock());
+        Outfitter outfitter = Outfitter.of(instruments, ladder, file, progress.stock());
         Survey survey = new Survey(ladder, progress, outfitter);
         ProblemMaker maker = new ProblemMaker(file.aim(), file.used(), progress);
         Map<String, MoveAnswer> excluded = new LinkedHashMap<>();

@@ -43,7 +43,7 @@ public final class Requirements {
 
     private Requirements(Instruments instruments, Ladder ladder, CaseFile file) {
         this.ladder = ladder;
-        this.outfitter = Outfitter.of(instruments, file, everything(instruments, ladder));
+        this.outfitter = Outfitter.of(instruments, ladder, file, everything(instruments, ladder));
         this.system = file.system();
     }
 

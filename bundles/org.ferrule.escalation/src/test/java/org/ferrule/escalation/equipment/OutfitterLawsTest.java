@@ -20,6 +20,7 @@ import org.ferrule.escalation.state.CaseFile;
 import org.ferrule.escalation.technique.Axis;
 import org.ferrule.escalation.technique.Carrier;
 import org.ferrule.escalation.technique.Goal;
+import org.ferrule.escalation.technique.Ladder;
 import org.ferrule.escalation.technique.Move;
 import org.ferrule.escalation.technique.Setup;
 import org.ferrule.escalation.technique.Task;
@@ -33,6 +34,7 @@ import org.junit.jupiter.api.RepetitionInfo;
 import org.junit.jupiter.api.Test;
 
 class OutfitterLawsTest {
+    private static final Ladder NO_LADDER = Moves.ladder(List.of());
     private static final List<String> DEVICES = List.of("micro", "micro-open", "micro-tight", "balloon-1.0",
             "balloon-1.5",
             "balloon-2.5", "burr-1.25", "burr-wire", "extension-6", "wire-190");
@@ -52,7 +54,7 @@ class OutfitterLawsTest {
     }
 
     private static List<Boolean> possible(Room room, CaseFile file, Shelf shelf) {
-        Outfitter outfitter = Outfitter.of(room.instruments(), file, new Stock(shelf, Map.of()));
+        Outfitter outfitter = Outfitter.of(room.instruments(), NO_LADDER, file, new Stock(shelf, Map.of()));
         return MOVES.stream().map(move -> outfitter.outfit(move, file.system()).isPossible()).toList();
     }
 
@@ -104,7 +106,8 @@ class OutfitterLawsTest {
                         Task.PASS, Carrier.NONE,
                         Goal.LESION, false)),
                 List.of(), usual.setups(), usual.placements(), usual.costs(), true, usual.advice());
-        MoveAnswer answer = Outfitter.of(room.instruments(), file, room.stock()).outfit(thick, file.system());
+        MoveAnswer answer = Outfitter.of(room.instruments(), NO_LADDER, file, room.stock()).outfit(thick,
+                file.system());
         assertTrue(answer.isPossible());
         assertEquals("micro-open", answer.device("catheter").orElseThrow());
         assertEquals(Choice.LATER_ROLES, answer.roles().get(0).choice().orElseThrow());

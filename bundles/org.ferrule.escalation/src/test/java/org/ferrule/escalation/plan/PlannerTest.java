@@ -23,6 +23,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 import org.ferrule.escalation.equipment.Choice;
 import org.ferrule.escalation.equipment.Lack;
@@ -40,6 +41,7 @@ import org.ferrule.escalation.technique.Hazard;
 import org.ferrule.escalation.technique.Ladder;
 import org.ferrule.escalation.technique.Need;
 import org.ferrule.escalation.technique.Resource;
+import org.ferrule.escalation.technique.Slot;
 import org.ferrule.escalation.technique.Technique;
 import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.fit.sample.SampleDevice;
@@ -123,15 +125,16 @@ class PlannerTest {
     }
 
     @Test
-    void anExtensionShrinksTheLumen() {
+    void anExtensionShrinksTheLumenAndIsDrawnBackForWhatDoesNotPassIt() {
         Technique pushed = on(technique("pushed", Axis.SUPPORT, tries(1, 0.6), only("balloon", "balloon-1.0")),
                 "extension");
-        // Of all, the extension with its try has the best ratio; but then the burr no longer passes.
+        Technique burr = technique("burr", Axis.MODIFY, tries(10, 0.9), only("burr", "burr-1.25"));
         Plan plan = plan(stocked(), Cases.of(Cases.system("guide-6", "burr-wire"), Map.of(), Cases.TIME),
-                ladder(List.of(extension(1)), pushed, technique("burr", Axis.MODIFY, tries(10, 0.9), only("burr",
-                        "burr-1.25"))));
-        assertEquals(List.of("burr", "extension", "pushed"), rungs(plan));
+                ladder(List.of(extension(1)), burr, pushed));
+        assertEquals(List.of("extension", "pushed", "burr"), rungs(plan));
         assertTrue(plan.order().isExact());
+        assertEquals(Set.of(Slot.EXTENSION), plan.rungs().get(2).equipment().drawnBack());
+        assertEquals(Set.of(), plan.rungs().get(1).equipment().drawnBack());
     }
 
     @Test
@@ -257,17 +260,26 @@ class PlannerTest {
     }
 
     @Test
-    void whatASetupTakesAwayIsToldApartFromWhatIsNotWorthIt() {
-        Technique pushed = on(technique("pushed", Axis.SUPPORT, tries(1, 0.6), only("balloon", "balloon-1.0")),
-                "extension");
-        Technique burr = Moves.hazard(technique("burr", Axis.MODIFY, tries(10, 0.9), only("burr", "burr-1.25")),
-                Hazard.HIGH);
-        Aim tiers = new Aim(Resource.TIME, 100, Map.of(), false, true, false, 1);
-        CaseFile file = Cases.of(Cases.system("guide-6", "burr-wire"), Map.of("true-lumen", true), tiers);
-        // The extension is of lower hazard, so it comes first; then the burr no longer passes.
-        Plan plan = plan(stocked(), file, ladder(List.of(extension(1)), pushed, burr));
-        assertEquals(List.of("extension", "pushed"), rungs(plan));
-        assertEquals(Why.NO_PLACE, leftOut(plan, "burr").why());
+    void whatABudgetLeavesNoPlaceForIsToldApartFromWhatIsNotWorthIt() {
+        Aim aim = new Aim(Resource.TIME, 100, Map.of(Resource.TIME, 4.0), true, false, false, 1);
+        Plan plan = plan(stocked(), Cases.with(Cases.usual(), aim), ladder(List.of(), SMALL, LARGE));
+        assertEquals(List.of("small"), rungs(plan));
+        assertEquals(Why.NO_PLACE, leftOut(plan, "large").why());
+    }
+
+    @Test
+    void aSecondWireIsDrawnBackForWhatDoesNotNeedIt() {
+        Room room = Room.usual().balloon("thick", "3.0 mm", "1.5 mm").has("thick", 1).has("wire-190", 1)
+                .has("balloon-1.0", 1);
+        Technique beside = on(technique("beside", Axis.MODIFY, tries(1, 0.9), only("balloon", "balloon-1.0")),
+                "second-wire");
+        Technique thick = technique("thick", Axis.MODIFY, tries(20, 0.5), only("balloon", "thick"));
+        // Beside a second wire of 0.36 mm there is no room for 1.5 mm in a lumen of 1.78 mm.
+        Plan plan = plan(room, Cases.usual(), ladder(List.of(Moves.secondWire(1)), beside, thick));
+        assertEquals(List.of("second-wire", "beside", "thick"), rungs(plan));
+        assertEquals(Set.of(Slot.SECOND_WIRE), plan.rungs().get(2).equipment().drawnBack());
+        assertEquals(Set.of(), plan.rungs().get(1).equipment().drawnBack());
+        assertEquals(Optional.of("wire-190"), plan.rungs().get(2).equipment().after().secondWire());
     }
 
     @Test

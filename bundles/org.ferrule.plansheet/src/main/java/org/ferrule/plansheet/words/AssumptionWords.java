@@ -41,6 +41,9 @@ public final class AssumptionWords {
         lines.add(phrases.get(aim.tiersFirst() ? "assume.tiers" : "assume.noTiers"));
         lines.add(phrases.get(aim.oneNewRiskAStep() ? "assume.oneRisk" : "assume.manyRisks"));
         lines.add(phrases.get(aim.budgetsLimit() ? "assume.budgetsLimit" : "assume.budgetsMark"));
+        if (plan.rungs().stream().anyMatch(rung -> !rung.equipment().drawnBack().isEmpty())) {
+            lines.add(phrases.get("assume.drawnBack"));
+        }
         priors(plan).ifPresent(lines::add);
         exactness(plan).ifPresent(lines::add);
         return List.copyOf(lines);

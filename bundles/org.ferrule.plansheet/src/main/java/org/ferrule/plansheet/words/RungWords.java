@@ -7,11 +7,13 @@ package org.ferrule.plansheet.words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import org.ferrule.chart.words.Phrases;
 import org.ferrule.chart.words.Printable;
 import org.ferrule.escalation.plan.Plan;
 import org.ferrule.escalation.plan.Rung;
+import org.ferrule.escalation.state.SystemState;
 import org.ferrule.escalation.technique.Chance;
 import org.ferrule.escalation.technique.Hazard;
 import org.ferrule.escalation.technique.PlannedTry;
@@ -137,10 +139,15 @@ public final class RungWords {
                 Integer.toString(chance.successes() + chance.failures())) : phrases.fill("chance.notCounted", prior);
     }
 
-    /** What is left in the system, one line each; nothing for a try. */
+    /** What is drawn back for the step, and what a set-up leaves in the system, one line each. */
     public List<String> changes(Rung rung) {
-        return SystemChange.between(rung.equipment().before(), rung.equipment().after()).stream()
-                .filter(change -> rung.isSetup()).map(this::change).toList();
+        SystemState before = rung.equipment().before();
+        Stream<String> back = rung.equipment().drawnBack().stream().sorted()
+                .map(slot -> phrases.fill("change.back", phrases.get("slot." + slot),
+                        names.device(SystemChange.device(before, slot).orElse(""))));
+        Stream<String> left = SystemChange.between(before, rung.equipment().after()).stream()
+                .filter(change -> rung.isSetup()).map(this::change);
+        return Stream.concat(back, left).toList();
     }
 
     /** One change of the system. */
