@@ -49,7 +49,7 @@ final class SampleLadder {
         return new Ladder("Balloon does not cross", "3", facts(), List.of(extension(), secondWire()), techniques(),
                 List.of(role("covered", "covered stent", DeviceKind.COVERED_STENT_SYSTEM, Carrier.MAIN_WIRE),
                         role("tamponade", "balloon to stop a leak", DeviceKind.BALLOON_CATHETER, Carrier.MAIN_WIRE),
-                        role("imaging", "imaging catheter", DeviceKind.IMAGING_CATHETER, Carrier.MAIN_WIRE),
+                        role("imaging", "imaging catheter", DeviceKind.IMAGING_CATHETER, Carrier.NONE),
                         role("coil", "microcatheter for coils", DeviceKind.MICROCATHETER, Carrier.MAIN_WIRE)),
                 stopRules());
     }

@@ -47,7 +47,7 @@ public final class Planner {
         WireCheck wireCheck = wireCheck(file);
         Outfitter outfitter = Outfitter.of(instruments, ladder, file, progress.stock());
         Survey survey = new Survey(ladder, progress, outfitter);
-        ProblemMaker maker = new ProblemMaker(file.aim(), file.used(), progress);
+        ProblemMaker maker = new ProblemMaker(ladder, file.aim(), file.used(), progress);
         Map<String, MoveAnswer> excluded = new LinkedHashMap<>();
         boolean isOver = wireCheck == WireCheck.DENIED || progress.crossed();
         while (true) {

@@ -6,6 +6,7 @@
 package org.ferrule.escalation.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -18,6 +19,7 @@ import org.ferrule.escalation.equipment.Stock;
 import org.ferrule.escalation.state.Aim;
 import org.ferrule.escalation.technique.Costs;
 import org.ferrule.escalation.technique.Hazard;
+import org.ferrule.escalation.technique.Ladder;
 import org.ferrule.escalation.technique.Move;
 import org.ferrule.escalation.technique.PlannedTry;
 import org.ferrule.escalation.technique.Resource;
@@ -30,12 +32,14 @@ import org.ferrule.order.Try;
 
 /** Makes an ordering problem of what can be done. */
 final class ProblemMaker {
+    private final Ladder ladder;
     private final Aim aim;
     private final Costs used;
     private final Progress progress;
     private final Stock stock;
 
-    ProblemMaker(Aim aim, Costs used, Progress progress) {
+    ProblemMaker(Ladder ladder, Aim aim, Costs used, Progress progress) {
+        this.ladder = ladder;
         this.aim = aim;
         this.used = used;
         this.progress = progress;
@@ -102,7 +106,7 @@ final class ProblemMaker {
             tries.add(new Try(cost(planned.costs(), k == made ? availability.sample() : null), chance));
         }
         return new Option(technique.id(), tries, missing(availability), untried(technique), tier(technique),
-                technique.axis().word(), isRisk(technique) && made == 0).without(availability.without());
+                technique.axis().word(), made == 0 && isRisk(technique)).without(availability.without());
     }
 
     private Setup setup(org.ferrule.escalation.technique.Setup setup, MoveAnswer answer) {
@@ -122,8 +126,15 @@ final class ProblemMaker {
         return 2 * move.hazard().ordinal() + (move.advice().offLabel().isPresent() ? 1 : 0);
     }
 
-    private static boolean isRisk(Move move) {
-        return move.hazard() != Hazard.USUAL || move.advice().offLabel().isPresent();
+    /** A technique brings in a risk of its own where its hazard is higher than that of the set-ups it is done on. */
+    private boolean isRisk(Technique technique) {
+        Hazard ofSetups = technique.setups().stream().map(ladder::setup).map(Move::hazard)
+                .max(Comparator.naturalOrder()).orElse(Hazard.USUAL);
+        return technique.hazard().compareTo(ofSetups) > 0 || technique.advice().offLabel().isPresent();
+    }
+
+    private static boolean isRisk(org.ferrule.escalation.technique.Setup setup) {
+        return setup.hazard() != Hazard.USUAL || setup.advice().offLabel().isPresent();
     }
 
     private OrderRules rules() {
