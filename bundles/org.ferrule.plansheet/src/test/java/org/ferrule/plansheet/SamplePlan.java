@@ -54,9 +54,17 @@ public final class SamplePlan {
                 org.ferrule.chart.Shelf.guide("7 Fr", "0.081 in"), org.ferrule.chart.Shelf.extension(),
                 org.ferrule.chart.Shelf.balloon("b10", "0.70 mm"), org.ferrule.chart.Shelf.balloon("b15", "0.85 mm"),
                 org.ferrule.chart.Shelf.microcatheter(), org.ferrule.chart.Shelf.wire(),
-                org.ferrule.chart.Shelf.burr(), org.ferrule.chart.Shelf.unlabelled(),
+                org.ferrule.chart.Shelf.burr(), imaging(),
                 org.ferrule.chart.Shelf.claimedStent("0.056 in")));
         return new Instruments(devices, org.ferrule.chart.Shelf.RULES, FitSolver.standard(List.of()));
+    }
+
+    /** Its papers state no diameter of its window. */
+    private static Device imaging() {
+        return new DeviceMaker("imaging", "Vedra imaging catheter", DeviceKind.IMAGING_CATHETER, "").length("135 cm")
+                .takesWire("0.014 in").section("tip", 0, 20, "0.8 mm").section("window", 20, 160, "")
+                .section("shaft", 160, 1350, "2.9 Fr")
+                .lumen("wire", Lumen.Use.WIRE, Lumen.Opening.SIDE_PORT, 0, 16, "0.016 in").make();
     }
 
     public static Shelf shelf(int balloons) {

@@ -47,8 +47,10 @@ public final class PlanText {
         list("sheet.stop", plan.stops().stream()
                 .map(stop -> words.status().stop(stop) + " \u2013 " + words.status().standing(stop)));
         list("sheet.exits", plan.exits().stream().map(exit -> words.names().move(exit.id())));
-        list("sheet.leftOut", plan.leftOut().stream().flatMap(this::leftOut));
-        list("sheet.assumptions", words.assumptions().all(plan).stream());
+        if (words.status().isOpen(plan)) {
+            list("sheet.leftOut", plan.leftOut().stream().flatMap(this::leftOut));
+            list("sheet.assumptions", words.assumptions().all(plan).stream());
+        }
         out.println();
         out.println(phrases.get("sheet.caution"));
     }
@@ -58,15 +60,15 @@ public final class PlanText {
         out.println(phrases.fill("sheet.system", String.join(", ",
                 plan.progress().system().devices().stream().map(words.names()::device).toList())));
         plan.delivery().ifPresent(answer -> out.println(words.status().delivery(answer)));
-        plan.file().log().forEach(attempt -> out.println(phrases.fill("sheet.tried", phrases.fill("sheet.tried.one",
-                words.names().move(attempt.move()), words.status().outcome(attempt.outcome())))));
+        plan.file().log().forEach(attempt -> out
+                .println(phrases.fill("sheet.tried", words.status().attempt(attempt))));
         plan.progress().problems().forEach(problem -> out.println(words.status().problem(problem)));
     }
 
     private void printSteps() {
         out.println();
         if (plan.rungs().isEmpty()) {
-            out.println(phrases.get(plan.progress().crossed() ? "sheet.crossed" : "sheet.nothing"));
+            out.println(words.status().noSteps(plan));
         } else {
             out.println(phrases.get("sheet.steps"));
         }

@@ -26,9 +26,15 @@ final class Closing {
         lists.stops(plan.stops(), pieces);
         plan.exits().forEach(exit -> pieces.add(column -> column.strong(
                 phrases.fill("sheet.exit", words.names().move(exit.id()))).gap(1)));
+        if (words.status().isOpen(plan)) {
+            addWhatThePlanRestsOn(plan, words, detail, lists);
+        }
+    }
+
+    private void addWhatThePlanRestsOn(Plan plan, PlanWords words, Detail detail, Lists lists) {
         lists.leftOut(plan.leftOut(), pieces);
         lists.assumptions(detail.tells(Omission.ASSUMPTIONS) ? words.assumptions().all(plan)
-                : List.of(phrases.get("assume.independent")), pieces);
+                : List.of(words.phrases().get("assume.independent")), pieces);
     }
 
     double heightMm() {

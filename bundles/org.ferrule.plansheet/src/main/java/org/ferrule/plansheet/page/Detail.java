@@ -85,6 +85,11 @@ record Detail(Set<Omission> without, int lines, int entries, int rungs) {
         return new Detail(fewer, lines, entries, rungs);
     }
 
+    /** Whether it would say anything with so few lines: what is asked and why something was chosen are long. */
+    boolean hasRoomFor(Omission omission) {
+        return lines > 1 || omission != Omission.NEEDS && omission != Omission.CHOICES;
+    }
+
     boolean tells(Omission omission) {
         return !without.contains(omission);
     }

@@ -52,7 +52,7 @@ final class Layout {
         this.table = new RungTable(plan, content.words(), detail, style, widthMm);
         this.instead = new Column(style, widthMm, detail.lines());
         if (plan.rungs().isEmpty()) {
-            instead.strong(phrases.get(plan.progress().crossed() ? "sheet.crossed" : "sheet.nothing"));
+            instead.strong(content.words().status().noSteps(plan));
         }
         this.closing = new Closing(plan, content.words(), detail, style, widthMm);
         this.footer = new Footer(style, foot(plan, detail), widthMm);

@@ -51,7 +51,8 @@ public final class PlanSheet {
         Omission[] omissions = Omission.values();
         boolean allSteps = detail.rungs() >= content.plan().rungs().size();
         for (int i = omissions.length - 1; allSteps && i >= 0; i--) {
-            if (!detail.tells(omissions[i]) && new Layout(content, detail.telling(omissions[i]), scale).fits()) {
+            if (!detail.tells(omissions[i]) && detail.hasRoomFor(omissions[i])
+                    && new Layout(content, detail.telling(omissions[i]), scale).fits()) {
                 detail = detail.telling(omissions[i]);
             }
         }

@@ -72,8 +72,7 @@ final class Situation {
     private static List<String> tried(Plan plan, PlanWords words) {
         List<String> done = new ArrayList<>();
         for (Attempt attempt : plan.file().log()) {
-            done.add(words.phrases().fill("sheet.tried.one", words.names().move(attempt.move()),
-                    words.status().outcome(attempt.outcome())));
+            done.add(words.status().attempt(attempt));
         }
         return done.isEmpty() ? List.of()
                 : List.of(words.phrases().fill("sheet.tried", String.join("; ", done)));

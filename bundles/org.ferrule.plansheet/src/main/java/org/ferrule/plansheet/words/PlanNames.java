@@ -48,6 +48,11 @@ public final class PlanNames {
                 .filter(move -> move.id().equals(id)).map(Move::name).findFirst(), id);
     }
 
+    /** Whether a set-up of the ladder has that id. */
+    boolean isSetup(String id) {
+        return ladder.setups().stream().anyMatch(setup -> setup.id().equals(id));
+    }
+
     /** A statement about the case, without its full stop. */
     public String fact(String id) {
         String words = named(Optional.ofNullable(ladder.facts().get(id)), id).strip();

@@ -12,9 +12,11 @@ import org.ferrule.chart.words.Printable;
 import org.ferrule.escalation.equipment.Candidate;
 import org.ferrule.escalation.equipment.MoveAnswer;
 import org.ferrule.escalation.plan.BailOut;
+import org.ferrule.escalation.plan.Plan;
 import org.ferrule.escalation.plan.Progress;
 import org.ferrule.escalation.plan.StopStatus;
 import org.ferrule.escalation.plan.WireCheck;
+import org.ferrule.escalation.state.Attempt;
 import org.ferrule.escalation.state.Outcome;
 
 /** Where a case stands: the wire, what must be at hand, what is to be delivered, when to stop, the log. */
@@ -100,8 +102,23 @@ public final class StatusWords {
                 Printable.line(problem.detail()));
     }
 
-    /** How an attempt ended. */
-    public String outcome(Outcome outcome) {
-        return outcome.word();
+    /** What was done and how it ended, such as "Small balloon - failed"; a set-up that succeeded is in place. */
+    public String attempt(Attempt attempt) {
+        boolean inPlace = names.isSetup(attempt.move()) && attempt.outcome() == Outcome.CROSSED;
+        return phrases.fill("attempt", names.move(attempt.move()),
+                inPlace ? phrases.get("attempt.inPlace") : attempt.outcome().word());
+    }
+
+    /** Why a plan has no steps: the device is across, the wire is not where it must be, or nothing can be done. */
+    public String noSteps(Plan plan) {
+        if (plan.progress().crossed()) {
+            return phrases.get("noSteps.crossed");
+        }
+        return phrases.get(plan.wireCheck() == WireCheck.DENIED ? "noSteps.wire" : "noSteps.impossible");
+    }
+
+    /** Whether it means something what is not in the plan: not where planning has ended. */
+    public boolean isOpen(Plan plan) {
+        return !plan.progress().crossed() && plan.wireCheck() != WireCheck.DENIED;
     }
 }

@@ -18,6 +18,9 @@ import org.ferrule.escalation.plan.BailOut;
 import org.ferrule.escalation.plan.LeftOut;
 import org.ferrule.escalation.plan.Plan;
 import org.ferrule.escalation.plan.Rung;
+import org.ferrule.escalation.state.Attempt;
+import org.ferrule.escalation.state.Outcome;
+import org.ferrule.escalation.technique.Costs;
 import org.ferrule.escalation.technique.Resource;
 import org.ferrule.plansheet.SamplePlan;
 import org.junit.jupiter.api.Test;
@@ -155,6 +158,16 @@ class PlanWordsTest {
     void theDeviceToBeDeliveredIsToldWithItsVerdict() {
         assertTrue(words.status().delivery(plan.delivery().orElseThrow())
                 .matches("To be delivered: Lutra stent 3.0 x 18, fits by claim, .*; not on the shelf"));
+    }
+
+    @Test
+    void aSetupThatWasDoneIsInPlace() {
+        assertEquals("Guide extension in place \u2013 in place", words.status().attempt(attempt("extension")));
+        assertEquals("Small balloon \u2013 crossed", words.status().attempt(attempt("small")));
+    }
+
+    private static Attempt attempt(String move) {
+        return new Attempt(move, Outcome.CROSSED, Costs.NONE, List.of(), "");
     }
 
     @Test
