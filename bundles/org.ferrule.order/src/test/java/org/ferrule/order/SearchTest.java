@@ -26,7 +26,7 @@ class SearchTest {
 
     @Test
     void findsWhatTryingAllOrdersFinds() {
-        Cases.check(150, random -> {
+        Cases.check(60, random -> {
             RandomProblem problems = new RandomProblem(random);
             OrderProblem problem = problems.problem(3, 4, 2, problems.rules());
             Search.Found found = best(problem, 100_000);
@@ -39,7 +39,7 @@ class SearchTest {
     /** Twenty options and six set-ups have some sixty steps, and in each state some thirty ways on at most. */
     @Test
     void needsAloneAreSolvedWithoutSearching() {
-        Cases.check(40, random -> {
+        Cases.check(20, random -> {
             OrderProblem problem = new RandomProblem(random).problem(6, 20, 3, OrderRules.NONE);
             Search.Found found = best(problem, 66 * 30);
             boolean held = new Relaxation(new Model(problem), 0, new double[0]).isComplete();
@@ -49,7 +49,7 @@ class SearchTest {
 
     @Test
     void tiersTakeLittleSearching() {
-        Cases.check(40, random -> {
+        Cases.check(20, random -> {
             OrderProblem problem = new RandomProblem(random).problem(4, 12, 3,
                     WorkedExamplesTest.rules(true, false, 1));
             Search.Found found = best(problem, 20_000);
@@ -60,7 +60,7 @@ class SearchTest {
 
     @Test
     void tooLittleWorkLeavesAPlanAndATrueBound() {
-        Cases.check(150, random -> {
+        Cases.check(60, random -> {
             RandomProblem problems = new RandomProblem(random);
             OrderRules rules = problems.rules();
             OrderProblem problem = problems.problem(3, 4, 2,
