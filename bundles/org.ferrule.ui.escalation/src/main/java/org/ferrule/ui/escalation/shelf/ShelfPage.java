@@ -20,6 +20,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.forms.IManagedForm;
@@ -60,7 +61,7 @@ public final class ShelfPage extends DocumentPage {
         GridDataFactory.fillDefaults().grab(true, false).applyTo(head);
         scan = new ScanField(toolkit, head, session(), this::added);
         toolkit.createLabel(head, "Filter");
-        filter = toolkit.createText(head, "", SWT.BORDER | SWT.SINGLE | SWT.SEARCH | SWT.ICON_CANCEL);
+        filter = new Text(head, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
         filter.setMessage("Words of a name, lot, place or state, such as \u201cexpired\u201d");
         GridDataFactory.fillDefaults().grab(true, false).span(3, 1).align(SWT.FILL, SWT.CENTER).applyTo(filter);
         filter.addModifyListener(event -> refresh());
@@ -179,8 +180,15 @@ public final class ShelfPage extends DocumentPage {
         return false;
     }
 
+    /** A click into another field of the page brings the focus there, also when it activates the editor. */
     @Override
     public void setFocus() {
-        scan.control().setFocus();
+        Control focused = table.control().getDisplay().getFocusControl();
+        while (focused != null && focused != getPartControl()) {
+            focused = focused.getParent();
+        }
+        if (focused == null) {
+            scan.control().setFocus();
+        }
     }
 }
