@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Properties;
 import java.util.jar.Attributes;
 import java.util.jar.Manifest;
 import java.util.stream.Stream;
@@ -67,10 +68,42 @@ record Bundle(Path file, String name, String version, Optional<String> licenceHe
 
     private static Bundle fromFolder(Path file, Path root) throws IOException {
         Attributes manifest = manifest(file, root.resolve("META-INF/MANIFEST.MF"));
+        Optional<Properties> maven = manifest.getValue("Bundle-SymbolicName") == null ? coordinates(root)
+                : Optional.empty();
+        if (maven.isPresent()) {
+            return new Bundle(file, wrappedName(maven.get()), maven.get().getProperty("version"), Optional.empty(),
+                    Optional.empty());
+        }
         String name = required(file, manifest, "Bundle-SymbolicName").split(";")[0].strip();
         String version = required(file, manifest, "Bundle-Version").strip();
         return new Bundle(file, name, version, Optional.ofNullable(manifest.getValue("Bundle-License")),
                 text(root.resolve("about.html")));
+    }
+
+    /** The Maven coordinates that a plain jar carries; the product ships it wrapped as a bundle. */
+    private static Optional<Properties> coordinates(Path root) throws IOException {
+        Path maven = root.resolve("META-INF/maven");
+        if (!Files.exists(maven)) {
+            return Optional.empty();
+        }
+        try (Stream<Path> files = Files.walk(maven)) {
+            Optional<Path> found = files.filter(path -> path.endsWith("pom.properties")).findFirst();
+            if (found.isEmpty()) {
+                return Optional.empty();
+            }
+            Properties properties = new Properties();
+            try (InputStream in = Files.newInputStream(found.get())) {
+                properties.load(in);
+            }
+            return Optional.of(properties);
+        }
+    }
+
+    /** The name of the bundle that it is wrapped as: the group, and the artifact where the group does not end with it. */
+    private static String wrappedName(Properties maven) {
+        String group = maven.getProperty("groupId");
+        String artifact = maven.getProperty("artifactId");
+        return group.endsWith("." + artifact) ? group : group + "." + artifact;
     }
 
     private static Attributes manifest(Path file, Path manifest) throws IOException {

@@ -56,6 +56,17 @@ class StartJarTest {
     }
 
     @Test
+    void findsAPlainJarByTheNameOfTheBundleThatItIsWrappedAs() throws IOException {
+        plugins.jar("org.lib", "1.0.0", "MIT");
+        plugins.jar("org.lib.reader", "1.0.0", "MIT");
+        Path jar = write(modules.plainJar("org.lib", "lib", "1.0.0"), modules.plainJar("org.lib", "reader", "1.0.0"));
+        try (JarFile file = new JarFile(jar.toFile())) {
+            assertEquals("plugins/org.lib_1.0.0.jar plugins/org.lib.reader_1.0.0.jar",
+                    file.getManifest().getMainAttributes().getValue(Attributes.Name.CLASS_PATH));
+        }
+    }
+
+    @Test
     void rejectsBundleThatIsNotShipped() throws IOException {
         plugins.jar("lib", "1.0.0", "MIT");
         Path other = modules.jar("other", "1.0.0", "MIT");
