@@ -7,11 +7,9 @@ package org.ferrule.escalation.equipment;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 import org.ferrule.escalation.state.SystemState;
 import org.ferrule.escalation.technique.Carrier;
@@ -30,10 +28,10 @@ final class DrawnBack {
     private static final List<Set<Slot>> LESS_AND_LESS = List.of(Set.of(), Set.of(Slot.ANCHOR, Slot.SECOND_WIRE),
             Set.of(Slot.EXTENSION), Set.of(Slot.ANCHOR, Slot.SECOND_WIRE, Slot.EXTENSION));
 
-    private final Map<String, Setup> setups = new HashMap<>();
+    private final Ladder ladder;
 
     DrawnBack(Ladder ladder) {
-        ladder.setups().forEach(setup -> setups.put(setup.id(), setup));
+        this.ladder = ladder;
     }
 
     /** The sets of slots that may be emptied for a move, beginning with none; only what is filled and not needed. */
@@ -62,18 +60,13 @@ final class DrawnBack {
 
     private Set<Slot> needed(Move move) {
         Set<Slot> needed = EnumSet.noneOf(Slot.class);
-        addPlaced(move, needed, new HashSet<>());
+        Stream<Setup> own = move instanceof Setup setup ? Stream.of(setup) : Stream.empty();
+        Stream.concat(own, ladder.setupsOf(move).stream()).flatMap(setup -> setup.placements().stream())
+                .map(Placement::slot).forEach(needed::add);
         if (move.roles().stream().map(Role::carrier).anyMatch(carrier -> carrier == Carrier.SECOND_WIRE)
                 || needed.contains(Slot.ANCHOR)) {
             needed.add(Slot.SECOND_WIRE);
         }
         return needed;
-    }
-
-    private void addPlaced(Move move, Set<Slot> slots, Set<String> seen) {
-        if (move instanceof Setup setup) {
-            setup.placements().stream().map(Placement::slot).forEach(slots::add);
-        }
-        move.setups().stream().filter(seen::add).map(setups::get).forEach(setup -> addPlaced(setup, slots, seen));
     }
 }

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -24,16 +25,28 @@ import org.ferrule.order.OrderProblem;
 final class Leftovers {
     private final Ladder ladder;
     private final Progress progress;
+    private final WireCheck wireCheck;
     private final Survey survey;
     private final ProblemMaker maker;
     private final RemedySearch remedies;
 
-    Leftovers(Ladder ladder, Progress progress, Survey survey, ProblemMaker maker, RemedySearch remedies) {
+    Leftovers(Ladder ladder, Progress progress, WireCheck wireCheck, Survey survey, ProblemMaker maker,
+            RemedySearch remedies) {
         this.ladder = ladder;
         this.progress = progress;
+        this.wireCheck = wireCheck;
         this.survey = survey;
         this.maker = maker;
         this.remedies = remedies;
+    }
+
+    /** Where nothing is planned at all: the device is across, or the wire is known not to lie in the true lumen. */
+    private Optional<LeftOut> whenOver(Move move) {
+        if (progress.crossed()) {
+            return Optional.of(plain(move, LeftOut.Why.NOT_NEEDED));
+        }
+        return wireCheck == WireCheck.DENIED ? Optional.of(new LeftOut(move, LeftOut.Why.IMPOSSIBLE,
+                List.of(new Lack.FactMissing(WireCheck.FACT, true)), List.of())) : Optional.empty();
     }
 
     List<LeftOut> of(List<Rung> rungs, Map<String, MoveAnswer> excluded, OrderProblem problem) {
@@ -43,9 +56,9 @@ final class Leftovers {
         problem.setups().forEach(s -> asked.add(s.id()));
         List<LeftOut> leftOut = new ArrayList<>();
         ladder.techniques().stream().filter(t -> !t.tries().isEmpty() && !planned.contains(t.id()))
-                .forEach(t -> leftOut.add(technique(t, excluded, asked, problem)));
+                .forEach(t -> leftOut.add(whenOver(t).orElseGet(() -> technique(t, excluded, asked, problem))));
         ladder.setups().stream().filter(s -> !planned.contains(s.id()) && !progress.setups().contains(s.id()))
-                .forEach(s -> leftOut.add(setup(s, excluded, asked)));
+                .forEach(s -> leftOut.add(whenOver(s).orElseGet(() -> setup(s, excluded, asked))));
         return leftOut;
     }
 

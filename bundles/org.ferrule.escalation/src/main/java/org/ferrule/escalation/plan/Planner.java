@@ -66,8 +66,8 @@ public final class Planner {
     private Plan assemble(CaseFile file, Progress progress, WireCheck wireCheck, Survey survey, ProblemMaker maker,
             Map<String, MoveAnswer> excluded, OrderProblem problem, OrderedPlan order, List<Rung> rungs,
             Outfitter outfitter) {
-        List<LeftOut> leftOut = new Leftovers(ladder, progress, survey, maker, new RemedySearch(instruments, outfitter))
-                .of(rungs, excluded, problem);
+        List<LeftOut> leftOut = new Leftovers(ladder, progress, wireCheck, survey, maker,
+                new RemedySearch(instruments, outfitter)).of(rungs, excluded, problem);
         return new Plan(file, ladder, progress, wireCheck, without(Axis.DIAGNOSE), rungs, leftOut,
                 without(Axis.LEAVE), bailOut(progress, outfitter),
                 new Delivery(file, outfitter).answer(progress.system()), stops(file, rungs), problem, order);

@@ -72,14 +72,10 @@ final class RemedySearch {
                 : Optional.empty();
     }
 
+    /** What may be drawn back was tried before; what a move needs must stay. That leaves the microcatheter. */
     private Optional<Remedy> takeOut(SystemState system, Role role) {
-        for (Slot slot : List.of(Slot.ANCHOR, Slot.SECOND_WIRE, Slot.EXTENSION)) {
-            Optional<String> device = system.without(slot).flatMap(state -> serves(role, state));
-            if (device.isPresent()) {
-                return Optional.of(new Remedy.TakeOut(slot, device.get()));
-            }
-        }
-        return Optional.empty();
+        return system.without(Slot.MICROCATHETER).flatMap(state -> serves(role, state))
+                .map(device -> new Remedy.TakeOut(Slot.MICROCATHETER, device));
     }
 
     /** A guide that the sheath takes and through which something on the shelf would pass; those on the shelf first. */

@@ -58,11 +58,9 @@ public final class Requirements {
     }
 
     private Optional<Requirement> of(Technique technique) {
-        Set<String> setups = new LinkedHashSet<>();
-        technique.setups().forEach(id -> addWithNeeds(id, setups));
         List<Requirement.Part> parts = new ArrayList<>();
         SystemState state = system;
-        for (Move move : moves(setups, technique)) {
+        for (Move move : moves(technique)) {
             MoveAnswer answer = outfitter.outfit(move, state);
             if (!answer.lacks().stream().allMatch(Requirements::mayStillHold)) {
                 return Optional.empty();
@@ -83,17 +81,10 @@ public final class Requirements {
         return lack instanceof Lack.FactMissing missing && !missing.denied();
     }
 
-    private List<Move> moves(Set<String> setups, Technique technique) {
-        List<Move> moves = new ArrayList<>();
-        ladder.setups().stream().filter(s -> setups.contains(s.id())).forEach(moves::add);
+    private List<Move> moves(Technique technique) {
+        List<Move> moves = new ArrayList<>(ladder.setupsOf(technique));
         moves.add(technique);
         return moves;
-    }
-
-    private void addWithNeeds(String id, Set<String> setups) {
-        if (setups.add(id)) {
-            ladder.setup(id).setups().forEach(other -> addWithNeeds(other, setups));
-        }
     }
 
     private static Stock everything(Instruments instruments, Ladder ladder) {

@@ -7,10 +7,10 @@ package org.ferrule.escalation.plan;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 import org.ferrule.escalation.equipment.MoveAnswer;
 import org.ferrule.escalation.equipment.Outfitter;
@@ -42,17 +42,10 @@ final class Survey {
 
     /** Those that a technique with tries left needs, directly or not, and that have not failed. */
     private List<Setup> relevantSetups() {
-        Set<String> needed = new LinkedHashSet<>();
-        ladder.techniques().stream().filter(this::hasTriesLeft)
-                .forEach(t -> t.setups().forEach(id -> addWithNeeds(id, needed)));
-        return ladder.setups().stream().filter(s -> needed.contains(s.id()))
+        Set<Setup> needed = ladder.techniques().stream().filter(this::hasTriesLeft)
+                .flatMap(t -> ladder.setupsOf(t).stream()).collect(Collectors.toSet());
+        return ladder.setups().stream().filter(needed::contains)
                 .filter(s -> !progress.failedSetups().contains(s.id())).toList();
-    }
-
-    private void addWithNeeds(String id, Set<String> needed) {
-        if (needed.add(id)) {
-            ladder.setup(id).setups().forEach(other -> addWithNeeds(other, needed));
-        }
     }
 
     private Availability availability(Technique technique) {

@@ -57,6 +57,17 @@ public record Ladder(String title, String revision, Map<String, String> facts, L
                 .orElseThrow(() -> new IllegalArgumentException("no set-up is called \"" + id + "\""));
     }
 
+    /** The set-ups that a move needs, directly or through others, in the order of the ladder; not the move itself. */
+    public List<Setup> setupsOf(Move move) {
+        Set<String> needed = new HashSet<>();
+        addNeeded(move, needed);
+        return setups.stream().filter(setup -> needed.contains(setup.id())).toList();
+    }
+
+    private void addNeeded(Move move, Set<String> needed) {
+        move.setups().stream().filter(needed::add).forEach(id -> addNeeded(setup(id), needed));
+    }
+
     private static void requireKnown(Set<String> facts, List<Setup> setups, List<Technique> techniques) {
         Set<String> ids = new HashSet<>();
         Stream.concat(setups.stream(), techniques.stream()).filter(move -> !ids.add(move.id())).findFirst()

@@ -37,6 +37,10 @@ import org.ferrule.escalation.state.CaseFile;
 import org.ferrule.escalation.state.Outcome;
 import org.ferrule.escalation.technique.Axis;
 import org.ferrule.escalation.technique.Costs;
+import org.ferrule.escalation.state.SystemState;
+import org.ferrule.escalation.technique.Goal;
+import org.ferrule.escalation.technique.Carrier;
+import org.ferrule.escalation.technique.Task;
 import org.ferrule.escalation.technique.Hazard;
 import org.ferrule.escalation.technique.Ladder;
 import org.ferrule.escalation.technique.Need;
@@ -176,6 +180,17 @@ class PlannerTest {
     }
 
     @Test
+    void aMicrocatheterInTheWayIsToldAndWhatAStepNeedsIsNot() {
+        Room room = Room.usual().balloon("thick", "3.0 mm", "1.2 mm").has("thick", 1);
+        Technique beside = technique("beside", Axis.MODIFY, tries(2, 0.5), Moves.role("balloon",
+                Moves.ofDevices("thick"), Task.PASS, Carrier.SECOND_WIRE, Goal.LESION, false));
+        SystemState system = Cases.system("guide-6", "wire-300").withSecondWire("wire-190").withMicrocatheter("micro");
+        CaseFile file = Cases.of(system, Map.of("true-lumen", true), Cases.TIME);
+        assertEquals(List.of(new Remedy.TakeOut(Slot.MICROCATHETER, "thick")),
+                leftOut(plan(room, file, ladder(List.of(), beside)), "beside").remedies());
+    }
+
+    @Test
     void whatNobodyStatesDoesNotHold() {
         Technique careful = needing(SMALL, new Need.Fact("no-dissection"));
         LeftOut left = leftOut(plan(stocked(), Cases.usual(), ladder(List.of(), careful)), "small");
@@ -189,6 +204,7 @@ class PlannerTest {
         Plan plan = plan(stocked(), file, ladder(List.of(), SMALL));
         assertEquals(WireCheck.DENIED, plan.wireCheck());
         assertFalse(plan.canGoOn());
+        assertEquals(List.of(new Lack.FactMissing(WireCheck.FACT, true)), leftOut(plan, "small").lacks());
     }
 
     @Test
@@ -288,6 +304,7 @@ class PlannerTest {
         Plan plan = plan(stocked(), Cases.usual().logging(crossed), ladder(List.of(), SMALL, LARGE));
         assertTrue(plan.progress().crossed());
         assertEquals(List.of(), plan.rungs());
+        assertEquals(Why.NOT_NEEDED, leftOut(plan, "large").why());
     }
 
     @Test
