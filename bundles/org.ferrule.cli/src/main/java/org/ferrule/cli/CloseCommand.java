@@ -75,11 +75,15 @@ final class CloseCommand implements Callable<Integer> {
         } catch (IllegalArgumentException e) {
             throw new CommandLineException(file + ": " + e.getMessage());
         }
-        write(file, document);
+        // All that is asked for is made ready before anything is written: a case is closed once only.
+        Map<Path, Document> changed = new LinkedHashMap<>();
+        changed.put(file, document);
         if (count) {
-            count(document, run);
+            count(document, run, changed);
         }
-        return takeUnits && !take(document, run) ? Main.OTHER : Main.FITS;
+        boolean complete = !takeUnits || take(document, run, changed);
+        changed.forEach(this::write);
+        return complete ? Main.FITS : Main.OTHER;
     }
 
     private Map<String, StoredDocument> stored(CaseDocument document) {
@@ -101,17 +105,17 @@ final class CloseCommand implements Callable<Integer> {
                 () -> new CommandLineException(path + " has no ending of a document that a case may name"));
     }
 
-    private void count(CaseDocument document, PlanRun run) {
+    private void count(CaseDocument document, PlanRun run, Map<Path, Document> changed) {
         Path path = file.resolveSibling(document.getTechniques());
         TechniqueLibrary library = documents.require(path, TechniqueLibrary.class, DocumentKind.TECHNIQUES);
         int taken = CountTaking.take(library, Counted.of(run.assembled().file().log(), run.assembled().ladder()));
         if (taken > 0) {
-            write(path, library);
+            changed.put(path, library);
         }
         spec.commandLine().getErr().println(taken + (taken == 1 ? " try" : " tries") + " counted");
     }
 
-    private boolean take(CaseDocument document, PlanRun run) {
+    private boolean take(CaseDocument document, PlanRun run, Map<Path, Document> changed) {
         if (document.getShelf() == null) {
             throw new CommandLineException(file + ": the case names no shelf to take units from");
         }
@@ -119,7 +123,7 @@ final class CloseCommand implements Callable<Integer> {
         ShelfDocument shelf = documents.require(path, ShelfDocument.class, DocumentKind.SHELF);
         List<String> missing = UnitTaking.take(shelf, run.assembled().file().log());
         missing.forEach(spec.commandLine().getErr()::println);
-        write(path, shelf);
+        changed.put(path, shelf);
         return missing.isEmpty();
     }
 

@@ -97,6 +97,18 @@ class CloseCommandTest {
     }
 
     @Test
+    void aCaseWithoutAShelfStaysOpenWhereUnitsAreToBeTaken() throws IOException {
+        Files.writeString(file, Files.readString(file).replace("  \"shelf\": \"" + SHELF + "\",\n", ""));
+        byte[] before = Files.readAllBytes(file);
+        byte[] techniques = Files.readAllBytes(folder.resolve(TECHNIQUES));
+        Run run = Run.of("close", file, "--ended", "stopped", "--count", "--take-units");
+        assertEquals(2, run.exitCode());
+        assertTrue(run.err().contains("the case names no shelf"), run::err);
+        assertArrayEquals(before, Files.readAllBytes(file));
+        assertArrayEquals(techniques, Files.readAllBytes(folder.resolve(TECHNIQUES)));
+    }
+
+    @Test
     void aClosedCaseIsNotClosedAgain() {
         assertEquals(0, Run.of("close", file, "--ended", "stopped", "--day", "2026-04-09").exitCode());
         Run again = Run.of("close", file, "--ended", "stopped");
