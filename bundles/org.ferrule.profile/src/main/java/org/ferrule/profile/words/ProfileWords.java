@@ -127,10 +127,11 @@ public final class ProfileWords {
     }
 
     private String interval(String centre, Figure figure, boolean assumed) {
-        boolean exact = figure.low().equals(figure.high());
-        return exact && !assumed ? centre
-                : phrases.fill(assumed ? "value.assumed" : "value.interval", centre, lengths.lowEnd(figure.low()),
-                        lengths.highEnd(figure.high()));
+        if (figure.low().equals(figure.high())) {
+            return assumed ? phrases.fill("value.exactAssumed", centre) : centre;
+        }
+        return phrases.fill(assumed ? "value.assumed" : "value.interval", centre, lengths.lowEnd(figure.low()),
+                lengths.highEnd(figure.high()));
     }
 
     /** What a curve says of a station. */

@@ -44,10 +44,13 @@ class DifferencesTest {
     @Test
     void tellsProfilesAndLengths() {
         Differences table = devices(BALLOON, CATHETER).compare().differences();
-        assertEquals(List.of("0.43 mm", "0.90 mm"), texts(table, Quantity.ENTRY_PROFILE));
-        assertEquals(List.of("0.85 mm", "\u2013"), texts(table, Quantity.CROSSING_PROFILE));
-        assertEquals(List.of("0.85 mm, from 4.0 mm", "0.90 mm, from 0 cm"), texts(table, Quantity.LARGEST_PROFILE));
-        assertEquals(List.of("0.96 mm, from 25.0 cm", "\u2013"), texts(table, Quantity.LARGEST_WITH_WIRE));
+        assertEquals(List.of("0.43 mm (assumed exact)", "0.90 mm (assumed exact)"),
+                texts(table, Quantity.ENTRY_PROFILE));
+        assertEquals(List.of("0.85 mm (assumed exact)", "\u2013"), texts(table, Quantity.CROSSING_PROFILE));
+        assertEquals(List.of("0.85 mm (assumed exact), from 4.0 mm", "0.90 mm (assumed exact), from 0 cm"),
+                texts(table, Quantity.LARGEST_PROFILE));
+        assertEquals(List.of("0.96 mm (assumed exact), from 25.0 cm", "\u2013"),
+                texts(table, Quantity.LARGEST_WITH_WIRE));
         assertEquals(List.of("142.0 cm", "135.0 cm"), texts(table, Quantity.EFFECTIVE_LENGTH));
         assertEquals(List.of("25.0 cm", "\u2013"), texts(table, Quantity.EXIT_PORT));
         assertEquals(Optional.of(length("7 cm")), table.row(Quantity.EFFECTIVE_LENGTH).orElseThrow().spread());
@@ -68,7 +71,7 @@ class DifferencesTest {
                 "0.6 mm");
         Differences table = devices(BALLOON, gap).compare().differences();
         assertEquals("unknown", texts(table, Quantity.LARGEST_PROFILE).get(1));
-        assertEquals("0.60 mm", texts(table, Quantity.ENTRY_PROFILE).get(1));
+        assertEquals("0.60 mm (assumed exact)", texts(table, Quantity.ENTRY_PROFILE).get(1));
         assertTrue(table.row(Quantity.LARGEST_PROFILE).orElseThrow().spread().isEmpty());
     }
 
