@@ -56,8 +56,10 @@ final class Layers {
         SEES.put("model", "quantity shelf thresholds");
         SEES.put("model.edit", "quantity model");
         SEES.put("io.json", "quantity model");
-        SEES.put("io.pdf", "picture chart");
+        SEES.put("io.fonts", "picture");
+        SEES.put("io.pdf", "picture chart io.fonts");
         SEES.put("io.svg", "picture chart");
+        SEES.put("io.png", "picture io.fonts");
         SEES.put("io.csv", "quantity fit chart");
         SEES.put("engine",
                 "quantity geometry fit picture chart model escalation shelf order thresholds plansheet purchase");
