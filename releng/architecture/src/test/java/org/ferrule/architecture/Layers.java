@@ -65,7 +65,7 @@ final class Layers {
                 "quantity geometry fit picture chart model escalation shelf order thresholds plansheet purchase");
         SEES.put("cli",
                 "quantity geometry statistics calc fit picture chart shelf order escalation plansheet purchase model io.json io.pdf "
-                        + "io.svg io.csv engine");
+                        + "io.svg io.csv engine balloon profile");
         SEES.put("ui", "quantity geometry fit picture chart model model.edit io.json engine");
         SEES.put("ui.devices", SEES.get("ui") + " ui");
         SEES.put("ui.fit", SEES.get("ui") + " ui calc io.pdf io.svg io.csv");
