@@ -217,6 +217,11 @@ public final class PictureCanvas extends Canvas {
         return picture.groupsAt(toScreen.inverse().apply(new Point(x, y)), NEAR_PIXELS / toScreen.scale());
     }
 
+    /** Returns the place of the picture at a place of the canvas, in millimetres. */
+    public Point toPicture(int x, int y) {
+        return toScreen.inverse().apply(new Point(x, y));
+    }
+
     /** Returns where on the canvas the groups with the name lie. */
     public Optional<Rectangle> boundsOf(String id) {
         return outlines(id).stream().map(Path::bounds).reduce(Box::union)
