@@ -2,7 +2,7 @@
  * Copyright (c) 2026 the Ferrule authors.
  * SPDX-License-Identifier: EPL-2.0
  */
-package org.ferrule.io.pdf;
+package org.ferrule.io.fonts;
 
 import java.util.Locale;
 import java.util.Optional;
@@ -16,9 +16,16 @@ public final class MissingGlyphException extends IllegalArgumentException {
     private final int codePoint;
     private final String text;
 
-    MissingGlyphException(int codePoint, String text, FontFace face) {
+    /**
+     * A refusal.
+     *
+     * @param codePoint the character, as a Unicode code point
+     * @param text the whole text that holds it
+     * @param face the face that lacks it
+     */
+    public MissingGlyphException(int codePoint, String text, FontFace face) {
         super(String.format(Locale.ROOT, "The character \"%s\" (U+%04X, %s) in the text \"%s\" is not in the font %s",
-                Character.toString(codePoint), codePoint, name(codePoint), text, Fonts.name(face)));
+                Character.toString(codePoint), codePoint, name(codePoint), text, FontFiles.name(face)));
         this.codePoint = codePoint;
         this.text = text;
     }
