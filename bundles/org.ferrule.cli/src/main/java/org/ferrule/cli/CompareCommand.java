@@ -15,8 +15,10 @@ import org.ferrule.cli.internal.CompareJson;
 import org.ferrule.cli.internal.CompareRun;
 import org.ferrule.cli.internal.CompareText;
 import org.ferrule.cli.internal.LibraryOptions;
+import org.ferrule.cli.internal.UnitOption;
 import org.ferrule.engine.catalogue.ReferenceException;
 import org.ferrule.fit.rules.RuleSetException;
+import org.ferrule.profile.words.ProfileWords;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -52,6 +54,9 @@ final class CompareCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "FILE", description = "Where to write pages with the plot, as .pdf, .svg or .png; may be given several times.")
     private List<Path> outputs = new ArrayList<>();
 
+    @Mixin
+    private UnitOption unit = new UnitOption();
+
     @Option(names = "--json", description = "Writes the comparison as JSON.")
     private boolean json;
 
@@ -59,14 +64,15 @@ final class CompareCommand implements Callable<Integer> {
     public Integer call() {
         try {
             CompareRun run = CompareRun.of(documents, devices, from, lumens, wire);
+            ProfileWords words = ProfileWords.english(unit.preferences());
             for (Path output : outputs) {
-                run.export(output, whole).forEach(file -> spec.commandLine().getErr().println("wrote " + file));
+                run.export(output, whole, words).forEach(file -> spec.commandLine().getErr().println("wrote " + file));
             }
             PrintWriter out = spec.commandLine().getOut();
             if (json) {
                 out.println(new CompareJson(run.comparison()).write().toPrettyString());
             } else {
-                new CompareText(run.comparison()).lines().forEach(out::println);
+                new CompareText(run.comparison(), words).lines().forEach(out::println);
             }
             return Main.FITS;
         } catch (ReferenceException | RuleSetException e) {

@@ -86,6 +86,7 @@ class CompareCommandTest {
         assertRefused("2 to 8 devices can be compared, not 1", "dun-sc-200-15");
         assertRefused("is no landmark", "dun-sc-200-15", "dun-sc-300-15", "--from", "hub");
         assertRefused("--wire \"14\"", "dun-sc-200-15", "dun-sc-300-15", "--wire", "14");
+        assertRefused("--unit must be mm, in or Fr", "dun-sc-200-15", "dun-sc-300-15", "--unit", "cm");
         assertRefused("no-such", "dun-sc-200-15", "no-such");
         assertRefused("known are .pdf, .svg, .png", "dun-sc-200-15", "dun-sc-300-15", "--out",
                 folder.resolve("compared.doc"));

@@ -36,6 +36,11 @@ public record LumenPassage(int device, int line, FirstContacts contacts, Optiona
         return contacts.worst().flatMap(this::station);
     }
 
+    /** Whether the worst case meets the wall anywhere else than where the device is proved to stop. */
+    public boolean isWorseAtItsWorst() {
+        return worstAt().isPresent() && !worstAt().equals(stopsAt());
+    }
+
     private Optional<Length> station(Meeting meeting) {
         return landmark.map(from -> meeting.at().deviceStation().minus(from));
     }

@@ -14,7 +14,6 @@ import org.ferrule.chart.page.Basis;
 import org.ferrule.chart.page.Edition;
 import org.ferrule.chart.page.Imprint;
 import org.ferrule.chart.page.PaperFormat;
-import org.ferrule.chart.words.UnitPreferences;
 import org.ferrule.engine.catalogue.Catalogue;
 import org.ferrule.engine.chart.LumenReference;
 import org.ferrule.fit.device.Device;
@@ -33,7 +32,6 @@ import org.ferrule.profile.page.ProfilePages;
 import org.ferrule.profile.plot.View;
 import org.ferrule.profile.words.ProfileWords;
 import org.ferrule.quantity.Dimension;
-import org.ferrule.quantity.LengthUnit;
 import org.ferrule.quantity.QuantitySyntaxException;
 
 /** A comparison of devices of some libraries. */
@@ -88,18 +86,12 @@ public final class CompareRun {
         return comparison;
     }
 
-    /** The words of a comparison: millimetres with inches behind. */
-    static ProfileWords words() {
-        return ProfileWords.english(UnitPreferences.in(LengthUnit.MILLIMETRE).with(LengthUnit.INCH));
-    }
-
     /**
      * Writes the pages in the format that the file's name asks for, and returns the files written.
      *
      * @param whole whether the plot shows the whole length
      */
-    public List<Path> export(Path output, boolean whole) {
-        ProfileWords words = words();
+    public List<Path> export(Path output, boolean whole, ProfileWords words) {
         Imprint imprint = new Imprint(words.phrases().get("page.title"), "", "", "", LocalDate.now());
         List<String> conditions = wire.map(text -> List.of(words.phrases().fill("page.wire", text))).orElse(List.of());
         Basis basis = new Basis(new Edition(comparison.rules().title(), comparison.rules().revision()), libraries,

@@ -18,11 +18,13 @@ public final class CompareText {
     private static final String INDENT = "  ";
 
     private final ProfileComparison comparison;
-    private final ProfileWords words = CompareRun.words();
+    private final ProfileWords words;
     private final FindingWords findings;
 
-    public CompareText(ProfileComparison comparison) {
+    /** A comparison in those words. */
+    public CompareText(ProfileComparison comparison, ProfileWords words) {
         this.comparison = comparison;
+        this.words = words;
         this.findings = new FindingWords(comparison, words);
     }
 
@@ -64,7 +66,7 @@ public final class CompareText {
     private List<String> cells(Differences.Row row) {
         List<String> cells = new ArrayList<>(List.of(words.quantity(row.quantity())));
         row.values().stream().map(words::value).forEach(cells::add);
-        cells.add(words.spread(row.spread()));
+        cells.add(words.spread(row));
         return cells;
     }
 

@@ -56,7 +56,7 @@ final class DifferencesTable {
     private static List<String> cells(Differences.Row row, ProfileWords words) {
         List<String> cells = new ArrayList<>(List.of(words.quantity(row.quantity())));
         row.values().forEach(value -> cells.add(words.value(value)));
-        cells.add(words.spread(row.spread()));
+        cells.add(words.spread(row));
         return cells;
     }
 

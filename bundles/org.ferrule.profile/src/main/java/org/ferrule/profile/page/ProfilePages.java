@@ -25,7 +25,7 @@ import org.ferrule.profile.plot.ProfilePlot;
  */
 public final class ProfilePages {
     private static final double GAP_MM = 4;
-    private static final double LEAST_PLOT_MM = 92;
+    private static final double LEAST_PLOT_MM = 120;
     private static final int COLUMNS = 3;
 
     private final ProfileContent content;

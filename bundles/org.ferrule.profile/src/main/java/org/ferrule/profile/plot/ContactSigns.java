@@ -40,8 +40,8 @@ final class ContactSigns {
     }
 
     private void draw(PictureBuilder g, LumenPassage passage) {
-        Optional<Length> worst = passage.worstAt().filter(at -> !passage.stopsAt().equals(Optional.of(at)));
-        worst.ifPresent(at -> sign(g, passage, "worst", point(at, passage.contacts().worst(), true)));
+        passage.worstAt().filter(at -> passage.isWorseAtItsWorst())
+                .ifPresent(at -> sign(g, passage, "worst", point(at, passage.contacts().worst(), true)));
         passage.stopsAt().ifPresent(at -> sign(g, passage, "stop", point(at, passage.contacts().stop(), false)));
     }
 

@@ -24,7 +24,7 @@ import org.ferrule.picture.TextStyle;
 public final class PlotLegend {
     private static final double SAMPLE_MM = 9;
     private static final double GAP_MM = 4;
-    private static final double WIDEST_MM = 96;
+    private static final double WIDEST_MM = 128;
 
     private final TextStyle style;
     private final double widthMm;

@@ -19,6 +19,7 @@ import org.ferrule.picture.PictureBuilder;
 import org.ferrule.picture.TextLayout;
 import org.ferrule.picture.TextMeasure;
 import org.ferrule.picture.TextStyle;
+import org.ferrule.profile.LumenPassage;
 import org.ferrule.profile.ProfileComparison;
 import org.ferrule.profile.ProfiledDevice;
 import org.ferrule.profile.curve.Curve;
@@ -38,7 +39,7 @@ import org.ferrule.quantity.LengthUnit;
  */
 public final class ProfilePlot {
     private static final double MARGIN_MM = 2;
-    private static final double HEADROOM = 1.08;
+    private static final double HEADROOM = 1.14;
     private static final double LEAST_PLOT_MM = 20;
     private static final double CENTIMETRES_FROM_MM = 60;
 
@@ -64,7 +65,7 @@ public final class ProfilePlot {
         this.findings = new FindingWords(comparison, words);
         this.widthMm = widthMm;
         this.heightMm = heightMm;
-        this.style = TextStyle.ofPt(Math.max(6.5, Math.min(9, 6.5 + (widthMm - 80) / 60))).condensed();
+        this.style = TextStyle.ofPt(Math.max(6.5, Math.min(8, 6.5 + (widthMm - 80) / 80))).condensed();
         this.legend = legend();
         this.area = laidOut();
     }
@@ -81,12 +82,12 @@ public final class ProfilePlot {
             made.curve(CurveLook.of(i), "legend:" + comparison.devices().get(i).id(), findings.device(i));
         }
         for (int i = 0; i < comparison.lines().size(); i++) {
-            made.line("line:" + ProfileWords.lineSign(i), findings.line(i));
+            made.line("line:" + ProfileWords.lineSign(i), findings.shortLine(i));
         }
         if (comparison.passages().stream().anyMatch(p -> p.stopsAt().isPresent())) {
             made.contact(true, words.phrases().get("plot.stop"));
         }
-        if (comparison.passages().stream().anyMatch(p -> p.worstAt().isPresent())) {
+        if (comparison.passages().stream().anyMatch(LumenPassage::isWorseAtItsWorst)) {
             made.contact(false, words.phrases().get("plot.worst"));
         }
         if (!comparison.crossings().isEmpty()) {

@@ -11,10 +11,7 @@ import java.util.stream.Stream;
 
 import org.ferrule.profile.ProfileComparison;
 import org.ferrule.profile.ProfiledDevice;
-import org.ferrule.profile.curve.Curve;
-import org.ferrule.profile.curve.DeviceCurves;
 import org.ferrule.profile.curve.Mark;
-import org.ferrule.profile.curve.Piece;
 import org.ferrule.quantity.Length;
 import org.ferrule.quantity.LengthUnit;
 
@@ -56,8 +53,8 @@ public record View(Length from, Length to, Optional<Diameters> diameters, boolea
     }
 
     /**
-     * The part where devices differ most: up to the last exit port, rigid part, marker, crossing or first contact, or
-     * to the last end of a largest part; everything when that is not much shorter.
+     * The part where devices differ most: up to the last exit port, rigid part, marker, crossing, first contact or
+     * beginning of a largest part; everything when that is not much shorter.
      */
     public static View distal(ProfileComparison comparison) {
         Length last = events(comparison).max(Comparator.naturalOrder()).orElse(comparison.to());
@@ -74,17 +71,12 @@ public record View(Length from, Length to, Optional<Diameters> diameters, boolea
 
     private static Stream<Length> events(ProfileComparison comparison) {
         Stream<Length> marks = comparison.devices().stream().map(ProfiledDevice::curves).flatMap(Optional::stream)
-                .flatMap(curves -> Stream.concat(curves.marks().stream().map(Mark::to), largest(curves)));
+                .flatMap(curves -> Stream.concat(curves.marks().stream().map(Mark::to),
+                        curves.outer().largestAt().stream()));
         Stream<Length> crossings = comparison.crossings().stream().map(c -> c.crossing().station());
         Stream<Length> contacts = comparison.passages().stream()
                 .flatMap(p -> Stream.of(p.stopsAt(), p.worstAt()).flatMap(Optional::stream));
         return Stream.of(marks, crossings, contacts).flatMap(stations -> stations);
-    }
-
-    private static Stream<Length> largest(DeviceCurves curves) {
-        Curve outer = curves.outer();
-        return outer.largestAt().stream().flatMap(at -> outer.pieces().stream()
-                .filter(piece -> piece.from().compareTo(at) <= 0 && piece.to().compareTo(at) > 0).map(Piece::to));
     }
 
     /** The length in sight. */

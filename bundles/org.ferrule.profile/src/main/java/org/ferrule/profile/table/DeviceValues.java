@@ -64,15 +64,14 @@ final class DeviceValues {
     }
 
     private Value crossingProfile() {
-        List<String> names = device.sections().stream().filter(ShaftSection::crossingProfile).map(ShaftSection::name)
-                .toList();
-        List<Piece> pieces = curves.outer().pieces().stream().filter(piece -> names.contains(piece.section()))
-                .toList();
-        if (names.isEmpty()) {
-            return NONE;
-        }
-        Curve curve = new Curve(Curve.Kind.OUTER, "", pieces);
-        return largest(curve, Optional.empty());
+        List<ShaftSection> profiles = device.sections().stream().filter(ShaftSection::crossingProfile).toList();
+        List<Piece> pieces = curves.outer().pieces().stream()
+                .filter(piece -> profiles.stream().anyMatch(section -> isOf(piece, section))).toList();
+        return profiles.isEmpty() ? NONE : largest(new Curve(Curve.Kind.OUTER, "", pieces), Optional.empty());
+    }
+
+    private static boolean isOf(Piece piece, ShaftSection section) {
+        return piece.section().equals(section.name()) && piece.from().equals(section.from());
     }
 
     private static Value largest(Curve curve, Optional<Length> at) {

@@ -31,12 +31,24 @@ public final class FindingWords {
         return ProfileWords.letter(number) + " " + comparison.devices().get(number).name();
     }
 
-    /** A lumen that is to be passed, with its diameter. */
-    public String line(int number) {
+    /** A lumen that is to be passed: its sign and its name, and its narrowest diameter where that is known. */
+    public String shortLine(int number) {
+        return comparison.lines().get(number).narrowest().map(figure -> words.phrases().fill("line.short",
+                named(number), words.lengths().lumen(figure.centre())))
+                .orElseGet(() -> words.phrases().fill("line.unknown", named(number)));
+    }
+
+    private String named(int number) {
         LumenLine line = comparison.lines().get(number);
         String name = ProfileWords.lineSign(number) + " " + line.name();
-        String named = line.outer().device().lumens().size() > 1
+        return line.outer().device().lumens().size() > 1
                 ? words.phrases().fill("line.label", name, line.lumen().name()) : name;
+    }
+
+    /** A lumen that is to be passed, with its diameter as an interval. */
+    public String line(int number) {
+        LumenLine line = comparison.lines().get(number);
+        String named = named(number);
         boolean assumed = line.outer().bore(line.lumen()).stream().anyMatch(s -> !s.notes().isEmpty());
         return line.narrowest()
                 .map(figure -> words.phrases().fill("line.narrowest", named, words.inner(figure, assumed)))

@@ -6,7 +6,6 @@ package org.ferrule.profile.words;
 
 import java.util.Locale;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 import org.ferrule.chart.words.LengthWords;
@@ -17,6 +16,7 @@ import org.ferrule.profile.Landmark;
 import org.ferrule.profile.curve.Curve;
 import org.ferrule.profile.curve.Mark;
 import org.ferrule.profile.curve.Reading;
+import org.ferrule.profile.table.Differences;
 import org.ferrule.profile.table.Quantity;
 import org.ferrule.profile.table.StiffnessJump;
 import org.ferrule.profile.table.Value;
@@ -157,8 +157,10 @@ public final class ProfileWords {
         return lengths.length(length);
     }
 
-    /** By how much values differ, if that can be told. */
-    public String spread(Optional<Length> spread) {
-        return spread.map(lengths::plain).orElse(phrases.get("value.none"));
+    /** By how much the values of a row differ, if that can be told. */
+    public String spread(Differences.Row row) {
+        boolean along = row.values().stream().anyMatch(Value.Distance.class::isInstance);
+        return row.spread().map(spread -> along ? lengths.length(spread) : lengths.plain(spread))
+                .orElse(phrases.get("value.none"));
     }
 }

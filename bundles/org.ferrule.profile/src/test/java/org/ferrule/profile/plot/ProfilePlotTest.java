@@ -14,7 +14,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -23,10 +22,9 @@ import org.ferrule.chart.words.UnitPreferences;
 import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.fit.sample.SampleDevice;
 import org.ferrule.fit.sample.TestRules;
-import org.ferrule.picture.Element;
 import org.ferrule.picture.Group;
 import org.ferrule.picture.Point;
-import org.ferrule.picture.Text;
+import org.ferrule.profile.Drawn;
 import org.ferrule.profile.ProfileComparison;
 import org.ferrule.profile.words.ProfileWords;
 import org.ferrule.quantity.LengthUnit;
@@ -60,17 +58,17 @@ class ProfilePlotTest {
         ProfilePlot plot = new ProfilePlot(comparison, View.distal(comparison), WORDS, 240, 150);
         Point contact = new Point(plot.xMm(length("4 mm")), plot.area().y(1.1));
         assertTrue(ids(plot.picture().groupsAt(contact, 0.3)).contains("contact:large:L1:stop"));
-        assertTrue(all(plot.picture().elements()).contains("line:L1"));
+        assertTrue(Drawn.ids(plot.picture()).contains("line:L1"));
     }
 
     @Test
     void bandsAndLumensCanBeLeftOut() {
         ProfileComparison comparison = devices(SMALL, LARGE).under(TestRules.usual()).compare();
         View view = View.distal(comparison);
-        List<String> with = all(ProfilePlot.picture(comparison, view, WORDS, 240, 150).elements());
+        List<String> with = Drawn.ids(ProfilePlot.picture(comparison, view, WORDS, 240, 150));
         assertTrue(with.contains("band:small") && with.contains("curve:small:inner:wire"));
-        List<String> without = all(ProfilePlot
-                .picture(comparison, view.withBands(false).withLumens(false), WORDS, 240, 150).elements());
+        List<String> without = Drawn.ids(ProfilePlot
+                .picture(comparison, view.withBands(false).withLumens(false), WORDS, 240, 150));
         assertFalse(without.contains("band:small") || without.contains("curve:small:inner:wire"));
     }
 
@@ -78,7 +76,7 @@ class ProfilePlotTest {
     void legendNamesEveryDeviceAndUnits() {
         ProfileComparison comparison = devices(SMALL, rod("plain", DeviceKind.MICROCATHETER, "135 cm", "0.9 mm"))
                 .from("exit port").compare();
-        List<String> texts = texts(ProfilePlot.picture(comparison, View.whole(comparison), WORDS, 240, 150).elements());
+        List<String> texts = Drawn.texts(ProfilePlot.picture(comparison, View.whole(comparison), WORDS, 240, 150));
         assertTrue(texts.contains("A small") && texts.contains("B plain"));
         assertTrue(texts.contains("diameter, mm"));
         assertTrue(texts.contains("B plain: not drawn, it has no exit port or nobody states where"), texts.toString());
@@ -87,8 +85,8 @@ class ProfilePlotTest {
     @Test
     void inchesAreNumberedInInches() {
         ProfileComparison comparison = devices(SMALL, LARGE).compare();
-        List<String> texts = texts(ProfilePlot.picture(comparison, View.whole(comparison),
-                ProfileWords.english(UnitPreferences.in(LengthUnit.INCH)), 240, 150).elements());
+        List<String> texts = Drawn.texts(ProfilePlot.picture(comparison, View.whole(comparison),
+                ProfileWords.english(UnitPreferences.in(LengthUnit.INCH)), 240, 150));
         assertTrue(texts.contains("diameter, in") && texts.contains("0.010"), texts.toString());
     }
 
@@ -124,28 +122,5 @@ class ProfilePlotTest {
 
     private static List<String> ids(List<Group> groups) {
         return groups.stream().flatMap(group -> group.frame().id().stream()).toList();
-    }
-
-    private static List<String> all(List<Element> elements) {
-        List<String> ids = new ArrayList<>();
-        for (Element element : elements) {
-            if (element instanceof Group group) {
-                group.frame().id().ifPresent(ids::add);
-                ids.addAll(all(group.elements()));
-            }
-        }
-        return ids;
-    }
-
-    private static List<String> texts(List<Element> elements) {
-        List<String> texts = new ArrayList<>();
-        for (Element element : elements) {
-            if (element instanceof Group group) {
-                texts.addAll(texts(group.elements()));
-            } else if (element instanceof Text text) {
-                texts.add(text.string());
-            }
-        }
-        return texts;
     }
 }
