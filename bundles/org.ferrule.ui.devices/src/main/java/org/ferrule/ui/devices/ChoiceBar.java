@@ -24,6 +24,7 @@ import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.dialogs.ListSelectionDialog;
+import org.ferrule.ui.devices.grid.GridColumns;
 import org.ferrule.ui.devices.grid.SheetGrid;
 import org.ferrule.ui.devices.sheet.Choice;
 import org.ferrule.ui.devices.sheet.Listing;
@@ -92,7 +93,7 @@ final class ChoiceBar {
         int height = bar.computeSize(width, SWT.DEFAULT).y;
         if (width > 0 && bar.getSize().y != height) {
             GridDataFactory.fillDefaults().grab(true, false).hint(200, height).applyTo(bar);
-            bar.getParent().layout();
+            bar.requestLayout();
         }
     }
 
@@ -182,10 +183,14 @@ final class ChoiceBar {
     }
 
     private void fillColumns(MenuButton menu) {
+        GridColumns shown = grid.shownColumns();
         for (SheetColumn column : grid.columns()) {
-            menu.check(column.title(), grid.isShown(column), () -> grid.show(column, !grid.isShown(column)));
+            menu.check(column.title(), shown.isShown(column), () -> {
+                grid.finishTyping();
+                shown.show(column, !shown.isShown(column));
+            });
         }
         menu.separator();
-        menu.push("First order and widths, all shown", grid::resetColumns);
+        menu.push("First order and widths, all shown", shown::reset);
     }
 }

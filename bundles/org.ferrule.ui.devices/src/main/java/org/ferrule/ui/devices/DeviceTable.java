@@ -16,30 +16,15 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
-import org.eclipse.swt.events.SelectionListener;
-import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
-import org.ferrule.model.Device;
 import org.ferrule.model.DeviceParts;
 import org.ferrule.model.ElementPath;
-import org.ferrule.model.ModelPackage.Literals;
-import org.eclipse.ui.IWorkbenchCommandConstants;
-import org.ferrule.ui.devices.clip.CellClipboard;
-import org.ferrule.ui.devices.find.ReplaceCommand;
-import org.ferrule.ui.devices.find.ReplaceDialog;
 import org.ferrule.ui.devices.grid.GridActions;
 import org.ferrule.ui.devices.grid.SheetGrid;
-import org.ferrule.ui.devices.next.NextSize;
-import org.ferrule.ui.devices.next.NextSizeDialog;
-import org.ferrule.ui.devices.part.Deletion;
 import org.ferrule.ui.devices.part.EditContext;
-import org.ferrule.ui.devices.part.PartEdits;
-import org.ferrule.ui.devices.part.Shown;
-import org.ferrule.ui.devices.sheet.CellClearing;
 import org.ferrule.ui.devices.sheet.Choice;
-import org.ferrule.ui.devices.sheet.FillDown;
 import org.ferrule.ui.devices.sheet.Listing;
 import org.ferrule.ui.devices.sheet.SheetColumn;
 import org.ferrule.ui.devices.sheet.SheetColumns;
@@ -47,7 +32,6 @@ import org.ferrule.ui.devices.sheet.SheetProblems;
 import org.ferrule.ui.devices.sheet.SheetRow;
 import org.ferrule.ui.devices.sheet.SheetRows;
 import org.ferrule.ui.devices.sheet.SourceAge;
-import org.ferrule.ui.devices.table.FocusCommand;
 import org.ferrule.ui.document.DocumentChange;
 import org.ferrule.ui.look.Colours;
 
@@ -66,12 +50,8 @@ final class DeviceTable {
     private final Label count;
     private final SheetGrid grid;
     private final ChoiceBar choices;
-    private final CellClipboard clipboard;
+    private final DeviceActions actions;
     private final Runnable filtering = this::relist;
-    private Button add;
-    private Button duplicate;
-    private Button next;
-    private Button delete;
     private Consumer<Optional<DeviceParts>> listener = device -> {
     };
     private Consumer<List<SheetRow>> severalListener = several -> {
@@ -87,7 +67,8 @@ final class DeviceTable {
         listing = new Listing(new Choice(problems, new SourceAge(LocalDate.now())));
         root = context.toolkit().createComposite(parent);
         GridLayoutFactory.fillDefaults().spacing(0, 6).extendedMargins(0, 6, 0, 0).applyTo(root);
-        Composite top = row(root);
+        actions = new DeviceActions(context, feature, this::showAll, added -> wanted = added);
+        Composite top = DeviceActions.row(context, root);
         filter = new Text(top, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
         filter.setMessage("Filter by id, name, maker, kind, size or code");
         filter.setToolTipText("Shows what has all of these words");
@@ -98,36 +79,11 @@ final class DeviceTable {
         GridLayoutFactory.fillDefaults().applyTo(bar);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
         grid = new SheetGrid(root, listing, SheetColumns.of(feature, problems), problems, context.session(),
-                new GridActions(this::add, this::fillDown), feature.getName());
-        clipboard = new CellClipboard(grid, context.session(), feature);
+                new GridActions(actions::add, actions::fillDown), feature.getName());
         GridDataFactory.fillDefaults().grab(true, true).hint(200, 120).applyTo(grid.control());
         choices = new ChoiceBar(bar, feature, grid, this::relist, this::showAlone);
-        createButtons(row(root));
+        actions.connect(grid, root);
         listen();
-    }
-
-    private Composite row(Composite parent) {
-        Composite row = context.toolkit().createComposite(parent);
-        GridLayoutFactory.fillDefaults().numColumns(5).spacing(8, 0).applyTo(row);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
-        return row;
-    }
-
-    private void createButtons(Composite row) {
-        add = button(row, "Add", this::add);
-        duplicate = button(row, "Duplicate", this::duplicate);
-        if (feature == Literals.DEVICE_LIBRARY__DEVICES) {
-            next = button(row, "Next size...", this::nextSize);
-        }
-        delete = button(row, "Delete", this::deleteDevices);
-        button(row, "Find...", this::find);
-    }
-
-    private Button button(Composite parent, String text, Runnable action) {
-        Button button = context.toolkit().createButton(parent, text, SWT.PUSH);
-        button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> action.run()));
-        GridDataFactory.fillDefaults().hint(96, SWT.DEFAULT).applyTo(button);
-        return button;
     }
 
     private void showAlone(boolean alone) {
@@ -142,15 +98,6 @@ final class DeviceTable {
             }
         });
         grid.onSelect(this::selected);
-        bind(IWorkbenchCommandConstants.EDIT_DELETE, this::deleteSelected);
-        bind(IWorkbenchCommandConstants.EDIT_COPY, clipboard::copy);
-        bind(IWorkbenchCommandConstants.EDIT_PASTE, clipboard::paste);
-        bind(IWorkbenchCommandConstants.EDIT_SELECT_ALL, grid::selectAll);
-        bind(IWorkbenchCommandConstants.EDIT_FIND_AND_REPLACE, this::find);
-    }
-
-    private void bind(String command, Runnable action) {
-        FocusCommand.bind(grid.control(), context.services(), command, action);
     }
 
     /** Sets what is done when another device is selected, by the user or otherwise. */
@@ -249,22 +196,9 @@ final class DeviceTable {
         List<SheetRow> selection = grid.selection().rows();
         Optional<DeviceParts> one = selection.size() == 1 ? Optional.of(selection.get(0).parts()) : Optional.empty();
         one.ifPresent(device -> shownPath = ElementPath.of(device));
-        boolean editable = context.session().editable();
-        add.setEnabled(editable);
-        duplicate.setEnabled(editable && one.isPresent());
-        if (next != null) {
-            next.setEnabled(editable && one.isPresent());
-        }
-        delete.setEnabled(editable && !selection.isEmpty());
+        actions.enable(selection.size());
         listener.accept(one);
         severalListener.accept(selection.size() > 1 ? selection : List.of());
-    }
-
-    private void add() {
-        if (context.session().editable()) {
-            showAll();
-            wanted = edits().add(Shown.of(context.session().document().orElseThrow()), feature);
-        }
     }
 
     /** Lets nothing hide what is about to be shown. */
@@ -272,55 +206,6 @@ final class DeviceTable {
         filter.setText("");
         listing.choice().clear();
         relist();
-    }
-
-    private void duplicate() {
-        wanted = edits().duplicate(grid.selection().rows().get(0).parts());
-    }
-
-    private void nextSize() {
-        NextSizeDialog dialog = new NextSizeDialog(grid.control().getShell(), context.session(),
-                new NextSize((Device) grid.selection().rows().get(0).parts()));
-        dialog.open();
-        dialog.added().ifPresent(device -> wanted = device);
-    }
-
-    private void find() {
-        ReplaceDialog dialog = new ReplaceDialog(grid.control().getShell(),
-                listing.all().stream().map(SheetRow::parts).toList(),
-                grid.selection().rows().stream().map(SheetRow::parts).toList(), context.session().editable());
-        dialog.open();
-        new ReplaceCommand(context.session()).run(dialog.chosen());
-        dialog.goal().ifPresent(context.goTo());
-    }
-
-    /** Whole rows stand for devices, single cells for what they hold. */
-    private void deleteSelected() {
-        if (grid.selection().wholeRows()) {
-            deleteDevices();
-        } else if (context.session().editable()) {
-            new CellClearing(context.session()).clear(grid.selection().rows(), grid.selection().columns(),
-                    grid.selection()::has).ifPresent(grid::tell);
-        }
-    }
-
-    private void fillDown() {
-        if (context.session().editable()) {
-            new FillDown(context.session()).run(grid.selection().rows(), grid.selection().columns(),
-                    grid.selection()::has).ifPresent(grid::tell);
-        }
-    }
-
-    private void deleteDevices() {
-        List<EObject> chosen = grid.selection().rows().stream().<EObject>map(SheetRow::parts).toList();
-        if (!chosen.isEmpty() && context.session().editable()
-                && Deletion.isConfirmed(chosen, grid.control().getShell())) {
-            edits().delete(chosen);
-        }
-    }
-
-    private PartEdits edits() {
-        return new PartEdits(context.session());
     }
 
     /** Shows a device of the table, whatever was chosen if that hides it. */

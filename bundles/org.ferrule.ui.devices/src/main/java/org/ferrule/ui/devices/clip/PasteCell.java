@@ -43,7 +43,8 @@ public record PasteCell(SheetRow row, int line, String where, SheetColumn column
     }
 
     PasteCell failing(String reason) {
-        return new PasteCell(row, line, where, column, head, before, after, value, problem.or(() -> Optional.of(reason)),
+        return new PasteCell(row, line, where, column, head, before, after, value,
+                problem.or(() -> Optional.of(reason)),
                 doubt);
     }
 }

@@ -42,7 +42,8 @@ public final class PasteCommand {
                 .forEach(cell -> added.computeIfAbsent(cell.line(), line -> new ArrayList<>()).add(cell));
         added.values().stream().filter(PasteCommand::hasId).forEach(entry -> add(entry, steps));
         if (!steps.isEmpty()) {
-            session.execute(new StepCommand("Paste of " + real.size() + (real.size() == 1 ? " value" : " values"), steps));
+            session.execute(
+                    new StepCommand("Paste of " + real.size() + (real.size() == 1 ? " value" : " values"), steps));
         }
     }
 

@@ -104,7 +104,8 @@ public final class PastePlan {
             return new PasteCell(row, line, where, column.get(), title, before, text, null, Optional.empty(),
                     Optional.empty());
         }
-        Optional<String> locked = row == null ? target.lockedForNew(column.get(), lineOf(line)) : column.get().locked(row);
+        Optional<String> locked = row == null ? target.lockedForNew(column.get(), lineOf(line))
+                : column.get().locked(row);
         if (locked.isPresent()) {
             return problem(row, line, where, column.get(), title, text, locked.get());
         }
@@ -126,7 +127,8 @@ public final class PastePlan {
     private static PasteCell problem(SheetRow row, int line, String where, SheetColumn column, String title,
             String text, String reason) {
         String before = row == null || column == null ? "" : column.text(row);
-        return new PasteCell(row, line, where, column, title, before, text, null, Optional.of(reason), Optional.empty());
+        return new PasteCell(row, line, where, column, title, before, text, null, Optional.of(reason),
+                Optional.empty());
     }
 
     /** Ids stay unique: those that are pasted, and those that stay. */
@@ -135,7 +137,8 @@ public final class PastePlan {
         target.all().forEach(row -> now.put(row, row.parts().getId()));
         cells.stream().filter(cell -> isId(cell) && !cell.isNew()).forEach(cell -> now.remove(cell.row()));
         Set<String> taken = new HashSet<>(now.values());
-        return cells.stream().map(cell -> isId(cell) && cell.problem().isEmpty() ? checked(cell, taken) : cell).toList();
+        return cells.stream().map(cell -> isId(cell) && cell.problem().isEmpty() ? checked(cell, taken) : cell)
+                .toList();
     }
 
     private static PasteCell checked(PasteCell cell, Set<String> taken) {

@@ -40,6 +40,7 @@ public record Hit(String device, EObject object, EAttribute feature, String wher
             return "Cannot be read: " + reading.error().orElse("");
         }
         String others = named == 0 ? "" : named == 1 ? "1 other entry names it" : named + " other entries name it";
-        return reading.doubt().map(doubt -> "Doubtful: " + doubt + (others.isEmpty() ? "" : "; " + others)).orElse(others);
+        return reading.doubt().map(doubt -> "Doubtful: " + doubt + (others.isEmpty() ? "" : "; " + others))
+                .orElse(others);
     }
 }

@@ -22,7 +22,7 @@ import org.ferrule.ui.look.Colours;
 final class HitTable {
 
     private static final String[] HEADS = { "Device", "Field", "Before", "After", "Remark" };
-    private static final int[] WIDTHS = { 150, 210, 150, 150, 240 };
+    private static final int[] WIDTHS = { 150, 260, 150, 150, 240 };
 
     private final Table table;
     private final Runnable changed;
@@ -31,7 +31,8 @@ final class HitTable {
 
     HitTable(Composite parent, Runnable changed) {
         this.changed = changed;
-        table = new Table(parent, SWT.CHECK | SWT.VIRTUAL | SWT.FULL_SELECTION | SWT.BORDER | SWT.V_SCROLL | SWT.H_SCROLL);
+        table = new Table(parent,
+                SWT.CHECK | SWT.VIRTUAL | SWT.FULL_SELECTION | SWT.BORDER | SWT.V_SCROLL | SWT.H_SCROLL);
         table.setHeaderVisible(true);
         for (int i = 0; i < HEADS.length; i++) {
             TableColumn column = new TableColumn(table, SWT.NONE);

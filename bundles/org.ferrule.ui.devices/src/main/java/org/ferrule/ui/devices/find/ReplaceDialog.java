@@ -132,7 +132,8 @@ public final class ReplaceDialog extends TitleAreaDialog {
                     wholeField.getSelection(), pattern.getSelection()), onlySelected.getSelection() ? selected : all));
         } catch (IndexOutOfBoundsException | IllegalArgumentException e) {
             table.show(List.of());
-            setErrorMessage("The expression cannot be read: " + String.valueOf(e.getMessage()).lines().findFirst().orElse(""));
+            setErrorMessage(
+                    "The expression cannot be read: " + String.valueOf(e.getMessage()).lines().findFirst().orElse(""));
         }
     }
 

@@ -14,12 +14,12 @@ import org.ferrule.ui.preferences.FigureWords;
 import org.ferrule.ui.preferences.UnitPreferences;
 
 /** Says what a text in a cell amounts to, in the units that the user prefers, and what is implausible about it. */
-final class CellMeanings {
+public final class CellMeanings {
 
     private final FigureWords words = new FigureWords(Services.get(UnitPreferences.class));
 
     /** Returns the words; empty for a text that means what it says. */
-    String of(EAttribute feature, CellReading reading) {
+    public String of(EAttribute feature, CellReading reading) {
         String doubt = reading.doubt().map(message -> "\nDoubtful: " + message).orElse("");
         return reading.value() instanceof Dimension dimension
                 ? words.of(dimension, Features.figureKind(feature).orElse(null)) + doubt : doubt.strip();

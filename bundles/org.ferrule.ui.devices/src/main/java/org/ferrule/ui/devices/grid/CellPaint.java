@@ -29,6 +29,7 @@ final class CellPaint extends AbstractCellPainter {
 
     static final int PAD = 6;
     private static final int ARROW = 4;
+    private static final int WIDE = 4000;
 
     private final Listing listing;
     private final List<SheetColumn> columns;
@@ -85,8 +86,17 @@ final class CellPaint extends AbstractCellPainter {
         text.draw(gc, area, draft == null ? column.text(row) : draft);
     }
 
-    /** Every cell shows its part of one text that runs over all of them. */
+    /** Every cell shows its part of one text that runs over all of them, and over the lines between them. */
     private void head(GC gc, Rectangle bounds, SheetLine.Head head, boolean selected) {
+        Rectangle clipping = gc.getClipping();
+        if (clipping.x == bounds.x && bounds.x > left.getAsInt()) {
+            gc.setClipping(bounds.x - 1, clipping.y, clipping.width + 1, clipping.height);
+        }
+        headPart(gc, bounds, head, selected);
+        gc.setClipping(clipping);
+    }
+
+    private void headPart(GC gc, Rectangle bounds, SheetLine.Head head, boolean selected) {
         gc.setBackground(selected ? GridColours.selected() : GridColours.group());
         gc.fillRectangle(bounds.x - 1, bounds.y, bounds.width + 1, bounds.height);
         int x = left.getAsInt() + PAD;
@@ -96,8 +106,7 @@ final class CellPaint extends AbstractCellPainter {
                 : new int[] { x - 1, y - 2, x + 2 * ARROW - 1, y - 2, x + ARROW - 1, y + ARROW - 1 });
         gc.setForeground(GridColours.text());
         gc.setFont(GridText.bold());
-        int wide = 4000;
-        text.draw(gc, new Rectangle(x + 3 * ARROW, bounds.y, wide, bounds.height),
+        text.draw(gc, new Rectangle(x + 3 * ARROW, bounds.y, WIDE, bounds.height),
                 Trait.words(head.value()) + "  (" + head.count() + ")");
     }
 

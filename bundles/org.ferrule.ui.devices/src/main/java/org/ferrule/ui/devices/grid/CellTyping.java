@@ -22,6 +22,7 @@ import org.ferrule.ui.devices.sheet.SheetColumn;
 import org.ferrule.ui.devices.sheet.SheetEdits;
 import org.ferrule.ui.devices.sheet.SheetLine;
 import org.ferrule.ui.devices.sheet.SheetRow;
+import org.ferrule.ui.devices.sheet.UsedWords;
 import org.ferrule.ui.document.DocumentSession;
 
 /**
@@ -94,7 +95,7 @@ final class CellTyping {
         text.addListener(SWT.Traverse, this::traverse);
         text.addListener(SWT.KeyDown, this::vertical);
         text.addListener(SWT.FocusOut, event -> leave());
-        List<String> words = grid.words(column);
+        List<String> words = UsedWords.of(column, grid.listing().all());
         if (!words.isEmpty()) {
             proposals = new ContentProposalAdapter(text, new TextContentAdapter(), new WordProposals(words),
                     KeyStroke.getInstance(SWT.MOD1, ' '), null);
@@ -220,7 +221,8 @@ final class CellTyping {
                 : Optional.empty();
         Optional<Rectangle> bounds = grid.anchorBounds();
         if (draft.isPresent() && bounds.isPresent()) {
-            note.error(bounds.get(), CellReading.of(in.get().attribute().orElseThrow(), draft.get()).error().orElse(""));
+            note.error(bounds.get(),
+                    CellReading.of(in.get().attribute().orElseThrow(), draft.get()).error().orElse(""));
         } else if (!isOpen()) {
             note.hide();
         }

@@ -21,7 +21,8 @@ import org.ferrule.ui.devices.sheet.SheetColumn;
  * @param values the value by column and row
  */
 record GridData(IntSupplier columns, IntSupplier rows, BiFunction<Integer, Integer, Object> values)
-        implements IDataProvider {
+        implements
+            IDataProvider {
 
     static GridData cells(Listing listing, List<SheetColumn> columns) {
         return new GridData(columns::size, () -> listing.lines().size(), (column, row) -> listing.lines().get(row).row()

@@ -6,6 +6,7 @@
 package org.ferrule.ui.devices.grid;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,11 +35,18 @@ final class GridMemory {
 
     private final GridLayers layers;
     private final List<SheetColumn> columns;
+    private final Runnable measure;
     private final String key;
     private String known = "";
 
-    GridMemory(GridLayers layers, List<SheetColumn> columns, String key) {
+    /**
+     * Creates a memory.
+     *
+     * @param measure gives the columns their first widths
+     */
+    GridMemory(GridLayers layers, List<SheetColumn> columns, Runnable measure, String key) {
         this.layers = layers;
+        this.measure = measure;
         this.columns = columns;
         this.key = key;
     }
@@ -88,18 +96,20 @@ final class GridMemory {
         Map<String, Integer> places = IntStream.range(0, columns.size()).boxed()
                 .collect(Collectors.toMap(i -> columns.get(i).id(), i -> i));
         Map<Integer, Boolean> hidden = new LinkedHashMap<>();
+        Map<Integer, Integer> widths = new HashMap<>();
         for (String entry : state.split(",")) {
             String[] parts = entry.replaceFirst("^" + HIDDEN, "").split(":");
             Integer index = places.get(parts[0]);
             if (index != null && parts.length == 2 && parts[1].matches("\\d{1,4}")) {
-                layers.cells().setColumnWidthByPosition(index, Integer.parseInt(parts[1]), false);
+                widths.put(index, Integer.parseInt(parts[1]));
                 hidden.put(index, entry.startsWith(HIDDEN));
             }
         }
         arrange(hidden);
+        widths.forEach((index, width) -> layers.cells().setColumnWidthByPosition(index, width, false));
     }
 
-    /** Columns that are new since then stand behind the others. */
+    /** Columns that are new since then stand behind the others. Loading an order makes the layers forget all widths. */
     private void arrange(Map<Integer, Boolean> hidden) {
         List<Integer> order = new ArrayList<>(hidden.keySet());
         IntStream.range(0, columns.size()).filter(index -> !hidden.containsKey(index)).forEach(order::add);
@@ -109,13 +119,14 @@ final class GridMemory {
                 joined(order.stream().filter(index -> hidden.getOrDefault(index, false)).toList()));
         layers.order().loadState("", properties);
         layers.hiding().loadState("", properties);
+        measure.run();
     }
 
     private static String joined(List<Integer> indexes) {
         return indexes.stream().map(String::valueOf).collect(Collectors.joining(","));
     }
 
-    /** Brings the columns back into their first order, all of them shown. */
+    /** Brings the columns back into their first order and widths, all of them shown. */
     void reset() {
         layers.hiding().showAllColumns();
         arrange(Map.of());

@@ -42,7 +42,8 @@ public final class GridSelection {
     }
 
     private IntStream rowPositions() {
-        return selection.getSelectedRowPositions().stream().flatMapToInt(range -> IntStream.range(range.start, range.end))
+        return selection.getSelectedRowPositions().stream()
+                .flatMapToInt(range -> IntStream.range(range.start, range.end))
                 .filter(row -> row < listing.lines().size()).sorted().distinct();
     }
 
@@ -54,7 +55,8 @@ public final class GridSelection {
 
     /** Returns all columns that are shown, in their order. */
     public List<SheetColumn> shownColumns() {
-        return IntStream.range(0, selection.getColumnCount()).mapToObj(layers::column).flatMap(Optional::stream).toList();
+        return IntStream.range(0, selection.getColumnCount()).mapToObj(layers::column).flatMap(Optional::stream)
+                .toList();
     }
 
     /** Tells whether all cells of the selected rows are selected. */

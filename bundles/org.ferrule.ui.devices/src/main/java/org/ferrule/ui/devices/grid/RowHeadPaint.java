@@ -46,7 +46,8 @@ final class RowHeadPaint extends AbstractCellPainter {
         if (row) {
             Image image = listing.lines().get(cell.getRowIndex()).row().map(this::image).orElseThrow();
             Rectangle size = image.getBounds();
-            gc.drawImage(image, bounds.x + (bounds.width - size.width) / 2, bounds.y + (bounds.height - size.height) / 2);
+            gc.drawImage(image, bounds.x + (bounds.width - size.width) / 2,
+                    bounds.y + (bounds.height - size.height) / 2);
         }
     }
 

@@ -7,21 +7,14 @@ package org.ferrule.ui.devices.grid;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
 
-import org.eclipse.emf.common.util.Enumerator;
-import org.eclipse.emf.ecore.EEnum;
-import org.eclipse.emf.ecore.EEnumLiteral;
 import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.eclipse.nebula.widgets.nattable.config.DefaultNatTableStyleConfiguration;
 import org.eclipse.nebula.widgets.nattable.selection.event.ISelectionEvent;
 import org.eclipse.nebula.widgets.nattable.viewport.event.ScrollEvent;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.graphics.FontMetrics;
-import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
-import org.ferrule.model.Features;
 import org.ferrule.model.DeviceParts;
 import org.ferrule.ui.devices.sheet.Listing;
 import org.ferrule.ui.devices.sheet.SheetColumn;
@@ -33,13 +26,10 @@ import org.ferrule.ui.document.DocumentSession;
 /** The table of devices: columns that are moved, hidden and made wider, groups that fold, cells that are typed into. */
 public final class SheetGrid {
 
-    private static final int ROW_ROOM = 9;
-    private static final int MOST_WORDS = 200;
-
     private final Listing listing;
     private final List<SheetColumn> columns;
     private final GridLayers layers;
-    private final GridMemory memory;
+    private final GridColumns shownColumns;
     private final GridSelection selection;
     private final Drafts drafts = new Drafts();
     private final NatTable table;
@@ -61,7 +51,6 @@ public final class SheetGrid {
         this.listing = listing;
         this.columns = columns;
         layers = new GridLayers(listing, columns);
-        this.memory = new GridMemory(layers, columns, memory);
         selection = new GridSelection(layers, listing);
         table = new NatTable(parent, layers.grid(), false);
         table.setData(SheetGrid.class.getName(), this);
@@ -73,9 +62,9 @@ public final class SheetGrid {
                 new HeadPaint(listing, columns, text), new RowHeadPaint(listing, problems)));
         table.addConfiguration(new GridMouse(this, typing));
         table.setBackground(GridColours.paper());
-        measure();
+        shownColumns = new GridColumns(layers, columns, table, memory);
         table.configure();
-        this.memory.connect();
+        shownColumns.connect();
         new GridKeys(this, typing, actions).connect();
         listen();
     }
@@ -83,17 +72,6 @@ public final class SheetGrid {
     /** Returns the table that a widget is. */
     public static SheetGrid of(NatTable widget) {
         return (SheetGrid) widget.getData(SheetGrid.class.getName());
-    }
-
-    private void measure() {
-        GC gc = new GC(table);
-        try {
-            gc.setFont(GridText.font());
-            FontMetrics metrics = gc.getFontMetrics();
-            layers.measure(metrics.getHeight() + ROW_ROOM, metrics.getAverageCharacterWidth());
-        } finally {
-            gc.dispose();
-        }
     }
 
     private void listen() {
@@ -142,6 +120,11 @@ public final class SheetGrid {
     /** Returns all columns in their first order. */
     public List<SheetColumn> columns() {
         return columns;
+    }
+
+    /** Returns which columns are shown. */
+    public GridColumns shownColumns() {
+        return shownColumns;
     }
 
     Drafts drafts() {
@@ -232,29 +215,6 @@ public final class SheetGrid {
         layers.viewport().moveCellPositionIntoViewport(layers.position(column), line);
     }
 
-    /** Tells whether a column is shown. */
-    public boolean isShown(SheetColumn column) {
-        return !layers.hiding().isColumnIndexHidden(columns.indexOf(column));
-    }
-
-    /** Shows a column, or hides it. */
-    public void show(SheetColumn column, boolean shown) {
-        typing.leave();
-        if (shown) {
-            layers.hiding().showColumnIndexes(columns.indexOf(column));
-        } else {
-            layers.hiding().hideColumnIndexes(columns.indexOf(column));
-        }
-    }
-
-    /** Brings all columns back into their first order and widths. */
-    public void resetColumns() {
-        typing.leave();
-        measure();
-        memory.reset();
-        table.refresh();
-    }
-
     /** Takes over what is being typed. */
     public void finishTyping() {
         typing.leave();
@@ -268,19 +228,5 @@ public final class SheetGrid {
     /** Returns what is said about a cell; empty for nothing. */
     public String note() {
         return typing.note();
-    }
-
-    /** Returns the words that may be typed into a column: those of an enumeration, and those in use. */
-    List<String> words(SheetColumn column) {
-        if (column.attribute().orElseThrow().getEAttributeType() instanceof EEnum words) {
-            return words.getELiterals().stream().map(EEnumLiteral::getInstance).map(Enumerator::getLiteral).toList();
-        }
-        boolean chosen = column.attribute().filter(feature -> "maker".equals(feature.getName())
-                || Features.annotation(feature, "refers").isPresent()).isPresent();
-        TreeSet<String> used = new TreeSet<>();
-        if (chosen) {
-            listing.all().stream().map(column::text).filter(text -> !text.isEmpty()).forEach(used::add);
-        }
-        return used.size() > MOST_WORDS ? List.of() : List.copyOf(used);
     }
 }

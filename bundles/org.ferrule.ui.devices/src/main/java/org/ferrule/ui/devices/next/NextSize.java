@@ -39,7 +39,8 @@ public final class NextSize {
     /** Returns the steps that are evident; none for a device without a line. */
     List<SizeStep> steps() {
         List<Device> line = device.getLine() == null ? List.of()
-                : library.getDevices().stream().filter(other -> Objects.equals(other.getLine(), device.getLine())).toList();
+                : library.getDevices().stream().filter(other -> Objects.equals(other.getLine(), device.getLine()))
+                        .toList();
         return SizeStep.of(device, line);
     }
 

@@ -69,7 +69,8 @@ record SizeStep(int number, BigDecimal now, BigDecimal next, String size, TreeMa
         return values.keySet().stream().anyMatch(value -> value.compareTo(wanted) == 0);
     }
 
-    private static String reason(BigDecimal below, BigDecimal before, BigDecimal now, BigDecimal step, BigDecimal next) {
+    private static String reason(BigDecimal below, BigDecimal before, BigDecimal now, BigDecimal step,
+            BigDecimal next) {
         String sizes = (before == null ? "" : before + ", ") + below + ", " + now;
         String there = next.compareTo(now.add(step)) == 0 ? "" : "; the sizes between are there already";
         return "step " + step + " from " + sizes + (before == null ? " (one neighbour only)" : "") + there;
@@ -91,11 +92,11 @@ record SizeStep(int number, BigDecimal now, BigDecimal next, String size, TreeMa
         }
         Numbers own = Numbers.of(text);
         List<BigDecimal> candidates = new ArrayList<>();
-        Integer place = null;
+        int place = -1;
         for (var neighbour : neighbours.entrySet()) {
             String other = texts.apply(neighbour.getValue());
             Optional<Integer> index = other == null ? Optional.empty() : own.onlyDifference(Numbers.of(other));
-            if (index.isEmpty() || place != null && !place.equals(index.get())) {
+            if (index.isEmpty() || place >= 0 && place != index.get()) {
                 return Optional.empty();
             }
             place = index.get();

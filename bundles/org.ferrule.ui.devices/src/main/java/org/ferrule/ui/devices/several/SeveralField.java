@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.FocusListener;
 import org.eclipse.swt.events.SelectionListener;
@@ -22,6 +23,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.forms.IFormColors;
 import org.eclipse.ui.forms.widgets.FormToolkit;
+import org.ferrule.ui.devices.grid.CellMeanings;
 import org.ferrule.ui.devices.sheet.CellChange;
 import org.ferrule.ui.devices.sheet.CellReading;
 import org.ferrule.ui.devices.sheet.SheetColumn;
@@ -40,6 +42,7 @@ final class SeveralField {
     private final Text text;
     private final Label remark;
     private final Runnable reflow;
+    private final CellMeanings meanings = new CellMeanings();
     private List<SheetRow> rows = List.of();
     private String stated = "";
 
@@ -50,10 +53,18 @@ final class SeveralField {
         Label label = toolkit.createLabel(parent, column.title());
         label.setToolTipText(column.explanation());
         label.setForeground(toolkit.getColors().getColor(IFormColors.TITLE));
-        text = toolkit.createText(parent, "", SWT.SINGLE | SWT.BORDER);
+        Composite cell = toolkit.createComposite(parent);
+        GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(cell);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(cell);
+        text = toolkit.createText(cell, "", SWT.SINGLE | SWT.BORDER);
         GridDataFactory.fillDefaults().grab(true, false).hint(120, SWT.DEFAULT).applyTo(text);
-        remark = toolkit.createLabel(parent, "", SWT.WRAP);
-        GridDataFactory.fillDefaults().span(2, 1).hint(200, SWT.DEFAULT).exclude(true).applyTo(remark);
+        GridDataFactory.swtDefaults().align(SWT.BEGINNING, SWT.BEGINNING)
+                .indent(0,
+                        (text.computeSize(SWT.DEFAULT, SWT.DEFAULT).y - label.computeSize(SWT.DEFAULT, SWT.DEFAULT).y)
+                                / 2)
+                .applyTo(label);
+        remark = toolkit.createLabel(cell, "", SWT.WRAP);
+        GridDataFactory.fillDefaults().grab(true, false).hint(200, SWT.DEFAULT).exclude(true).applyTo(remark);
         text.addModifyListener(event -> typed());
         text.addSelectionListener(SelectionListener.widgetDefaultSelectedAdapter(event -> commit()));
         text.addFocusListener(FocusListener.focusLostAdapter(event -> commit()));
@@ -100,13 +111,15 @@ final class SeveralField {
     private void typed() {
         CellReading reading = reading();
         session.draft(this, touched() && reading.readable());
-        say(touched() ? reading.error().or(reading::doubt).orElse("") : "", reading.error().isPresent());
+        say(touched() ? reading.error().orElseGet(() -> meanings.of(column.attribute().orElseThrow(), reading)) : "",
+                reading.error().isPresent());
     }
 
     private void say(String words, boolean error) {
         boolean needed = !words.isEmpty();
         remark.setText(words.replace("&", "&&"));
         remark.setForeground(error ? Colours.error() : Colours.muted());
+        remark.getParent().layout();
         if (needed == ((GridData) remark.getLayoutData()).exclude) {
             ((GridData) remark.getLayoutData()).exclude = !needed;
             remark.setVisible(needed);

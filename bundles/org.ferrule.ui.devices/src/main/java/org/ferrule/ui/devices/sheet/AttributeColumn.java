@@ -5,7 +5,6 @@
 
 package org.ferrule.ui.devices.sheet;
 
-import java.util.Locale;
 import java.util.Optional;
 
 import org.eclipse.emf.common.command.Command;
@@ -51,12 +50,12 @@ record AttributeColumn(EAttribute feature, String title, int characters) impleme
     }
 
     @Override
-    public Comparable<?> key(SheetRow row) {
+    public SortKey key(SheetRow row) {
         if (Features.isFigure(feature)) {
-            return row.value(feature) instanceof Dimension dimension && dimension.readable() ? dimension.label() : null;
+            return row.value(feature) instanceof Dimension dimension && dimension.readable()
+                    ? SortKey.of(dimension.label()) : null;
         }
-        String text = text(row);
-        return text.isEmpty() ? null : text.toLowerCase(Locale.ROOT);
+        return SortKey.of(text(row));
     }
 
     @Override

@@ -91,8 +91,8 @@ final class FigureColumn implements SheetColumn {
     }
 
     @Override
-    public Comparable<?> key(SheetRow row) {
-        return row.figure(this).length();
+    public SortKey key(SheetRow row) {
+        return SortKey.of(row.figure(this).length());
     }
 
     @Override
@@ -109,6 +109,7 @@ final class FigureColumn implements SheetColumn {
     @Override
     public Command command(EditingDomain domain, DeviceParts device, Object value) {
         return place(Shown.of(device))
-                .orElseThrow(() -> new IllegalStateException(device.getId() + " has " + missing)).command(domain, value);
+                .orElseThrow(() -> new IllegalStateException(device.getId() + " has " + missing))
+                .command(domain, value);
     }
 }

@@ -45,13 +45,13 @@ public final class FillDown {
         if (rows.size() < 2) {
             return;
         }
-        boolean fixed = column.attribute().filter(feature -> feature != Literals.DEVICE_PARTS__ID).isEmpty();
-        CellReading reading = fixed ? null : CellReading.of(column.attribute().get(), column.text(rows.get(0)));
+        Optional<CellReading> reading = column.attribute().filter(feature -> feature != Literals.DEVICE_PARTS__ID)
+                .map(feature -> CellReading.of(feature, column.text(rows.get(0)))).filter(CellReading::readable);
         for (SheetRow row : rows.subList(1, rows.size())) {
-            if (fixed || !reading.readable() || column.locked(row).isPresent()) {
+            if (reading.isEmpty() || column.locked(row).isPresent()) {
                 left++;
             } else {
-                changes.add(new CellChange(row, column, reading.value()));
+                changes.add(new CellChange(row, column, reading.get().value()));
             }
         }
     }

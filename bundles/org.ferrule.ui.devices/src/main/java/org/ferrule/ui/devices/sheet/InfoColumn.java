@@ -24,7 +24,7 @@ import org.ferrule.model.DeviceParts;
  * @param reason why it cannot be typed
  */
 record InfoColumn(String id, String title, String explanation, int characters, Function<SheetRow, String> words,
-        Function<SheetRow, Comparable<?>> keys, String reason) implements SheetColumn {
+        Function<SheetRow, SortKey> keys, String reason) implements SheetColumn {
 
     @Override
     public String text(SheetRow row) {
@@ -37,7 +37,7 @@ record InfoColumn(String id, String title, String explanation, int characters, F
     }
 
     @Override
-    public Comparable<?> key(SheetRow row) {
+    public SortKey key(SheetRow row) {
         return keys.apply(row);
     }
 

@@ -51,8 +51,10 @@ public final class Listing {
         boolean same = rows.size() == all.size() && all.stream().allMatch(row -> byParts.containsKey(row.parts()));
         all = rows;
         if (same) {
-            lines = lines.stream().map(line -> line.row().<SheetLine>map(row -> new SheetLine.Of(byParts.get(row.parts())))
-                    .orElse(line)).toList();
+            lines = lines.stream()
+                    .map(line -> line.row().<SheetLine>map(row -> new SheetLine.Of(byParts.get(row.parts())))
+                            .orElse(line))
+                    .toList();
         } else {
             relist();
         }

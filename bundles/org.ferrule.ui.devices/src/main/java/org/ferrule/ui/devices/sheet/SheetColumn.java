@@ -35,7 +35,7 @@ public interface SheetColumn {
     boolean inherited(SheetRow row);
 
     /** Returns what a cell is sorted by; null goes last. */
-    Comparable<?> key(SheetRow row);
+    SortKey key(SheetRow row);
 
     /** Returns the attribute whose values are typed into its cells; nothing if they cannot be edited. */
     default Optional<EAttribute> attribute() {
@@ -55,19 +55,7 @@ public interface SheetColumn {
 
     /** Returns the order of rows by this column, cells without a value last either way. */
     default Comparator<SheetRow> order(boolean rising) {
-        return (a, b) -> {
-            Comparable<?> left = key(a);
-            Comparable<?> right = key(b);
-            if (left == null || right == null) {
-                return left == right ? 0 : left == null ? 1 : -1;
-            }
-            int compared = compare(left, right);
-            return rising ? compared : -compared;
-        };
-    }
-
-    @SuppressWarnings("unchecked")
-    private static <T> int compare(Comparable<T> left, Comparable<?> right) {
-        return left.compareTo((T) right);
+        Comparator<SortKey> order = rising ? Comparator.naturalOrder() : Comparator.reverseOrder();
+        return Comparator.comparing(this::key, Comparator.nullsLast(order));
     }
 }

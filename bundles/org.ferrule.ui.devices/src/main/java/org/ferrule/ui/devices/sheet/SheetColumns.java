@@ -51,7 +51,7 @@ public final class SheetColumns {
         SourceAge age = new SourceAge(LocalDate.now());
         return new InfoColumn("sourceAge", "Source age",
                 "How old the source is that the device cites, or else its line", 11, age::words,
-                row -> age.date(row).map(date -> -date.toEpochDay()).orElse(null),
+                row -> age.date(row).map(date -> SortKey.of(-date.toEpochDay())).orElse(null),
                 "The age follows from the date of the source");
     }
 

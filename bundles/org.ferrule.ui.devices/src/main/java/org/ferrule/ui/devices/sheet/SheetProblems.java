@@ -72,9 +72,9 @@ public final class SheetProblems {
     }
 
     /** Returns what to sort by: rows with errors first, then by number; null for none. */
-    Integer sortable(SheetRow row) {
+    SortKey sortable(SheetRow row) {
         int weight = gravest(row) == Severity.ERROR ? Short.MAX_VALUE : 0;
-        return of(row).isEmpty() ? null : -weight - of(row).size();
+        return of(row).isEmpty() ? null : SortKey.of(-weight - of(row).size());
     }
 
     /** Tells whether anything is wrong or doubtful. */

@@ -104,7 +104,8 @@ public final class SheetRow {
 
     /** Returns the words of a filter as they are searched for. */
     static List<String> words(String filter) {
-        return Stream.of(filter.strip().toLowerCase(Locale.ROOT).split("\\s+")).filter(word -> !word.isEmpty()).toList();
+        return Stream.of(filter.strip().toLowerCase(Locale.ROOT).split("\\s+")).filter(word -> !word.isEmpty())
+                .toList();
     }
 
     @Override

@@ -83,7 +83,8 @@ public final class SheetRows {
         Set<EObject> changed = change.notifications().stream().map(Notification::getNotifier)
                 .filter(EObject.class::isInstance).map(EObject.class::cast).map(SheetRows::whole)
                 .collect(Collectors.toSet());
-        known.values().removeIf(row -> changed.contains(row.parts()) || row.line().filter(changed::contains).isPresent());
+        known.values()
+                .removeIf(row -> changed.contains(row.parts()) || row.line().filter(changed::contains).isPresent());
     }
 
     /** The device or line that an object is, or is a part of. */

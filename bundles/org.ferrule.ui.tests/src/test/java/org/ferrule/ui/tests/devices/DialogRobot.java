@@ -14,6 +14,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.PlatformUI;
 import org.ferrule.ui.tests.robot.Robot;
 import org.ferrule.ui.tests.robot.Widgets;
 
@@ -51,6 +52,8 @@ final class DialogRobot {
     private void work(Shell shell, Consumer<Shell> steps) {
         try {
             shell.forceActive();
+            // the key that has opened the dialog may still be held
+            robot.key(SWT.CTRL);
             steps.accept(shell);
         } catch (AssertionError | RuntimeException e) {
             failure = e;
@@ -65,6 +68,8 @@ final class DialogRobot {
     /** Waits until the dialog was closed. */
     void await() {
         robot.waitFor("the end of the dialog", () -> done);
+        PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell().forceActive();
+        robot.settle();
         if (failure != null) {
             fail(failure);
         }

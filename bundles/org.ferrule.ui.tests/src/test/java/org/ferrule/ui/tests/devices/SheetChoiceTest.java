@@ -87,11 +87,11 @@ class SheetChoiceTest {
     @Test
     void hiddenColumnStaysHiddenWhenTheEditorIsOpenedAgain() throws CoreException {
         choose("Columns", 2);
-        robot.waitFor("a hidden column", () -> !library.grid().isShown(library.column("Name")));
+        robot.waitFor("a hidden column", () -> !library.grid().shownColumns().isShown(library.column("Name")));
         library.fixture().editor().getSite().getPage().closeAllEditors(false);
         library.fixture().open();
-        assertFalse(library.grid().isShown(library.column("Name")));
-        library.grid().resetColumns();
-        assertTrue(library.grid().isShown(library.column("Name")));
+        assertFalse(library.grid().shownColumns().isShown(library.column("Name")));
+        library.grid().shownColumns().reset();
+        assertTrue(library.grid().shownColumns().isShown(library.column("Name")));
     }
 }

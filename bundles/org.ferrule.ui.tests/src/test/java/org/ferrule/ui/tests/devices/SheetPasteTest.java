@@ -134,8 +134,9 @@ class SheetPasteTest {
 
     @Test
     void quotedCellsSurviveARoundTrip() {
-        List<List<String>> rows = List.of(List.of("a\tb", "say \"6 Fr\"", "", "two\nlines"), List.of("1", "2", "3", ""));
+        List<List<String>> rows = List.of(List.of("a\tb", "say \"6 Fr\"", "", "two\nlines"),
+                List.of("1", "2", "3", ""));
         assertEquals(rows, TabText.read(TabText.write(rows)));
-        assertEquals(List.of(List.of("\"", "5' 3\"")), TabText.read("\"\t5' 3\"\r\n"));
+        assertEquals(List.of(List.of("5' 3\"", "\"x")), TabText.read("5' 3\"\t\"x\r\n"));
     }
 }
