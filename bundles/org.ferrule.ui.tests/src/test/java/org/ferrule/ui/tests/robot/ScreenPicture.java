@@ -29,7 +29,7 @@ public final class ScreenPicture {
         GC gc = new GC(display);
         try {
             gc.copyArea(image, bounds.x, bounds.y);
-            ImageData pixels = image.getImageData();
+            ImageData pixels = image.getImageData(display.getPrimaryMonitor().getZoom());
             save(pixels, FOLDER.resolve(name + ".png"));
             return pixels;
         } finally {

@@ -1,0 +1,120 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.tests.edit;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+import org.eclipse.core.resources.IFile;
+import org.eclipse.core.resources.ResourcesPlugin;
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.IStartup;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.ide.IDE;
+import org.ferrule.ui.edit.DocumentEditor;
+import org.ferrule.ui.tests.robot.EditorFixture;
+import org.ferrule.ui.tests.robot.Projects;
+import org.ferrule.ui.tests.robot.Robot;
+import org.ferrule.ui.tests.robot.ScreenPicture;
+import org.ferrule.ui.tests.robot.Widgets;
+
+/**
+ * What {@link CrashTest} lets a workbench in another process do, named by a system property; nothing in any other
+ * workbench. It writes what has come of it into a file that another property names.
+ */
+public class SecondRun implements IStartup {
+    /** The property that names what to do: {@link #EDIT} or {@link #RECOVER}. */
+    static final String TASK = "ferrule.second.task";
+    /** The property that names the file for the outcome. */
+    static final String OUTCOME = "ferrule.second.outcome";
+    /** Opens a document and edits it. */
+    static final String EDIT = "edit";
+    /** Answers the list of unsaved edits with "Restore", then undoes. */
+    static final String RECOVER = "recover";
+    /** The project with the document. */
+    static final String PROJECT = "Crash";
+
+    @Override
+    public void earlyStartup() {
+        String task = System.getProperty(TASK, "");
+        if (!task.isEmpty()) {
+            PlatformUI.getWorkbench().getDisplay().asyncExec(() -> report(task));
+        }
+    }
+
+    private static void report(String task) {
+        String outcome;
+        try {
+            outcome = EDIT.equals(task) ? edit() : recover();
+        } catch (CoreException | RuntimeException | AssertionError e) {
+            outcome = "failed: " + e;
+        }
+        try {
+            Path file = Path.of(System.getProperty(OUTCOME));
+            Path whole = file.resolveSibling(file.getFileName() + ".part");
+            Files.writeString(whole, outcome);
+            Files.move(whole, file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static String edit() throws CoreException {
+        Robot robot = new Robot();
+        IFile file = Projects.write(Projects.create(PROJECT), Samples.RULES_FILE, Samples.RULES);
+        Text field = field(file);
+        robot.settle();
+        robot.click(field);
+        robot.keys(SWT.CTRL, 'a');
+        robot.type("0.07 mm");
+        robot.key(SWT.CR);
+        robot.waitFor("the change", () -> editor().isDirty() && editor().session().nextUndo() != null);
+        return text(file);
+    }
+
+    private static String recover() throws CoreException {
+        Robot robot = new Robot();
+        robot.waitFor("the list", () -> list().isPresent());
+        new ScreenPicture().take("unsaved-edits");
+        robot.waitFor("no list", () -> {
+            list().ifPresent(shell -> robot.click(Widgets.button(shell, "Restore")));
+            return list().isEmpty();
+        });
+        IFile file = ResourcesPlugin.getWorkspace().getRoot().getProject(PROJECT).getFile(Samples.RULES_FILE);
+        String restored = text(file) + (editor().isDirty() ? " dirty" : " clean");
+        robot.keys(SWT.CTRL, 'z');
+        robot.waitFor("a clean editor", () -> !editor().isDirty());
+        return restored + ", then " + text(file) + " clean";
+    }
+
+    private static Optional<Shell> list() {
+        return Stream.of(Display.getCurrent().getShells())
+                .filter(shell -> shell.isVisible() && "Unsaved Edits".equals(shell.getText())).findFirst();
+    }
+
+    private static DocumentEditor editor() {
+        return (DocumentEditor) EditorFixture.page().getActiveEditor();
+    }
+
+    private static String text(IFile file) throws CoreException {
+        return field(file).getText();
+    }
+
+    private static Text field(IFile file) throws CoreException {
+        DocumentEditor editor = (DocumentEditor) IDE.openEditor(EditorFixture.page(), file);
+        editor.reveal(Samples.RULE);
+        return Widgets.labelled(editor.getActivePageInstance().getPartControl().getParent(), Samples.REQUIRED,
+                Text.class);
+    }
+}
