@@ -111,7 +111,10 @@ class QuickFixTest {
     void problemsViewFixesAtTheMarkerWithoutSaving() throws CoreException {
         robot.waitFor("a marker with a fix", this::hasFix);
         EditorFixture.page().showView(IPageLayout.ID_PROBLEM_VIEW);
-        robot.waitFor("the problem in the view", () -> line().isPresent());
+        robot.waitFor("the problem in the view", () -> {
+            errors().filter(group -> !group.getExpanded()).ifPresent(this::expand);
+            return line().isPresent();
+        });
         TreeItem line = line().orElseThrow();
         Rectangle at = line.getBounds(0);
         robot.click(line.getParent(), at.x + 20, at.y + at.height / 2);
@@ -141,10 +144,23 @@ class QuickFixTest {
                 .filter(button -> button.getText().replace("&", "").equals("Finish")).findFirst();
     }
 
-    private static Optional<TreeItem> line() {
+    private void expand(TreeItem group) {
+        Rectangle at = group.getBounds(0);
+        robot.click(group.getParent(), Math.max(8, at.x - 24), at.y + at.height / 2);
+        robot.pause(200);
+    }
+
+    private static Stream<TreeItem> lines() {
         Shell shell = EditorFixture.page().getWorkbenchWindow().getShell();
-        return Widgets.all(shell, Tree.class).flatMap(tree -> Stream.of(tree.getItems()))
-                .flatMap(QuickFixTest::withChildren).filter(item -> item.getText(0).contains("0,05 mm")).findFirst();
+        return Widgets.all(shell, Tree.class).flatMap(tree -> Stream.of(tree.getItems()));
+    }
+
+    private static Optional<TreeItem> errors() {
+        return lines().filter(item -> item.getText(0).startsWith("Errors")).findFirst();
+    }
+
+    private static Optional<TreeItem> line() {
+        return lines().flatMap(QuickFixTest::withChildren).filter(item -> item.getText(0).contains("0,05 mm")).findFirst();
     }
 
     private static Stream<TreeItem> withChildren(TreeItem item) {

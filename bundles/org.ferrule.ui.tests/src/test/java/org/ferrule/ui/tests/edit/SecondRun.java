@@ -86,6 +86,9 @@ public class SecondRun implements IStartup {
     private static String recover() throws CoreException {
         Robot robot = new Robot();
         robot.waitFor("the list", () -> list().isPresent());
+        // without a window manager the robot's window lies over it
+        list().ifPresent(Shell::forceActive);
+        robot.pause(500);
         new ScreenPicture().take("unsaved-edits");
         robot.waitFor("no list", () -> {
             list().ifPresent(shell -> robot.click(Widgets.button(shell, "Restore")));

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 import org.eclipse.core.runtime.CoreException;
+import org.eclipse.swt.graphics.Rectangle;
 import org.ferrule.ui.tests.robot.Robot;
 import org.ferrule.ui.tests.robot.ScreenPicture;
 
@@ -26,10 +27,12 @@ final class Camera {
     private final List<String> failures = new ArrayList<>();
     private final ScreenPicture screen = new ScreenPicture();
     private final Robot robot;
+    private final Rectangle frame;
     private final String folder;
     private int taken;
 
-    Camera(Robot robot, String folder) {
+    Camera(Robot robot, Rectangle frame, String folder) {
+        this.frame = frame;
         this.robot = robot;
         this.folder = folder;
     }
@@ -52,7 +55,7 @@ final class Camera {
     void take(String name) {
         robot.waitForJobs();
         robot.pause(UNTIL_PAINTED_MS);
-        screen.take(folder + "/" + name.replaceAll("[^\\w.-]+", "-"));
+        screen.take(folder + "/" + name.replaceAll("[^\\w.-]+", "-"), frame);
         taken++;
     }
 

@@ -16,7 +16,7 @@ import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.e4.ui.css.swt.theme.ITheme;
 import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
-import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.handlers.IHandlerService;
@@ -35,6 +35,8 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 class ScreenGallery {
     private static final String THEMES = "org.eclipse.e4.ui.css.theme.e4_";
+    /** In points: twice as many pixels at 200 %. */
+    private static final Rectangle FRAME = new Rectangle(0, 0, 1500, 950);
     private static final String ZOOM = System.getProperty("ferrule.gallery.zoom", "100");
 
     private final Robot robot = new Robot();
@@ -48,7 +50,7 @@ class ScreenGallery {
     @BeforeEach
     void openDemo() throws CommandException {
         Shell shell = PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell();
-        shell.setBounds(Display.getCurrent().getPrimaryMonitor().getClientArea());
+        shell.setBounds(FRAME);
         run(WorkbenchIds.OPEN_DEMO);
         demo = ResourcesPlugin.getWorkspace().getRoot().getProject("Demo");
         robot.waitForJobs();
@@ -79,7 +81,7 @@ class ScreenGallery {
     void showsEverything(String theme) throws CoreException, CommandException {
         EditorFixture.page().closeAllEditors(false);
         theme(theme);
-        Camera camera = new Camera(robot, ("default".equals(theme) ? "light" : theme) + "-" + ZOOM);
+        Camera camera = new Camera(robot, FRAME, ("default".equals(theme) ? "light" : theme) + "-" + ZOOM);
         run("org.ferrule.ui.showWelcome");
         camera.take("welcome");
         EditorPictures editors = new EditorPictures(camera, demo);

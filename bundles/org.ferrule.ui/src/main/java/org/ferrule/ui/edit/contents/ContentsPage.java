@@ -104,6 +104,7 @@ public final class ContentsPage extends DocumentPage {
             details.show(group);
         } else {
             details.show(chosen instanceof EObject object ? object : null);
+            ((DocumentEditor) getEditor()).selection().select(chosen instanceof EObject object ? object : null);
         }
         updateButtons();
     }
