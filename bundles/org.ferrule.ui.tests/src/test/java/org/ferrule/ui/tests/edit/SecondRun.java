@@ -9,9 +9,12 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.Optional;
 import java.util.stream.Stream;
 
+import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.CoreException;
@@ -21,7 +24,9 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IStartup;
 import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.handlers.IHandlerService;
 import org.eclipse.ui.ide.IDE;
+import org.ferrule.ui.WorkbenchIds;
 import org.ferrule.ui.edit.DocumentEditor;
 import org.ferrule.ui.tests.robot.EditorFixture;
 import org.ferrule.ui.tests.robot.Projects;
@@ -30,7 +35,7 @@ import org.ferrule.ui.tests.robot.ScreenPicture;
 import org.ferrule.ui.tests.robot.Widgets;
 
 /**
- * What {@link CrashTest} lets a workbench in another process do, named by a system property; nothing in any other
+ * What {@link CrashTest} and {@link WarmStart} let a workbench in another process do, named by a system property; nothing in any other
  * workbench. It writes what has come of it into a file that another property names.
  */
 public class SecondRun implements IStartup {
@@ -42,6 +47,10 @@ public class SecondRun implements IStartup {
     static final String EDIT = "edit";
     /** Answers the list of unsaved edits with "Restore", then undoes. */
     static final String RECOVER = "recover";
+    /** Opens the demo and a chart, and ends in good order. */
+    static final String PREPARE = "prepare";
+    /** Tells how many milliseconds the process has lived when its window can be used, and ends in good order. */
+    static final String START = "start";
     /** The project with the document. */
     static final String PROJECT = "Crash";
 
@@ -56,8 +65,13 @@ public class SecondRun implements IStartup {
     private static void report(String task) {
         String outcome;
         try {
-            outcome = EDIT.equals(task) ? edit() : recover();
-        } catch (CoreException | RuntimeException | AssertionError e) {
+            outcome = switch (task) {
+                case EDIT -> edit();
+                case RECOVER -> recover();
+                case PREPARE -> prepare();
+                default -> String.valueOf(lived());
+            };
+        } catch (CoreException | CommandException | RuntimeException | AssertionError e) {
             outcome = "failed: " + e;
         }
         try {
@@ -68,6 +82,24 @@ public class SecondRun implements IStartup {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+        if (PREPARE.equals(task) || START.equals(task)) {
+            PlatformUI.getWorkbench().close();
+        }
+    }
+
+    private static long lived() {
+        return Duration.between(ProcessHandle.current().info().startInstant().orElseThrow(), Instant.now()).toMillis();
+    }
+
+    private static String prepare() throws CoreException, CommandException {
+        Robot robot = new Robot();
+        PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand(WorkbenchIds.OPEN_DEMO, null);
+        robot.waitForJobs();
+        IFile chart = ResourcesPlugin.getWorkspace().getRoot().getProject("Demo")
+                .getFile("balloons-through-guides.chart.json");
+        IDE.openEditor(EditorFixture.page(), chart);
+        robot.waitForJobs();
+        return chart.getName();
     }
 
     private static String edit() throws CoreException {

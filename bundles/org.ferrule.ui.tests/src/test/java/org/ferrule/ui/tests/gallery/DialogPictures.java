@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
+import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.jface.preference.IPreferenceNode;
@@ -22,12 +23,18 @@ import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.IWorkbenchWizard;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.dialogs.PreferencesUtil;
+import org.eclipse.ui.handlers.IHandlerService;
 import org.eclipse.ui.wizards.IWizardCategory;
 import org.eclipse.ui.wizards.IWizardDescriptor;
 import org.eclipse.ui.wizards.IWizardRegistry;
 
 /** Every wizard of ours with the pages that it leads to, and every preference page. */
 final class DialogPictures {
+    private static final int UNTIL_OPEN_MS = 700;
+    /** Commands that open a dialog of SWT's own widgets and wait for it. */
+    private static final List<String> DIALOGS = List.of("org.ferrule.ui.errorReport",
+            "org.eclipse.ui.help.aboutAction");
+
     private final IWorkbench workbench = PlatformUI.getWorkbench();
     private final Camera camera;
     private final IProject demo;
@@ -44,6 +51,7 @@ final class DialogPictures {
                 .forEach(this::wizard);
         workbench.getPreferenceManager().getElements(PreferenceManager.PRE_ORDER).stream()
                 .map(IPreferenceNode.class::cast).map(IPreferenceNode::getId).forEach(this::preferences);
+        DIALOGS.forEach(this::dialog);
     }
 
     private static Stream<IWizardDescriptor> wizards(IWizardCategory category) {
@@ -101,6 +109,19 @@ final class DialogPictures {
             dialog.open();
         });
         opened.forEach(PreferenceDialog::close);
+    }
+
+    private void dialog(String command) {
+        Shell window = shell();
+        window.getDisplay().timerExec(UNTIL_OPEN_MS, () -> {
+            camera.take("dialog-" + command);
+            Stream.of(window.getShells()).forEach(Shell::close);
+        });
+        try {
+            workbench.getService(IHandlerService.class).executeCommand(command, null);
+        } catch (CommandException e) {
+            throw new IllegalStateException(command, e);
+        }
     }
 
     private Shell shell() {

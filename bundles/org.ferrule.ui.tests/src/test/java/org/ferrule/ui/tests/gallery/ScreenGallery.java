@@ -89,6 +89,6 @@ class ScreenGallery {
         new ViewPictures(camera, editors).take();
         new DialogPictures(camera, demo).take();
         assertEquals(List.of(), camera.failures());
-        assertTrue(camera.taken() > 40, () -> "only " + camera.taken() + " pictures");
+        assertTrue(camera.taken() > 35, () -> "only " + camera.taken() + " pictures");
     }
 }

@@ -10,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -29,7 +30,7 @@ public final class SecondWorkbench implements AutoCloseable {
     }
 
     /**
-     * Starts a workbench.
+     * Starts a workbench. The first start with a folder finds out which bundles fit together; later ones know.
      *
      * @param folder where its configuration and its output go
      * @param workspace its workspace
@@ -37,8 +38,9 @@ public final class SecondWorkbench implements AutoCloseable {
      */
     public static SecondWorkbench start(Path folder, Path workspace, Map<String, String> properties)
             throws IOException {
-        Path configuration = Files.createTempDirectory(folder, "configuration");
-        Files.copy(path(System.getProperty(CONFIGURATION)).resolve("config.ini"), configuration.resolve("config.ini"));
+        Path configuration = Files.createDirectories(folder.resolve("configuration"));
+        Files.copy(path(System.getProperty(CONFIGURATION)).resolve("config.ini"), configuration.resolve("config.ini"),
+                StandardCopyOption.REPLACE_EXISTING);
         Path output = Files.createTempFile(folder, "output", ".txt");
         List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-Xmx512m", "-Duser.language=en", "-Duser.country=US"));
