@@ -65,7 +65,8 @@ final class UnitRepairs {
             return Optional.empty();
         }
         List<LengthUnit> plausible = units(kind)
-                .filter(unit -> Dimension.lenient(bare.group(1) + " " + unit.symbol()).warnings(kind).isEmpty()).toList();
+                .filter(unit -> Dimension.lenient(bare.group(1) + " " + unit.symbol()).warnings(kind).isEmpty())
+                .toList();
         return plausible.size() == 1
                 ? Optional.of((bare.group(1) + " " + plausible.get(0).symbol() + " " + bare.group(2)).strip())
                 : Optional.empty();

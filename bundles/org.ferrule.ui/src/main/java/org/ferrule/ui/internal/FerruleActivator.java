@@ -42,7 +42,8 @@ public class FerruleActivator implements BundleActivator {
         SessionSnapshots snapshots = new SessionSnapshots();
         snapshots.connect(sessions);
         new LiveChecks(records, sessions, board, update).connect(snapshots);
-        UnsavedJournal journal = new UnsavedJournal(Platform.getStateLocation(context.getBundle()).append(UNSAVED).toPath());
+        UnsavedJournal journal = new UnsavedJournal(
+                Platform.getStateLocation(context.getBundle()).append(UNSAVED).toPath());
         context.registerService(UnsavedJournal.class, journal, null);
         snapshots.addListener(new JournalKeeper(journal));
         follower = new DiskFollower(records, sessions);

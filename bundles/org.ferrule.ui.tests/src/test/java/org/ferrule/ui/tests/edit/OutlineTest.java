@@ -124,7 +124,8 @@ class OutlineTest {
         robot.click(field());
         robot.keys(SWT.CTRL, 'z');
         robot.waitFor("the former figure", () -> field().getText().equals("0.05 mm"));
-        assertEquals(List.of("0.05 mm"), row(properties, Samples.REQUIRED).map(row -> row.getText(1)).stream().toList());
+        assertEquals(List.of("0.05 mm"),
+                row(properties, Samples.REQUIRED).map(row -> row.getText(1)).stream().toList());
         assertTrue(!fixture.editor().isDirty());
     }
 

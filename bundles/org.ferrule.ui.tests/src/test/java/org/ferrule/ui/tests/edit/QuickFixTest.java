@@ -160,7 +160,8 @@ class QuickFixTest {
     }
 
     private static Optional<TreeItem> line() {
-        return lines().flatMap(QuickFixTest::withChildren).filter(item -> item.getText(0).contains("0,05 mm")).findFirst();
+        return lines().flatMap(QuickFixTest::withChildren).filter(item -> item.getText(0).contains("0,05 mm"))
+                .findFirst();
     }
 
     private static Stream<TreeItem> withChildren(TreeItem item) {

@@ -42,12 +42,14 @@ public final class SecondWorkbench implements AutoCloseable {
         Files.copy(path(System.getProperty(CONFIGURATION)).resolve("config.ini"), configuration.resolve("config.ini"),
                 StandardCopyOption.REPLACE_EXISTING);
         Path output = Files.createTempFile(folder, "output", ".txt");
-        List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xmx512m", "-Duser.language=en", "-Duser.country=US"));
+        List<String> command = new ArrayList<>(
+                List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-Xmx512m", "-Duser.language=en", "-Duser.country=US"));
         properties.forEach((name, value) -> command.add("-D" + name + "=" + value));
-        command.addAll(List.of("-cp", System.getProperty("java.class.path"), "org.eclipse.equinox.launcher.Main", "-data",
-                workspace.toString(), "-configuration", configuration.toString(), "-nosplash", "-product",
-                "org.ferrule.product.workbench", "-application", "org.ferrule.ui.application"));
+        command.addAll(
+                List.of("-cp", System.getProperty("java.class.path"), "org.eclipse.equinox.launcher.Main", "-data",
+                        workspace.toString(), "-configuration", configuration.toString(), "-nosplash", "-product",
+                        "org.ferrule.product.workbench", "-application", "org.ferrule.ui.application"));
         Process process = new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(output.toFile()).start();
         return new SecondWorkbench(process, output);
     }

@@ -63,7 +63,8 @@ final class PageReader {
     }
 
     private void picture(Element image) {
-        Run run = new Run(image.getAttribute("alt"), Style.PLAIN, image.getAttribute("src").replaceFirst("^picture:", ""));
+        Run run = new Run(image.getAttribute("alt"), Style.PLAIN,
+                image.getAttribute("src").replaceFirst("^picture:", ""));
         paragraphs.add(new Paragraph(Kind.PICTURE, 0, List.of(run)));
     }
 

@@ -71,8 +71,9 @@ final class ReportDialog extends TitleAreaDialog {
     @Override
     protected Control createDialogArea(Composite parent) {
         setTitle("A report that you can send");
-        setMessage("It holds the program's log, which may name files and folders, and the versions of its parts. Nothing"
-                + " is sent by itself.");
+        setMessage(
+                "It holds the program's log, which may name files and folders, and the versions of its parts. Nothing"
+                        + " is sent by itself.");
         Composite area = (Composite) super.createDialogArea(parent);
         Composite body = new Composite(area, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(body);
