@@ -24,6 +24,7 @@ public final class Robot {
 
     private static final long PATIENCE_MS = 20_000;
     private static final long PATIENCE_FOR_JOBS_MS = 90_000;
+    private static final long PATIENCE_FOR_OTHERS_MS = 120_000;
     private static final long PAUSE_MS = 10;
 
     private final Display display = Display.getCurrent();
@@ -49,6 +50,11 @@ public final class Robot {
     /** Lets the workbench work until the condition holds; fails after 20 seconds. */
     public void waitFor(String what, BooleanSupplier condition) {
         waitFor(what, condition, PATIENCE_MS);
+    }
+
+    /** Lets the workbench work until something holds that another process does; fails after two minutes. */
+    public void waitForOther(String what, BooleanSupplier condition) {
+        waitFor(what, condition, PATIENCE_FOR_OTHERS_MS);
     }
 
     private void waitFor(String what, BooleanSupplier condition, long patienceMs) {
