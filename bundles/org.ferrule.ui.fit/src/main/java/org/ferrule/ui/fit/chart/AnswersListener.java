@@ -21,4 +21,8 @@ public interface AnswersListener {
     /** What is shown became stale, or is so no more, or something else is wrong than before. */
     default void answersChanged() {
     }
+
+    /** The chart stands otherwise to its sign-off than before. */
+    default void signedChanged() {
+    }
 }

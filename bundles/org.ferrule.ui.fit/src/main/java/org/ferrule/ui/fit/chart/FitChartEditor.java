@@ -5,16 +5,19 @@
 
 package org.ferrule.ui.fit.chart;
 
+import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.core.resources.IMarker;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
+import org.ferrule.model.FitChart;
 import org.ferrule.ui.edit.DocumentEditor;
 import org.ferrule.ui.fit.FitIds;
 import org.ferrule.ui.fit.page.PaperPage;
 import org.ferrule.ui.fit.problem.PairCode;
+import org.ferrule.ui.fit.proposal.LibraryDevices;
 import org.ferrule.ui.fit.setup.SetUpPage;
 import org.ferrule.ui.problem.ProblemMarkers;
 
@@ -67,6 +70,13 @@ public final class FitChartEditor extends DocumentEditor {
     /** Returns the answers, as they stand now. */
     public LiveAnswers answers() {
         return answers;
+    }
+
+    /** Returns the devices of the libraries of the chart, as they stand now. */
+    public LibraryDevices devices() {
+        return new LibraryDevices(
+                () -> answers.chart().map(FitChart::getLibraries).map(List::copyOf).orElse(List.of()),
+                path -> answers.documents().library(path));
     }
 
     /** Returns the page with the matrix. */

@@ -18,10 +18,10 @@ import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.swt.widgets.ToolItem;
 import org.ferrule.chart.look.VerdictLook;
 import org.ferrule.ui.fit.answer.VerdictImages;
+import org.ferrule.ui.fit.beside.SidePart;
 import org.ferrule.ui.fit.matrix.MatrixContent;
 import org.ferrule.ui.fit.matrix.MatrixTable;
 import org.ferrule.ui.fit.matrix.Side;
-import org.ferrule.ui.fit.matrix.Zoom;
 
 /** The bar above the matrix: filters by words and by verdict, which are the legend too, and the size of cells. */
 final class MatrixBar {
@@ -31,6 +31,7 @@ final class MatrixBar {
     private final Map<Side, Text> filters = new EnumMap<>(Side.class);
     private final Map<VerdictLook, ToolItem> looks = new EnumMap<>(VerdictLook.class);
     private final Composite control;
+    private final ViewTools tools;
     private MatrixTable table;
 
     MatrixBar(Composite parent) {
@@ -42,17 +43,23 @@ final class MatrixBar {
             filters.put(side, filter(side));
         }
         addLooks();
-        addZoom();
+        tools = new ViewTools(control);
     }
 
     /** Connects the bar with the matrix that it is for. */
-    void connect(MatrixTable matrix) {
+    void connect(MatrixTable matrix, SidePart side) {
         table = matrix;
+        tools.connect(matrix, side);
+    }
+
+    /** Opens what stands beside the matrix, or folds it away. */
+    void showBeside(boolean shown) {
+        tools.showBeside(shown);
     }
 
     private Text filter(Side side) {
         Text text = new Text(control, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
-        text.setMessage("Find " + side.word());
+        text.setMessage("Only " + side.word() + "s with");
         text.setToolTipText("Show only lines in whose head all these words occur");
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(FILTER_WIDTH, SWT.DEFAULT)
                 .applyTo(text);
@@ -86,25 +93,6 @@ final class MatrixBar {
         }
     }
 
-    private void addZoom() {
-        ToolBar bar = new ToolBar(control, SWT.FLAT);
-        bar.setBackground(control.getBackground());
-        addZoom(bar, "\u2212", "Smaller cells", -1);
-        addZoom(bar, "+", "Larger cells", 1);
-    }
-
-    private void addZoom(ToolBar bar, String text, String tooltip, int step) {
-        ToolItem item = new ToolItem(bar, SWT.PUSH);
-        item.setText(text);
-        item.setToolTipText(tooltip);
-        item.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
-            int next = table.zoom().ordinal() + step;
-            if (next >= 0 && next < Zoom.values().length) {
-                table.zoom(Zoom.values()[next]);
-            }
-        }));
-    }
-
     /** Shows how many cells have each look. */
     void showCounts(MatrixContent content) {
         boolean changed = false;
@@ -118,6 +106,11 @@ final class MatrixBar {
         if (changed) {
             control.layout(true, true);
         }
+    }
+
+    /** Shows the tools as the matrix stands. */
+    void showTools() {
+        tools.refresh();
     }
 
     /** Shows the filters as they stand after they were taken back. */

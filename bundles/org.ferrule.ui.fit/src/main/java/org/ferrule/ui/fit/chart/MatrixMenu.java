@@ -57,7 +57,7 @@ final class MatrixMenu {
             addHidden(menu, side);
         }
         menu.add(action("Stand as in the chart, without filters", this::asInChart));
-        menu.add(action("Copy", () -> CopyHandling.copy(table)));
+        menu.add(action("Copy", () -> CellCopy.copy(table)));
     }
 
     private void addLine(IMenuManager menu, Side side, MatrixLine line) {

@@ -7,14 +7,26 @@ package org.ferrule.ui.fit.chart;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.IWorkbenchCommandConstants;
 import org.eclipse.ui.forms.IManagedForm;
 import org.ferrule.engine.chart.SolvedChart;
 import org.ferrule.ui.Services;
+import org.ferrule.ui.document.DocumentChange;
 import org.ferrule.ui.edit.DocumentPage;
+import org.ferrule.ui.fit.FitIds;
 import org.ferrule.ui.fit.answer.PairSelectionProvider;
+import org.ferrule.ui.fit.beside.SidePart;
+import org.ferrule.ui.fit.card.CellCard;
 import org.ferrule.ui.fit.matrix.MatrixContent;
 import org.ferrule.ui.fit.matrix.MatrixTable;
+import org.ferrule.ui.fit.matrix.Side;
+import org.ferrule.ui.fit.proposal.LibraryDevices;
+import org.ferrule.ui.fit.proposal.ReferencePickers;
+import org.ferrule.ui.fit.setup.ConditionSection;
+import org.ferrule.ui.fit.signoff.SignOffSection;
 import org.ferrule.ui.preferences.UnitPreferences;
 
 /** The page with the live matrix. */
@@ -32,7 +44,12 @@ public final class MatrixPage extends DocumentPage implements AnswersListener {
     private final LiveAnswers answers;
     private MatrixTable table;
     private MatrixBar bar;
+    private SearchBar search;
     private ProblemStrip problems;
+    private SidePart side;
+    private CellCard card;
+    private SignOffStrip signed;
+    private SignOffSection signOff;
 
     MatrixPage(FitChartEditor editor) {
         super(editor, ID, "Matrix");
@@ -44,15 +61,71 @@ public final class MatrixPage extends DocumentPage implements AnswersListener {
         Composite body = form.getForm().getBody();
         GridLayoutFactory.fillDefaults().margins(8, 6).spacing(0, 6).applyTo(body);
         problems = new ProblemStrip(body, form.getToolkit());
+        signed = new SignOffStrip(body, form.getToolkit(), this::showChanges);
         bar = new MatrixBar(body);
-        table = new MatrixTable(body, content);
-        GridDataFactory.fillDefaults().grab(true, true).hint(LEAST_HEIGHT, LEAST_HEIGHT).applyTo(table.control());
-        bar.connect(table);
+        search = new SearchBar(body);
+        SashForm parts = new SashForm(body, SWT.HORIZONTAL | SWT.SMOOTH);
+        form.getToolkit().adapt(parts);
+        GridDataFactory.fillDefaults().grab(true, true).hint(LEAST_HEIGHT, LEAST_HEIGHT).applyTo(parts);
+        table = new MatrixTable(parts, content);
+        side = new SidePart(parts, form.getToolkit());
+        addConditions();
+        signOff = new SignOffSection(session(), answers, side.managed(), side.body(), this::reveal);
+        bar.connect(table, side);
+        search.connect(table);
         table.onSelect(() -> selection.select(table.selected()));
         new MatrixMenu(table, bar, session()).install();
-        new CopyHandling(getSite(), table).install();
+        card = new CellCard(table);
+        addCommands();
         getSite().setSelectionProvider(selection);
         follow();
+    }
+
+    private void addCommands() {
+        new MatrixCommands(getSite()).whileFocused(IWorkbenchCommandConstants.EDIT_COPY, () -> CellCopy.copy(table))
+                .on(FitIds.SHOW_CARD, card::showSelected).on(FitIds.SHOW_BESIDE, this::switchBeside)
+                .on(IWorkbenchCommandConstants.EDIT_FIND_AND_REPLACE, this::openSearch)
+                .on(FitIds.FIND_NEXT, () -> search.step(1)).on(FitIds.FIND_PREVIOUS, () -> search.step(-1))
+                .on(FitIds.SHOW_SUMS, () -> showSums(!content.showsSums()))
+                .on(FitIds.SORT_ROWS, () -> sortBySums(Side.OUTER))
+                .on(FitIds.SORT_COLUMNS, () -> sortBySums(Side.INNER))
+                .follow(table.control());
+    }
+
+    private void openSearch() {
+        getEditor().setActivePage(ID);
+        search.open();
+    }
+
+    private void showSums(boolean shown) {
+        table.showSums(shown);
+        bar.showTools();
+    }
+
+    private void sortBySums(Side side) {
+        table.sortBySums(side);
+        bar.showTools();
+    }
+
+    /** The focus goes along, so that the next key is for what has been opened. */
+    private void switchBeside() {
+        bar.showBeside(!side.isOpen());
+        if (side.isOpen()) {
+            side.setFocus();
+        } else {
+            setFocus();
+        }
+    }
+
+    /** Returns the card that explains a cell. */
+    public CellCard card() {
+        return card;
+    }
+
+    private void addConditions() {
+        LibraryDevices devices = ((FitChartEditor) getEditor()).devices();
+        ReferencePickers pickers = new ReferencePickers(devices, session().file(), getSite().getShell());
+        side.add(ConditionSection.create(session(), side.managed(), side.body(), devices, pickers));
     }
 
     private void follow() {
@@ -64,6 +137,27 @@ public final class MatrixPage extends DocumentPage implements AnswersListener {
         });
         answers.shown().ifPresent(solved -> answered(solved, false));
         answersChanged();
+        signedChanged();
+    }
+
+    private void showChanges() {
+        bar.showBeside(true);
+        signOff.setFocus();
+    }
+
+    @Override
+    public void signedChanged() {
+        signed.show(answers.signed());
+    }
+
+    /** Returns what the head of the matrix says of the sign-off; empty where there is none. */
+    public String signedText() {
+        return signed.text();
+    }
+
+    /** Returns the section in which the chart is signed off. */
+    public SignOffSection signOff() {
+        return signOff;
     }
 
     private void unitsChanged() {
@@ -77,6 +171,17 @@ public final class MatrixPage extends DocumentPage implements AnswersListener {
     /** Returns the matrix. */
     public MatrixTable table() {
         return table;
+    }
+
+    /** Returns what stands beside the matrix. */
+    public SidePart side() {
+        return side;
+    }
+
+    @Override
+    public void documentChanged(DocumentChange change) {
+        super.documentChanged(change);
+        side.refresh();
     }
 
     @Override

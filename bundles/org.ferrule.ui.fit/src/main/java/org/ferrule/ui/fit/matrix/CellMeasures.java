@@ -70,6 +70,10 @@ final class CellMeasures {
         return line;
     }
 
+    int letter() {
+        return letter;
+    }
+
     /** The size of the shape. */
     int glyph() {
         return zoom.saysWords() ? line : Math.round(line * 0.8f);

@@ -26,13 +26,16 @@ final class HeadCells extends AbstractCellPainter {
     private final MatrixContent content;
     private final CellMeasures measures;
     private final Supplier<Rectangle> visible;
+    private final SumPainter sums;
 
     /**
      * Creates a painter.
      *
+     * @param sums paints the sums of lines
      * @param visible the part of the table in which cells scroll
      */
-    HeadCells(Side side, MatrixContent content, CellMeasures measures, Supplier<Rectangle> visible) {
+    HeadCells(Side side, MatrixContent content, CellMeasures measures, SumPainter sums, Supplier<Rectangle> visible) {
+        this.sums = sums;
         this.visible = visible;
         this.side = side;
         this.content = content;
@@ -46,6 +49,8 @@ final class HeadCells extends AbstractCellPainter {
         gc.fillRectangle(bounds);
         if (cell.getDataValue() instanceof MatrixLine line) {
             line(gc, bounds, line);
+        } else if (cell.getDataValue() instanceof VerdictSum sum) {
+            sums.paint(gc, bounds, sum);
         } else if (cell.getDataValue() != null) {
             group(gc, seen(bounds), String.valueOf(cell.getDataValue()));
         }
@@ -130,7 +135,11 @@ final class HeadCells extends AbstractCellPainter {
 
     private String title(MatrixLine line) {
         return content.sort().filter(sort -> sort.by() == side && sort.key().equals(line.key()))
-                .map(sort -> sort.bestFirst() ? "\u25bc " : "\u25b2 ").orElse("") + line.head().title();
+                .map(sort -> arrow(sort.bestFirst())).orElse("") + line.head().title();
+    }
+
+    static String arrow(boolean bestFirst) {
+        return bestFirst ? "\u25bc " : "\u25b2 ";
     }
 
     /** Turns the graphics so that text runs upward; the area is given as it lies then. */

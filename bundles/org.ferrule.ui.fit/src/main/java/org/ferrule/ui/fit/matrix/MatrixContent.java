@@ -26,6 +26,9 @@ public final class MatrixContent {
     private final Map<Side, MatrixAxis> axes = new EnumMap<>(Side.class);
     private final Set<VerdictLook> wanted = EnumSet.allOf(VerdictLook.class);
     private final LookCounts counts = new LookCounts();
+    private final LineSums sums = new LineSums();
+    private final Map<Side, Boolean> bySums = new EnumMap<>(Side.class);
+    private boolean showsSums;
     private MatrixSort sort;
     private SolvedChart solved;
 
@@ -51,6 +54,12 @@ public final class MatrixContent {
         return solved.matrix().cell(axis(Side.OUTER).index(row), axis(Side.INNER).index(column));
     }
 
+    /** Returns the pair at a position; nothing where no single pair is shown. */
+    public Optional<AskedPair> pairAt(int row, int column) {
+        boolean shown = row < axis(Side.OUTER).size() && column < axis(Side.INNER).size();
+        return shown ? Optional.of(pair(row, column)) : Optional.empty();
+    }
+
     /** Returns the question that is asked at a position with its whole answer, which is worked out now. */
     public AskedPair pair(int row, int column) {
         int outer = axis(Side.OUTER).index(row);
@@ -70,8 +79,14 @@ public final class MatrixContent {
         others |= axis(Side.INNER).replace(MatrixLines.of(next.chart(), Side.INNER));
         if (onlyChanges && !others) {
             counts.follow(next.matrix());
+            if (showsSums) {
+                sums.bring(next.matrix());
+            } else {
+                sums.forget();
+            }
         } else {
             counts.count(next.matrix());
+            sums.forget();
         }
         return arrange() || others;
     }
@@ -102,13 +117,58 @@ public final class MatrixContent {
     public boolean sortBy(Side side, int position) {
         String key = axis(side).line(position).key();
         boolean again = sort != null && sort.by() == side && sort.key().equals(key);
+        bySums.remove(side.other());
         sort = !again ? new MatrixSort(side, key, true) : sort.bestFirst() ? new MatrixSort(side, key, false) : null;
+        return arrange();
+    }
+
+    /** Tells whether each line shows the sum of its verdicts. */
+    public boolean showsSums() {
+        return showsSums;
+    }
+
+    /** Shows the sum of its verdicts at each line, or not. Without them lines are not sorted by them either. */
+    public void showSums(boolean shown) {
+        showsSums = shown;
+        if (!shown) {
+            bySums.clear();
+            arrange();
+        }
+    }
+
+    /** Returns the sum of the verdicts of a line, given by its position. */
+    public VerdictSum sum(Side side, int position) {
+        return sumOf(side, axis(side).index(position));
+    }
+
+    private VerdictSum sumOf(Side side, int index) {
+        sums.bring(solved.matrix());
+        return sums.of(side, index);
+    }
+
+    /** Tells whether the lines of a side are sorted by their sums, and best first; nothing if not. */
+    public Optional<Boolean> sortedBySums(Side side) {
+        return Optional.ofNullable(bySums.get(side));
+    }
+
+    /** Sorts the lines of a side by their sums: best first, then worst first, then as in the chart again. */
+    public boolean sortBySums(Side side) {
+        Boolean now = bySums.get(side);
+        if (now == null) {
+            bySums.put(side, true);
+            sort = sort != null && sort.by() != side ? null : sort;
+        } else if (now) {
+            bySums.put(side, false);
+        } else {
+            bySums.remove(side);
+        }
         return arrange();
     }
 
     /** Takes back filters and sorting. */
     public boolean asInChart() {
         sort = null;
+        bySums.clear();
         wanted.addAll(EnumSet.allOf(VerdictLook.class));
         axes.values().forEach(axis -> axis.filter(""));
         return arrange();
@@ -137,6 +197,11 @@ public final class MatrixContent {
     }
 
     private int[] sorted(Side side, int[] indexes) {
+        Boolean bestFirst = bySums.get(side);
+        if (bestFirst != null) {
+            return MatrixAxis.sorted(indexes, Comparator.comparing((Integer i) -> sumOf(side, i),
+                    bestFirst ? VerdictSum.BEST_FIRST : VerdictSum.BEST_FIRST.reversed()));
+        }
         OptionalInt line = sort == null || sort.by() == side ? OptionalInt.empty()
                 : axis(sort.by()).indexOf(sort.key());
         if (line.isEmpty()) {

@@ -68,6 +68,9 @@ final class MatrixLayers {
         outerHeads.setDefaultRowHeight(measures.cellHeight());
         innerHeads.setDefaultColumnWidth(measures.cellWidth());
         innerHeads.setDefaultRowHeight(measures.headRoom(Side.INNER));
+        int strip = SumPainter.wide(measures);
+        outerHeads.setColumnWidthByPosition(1, strip, false);
+        innerHeads.setRowHeightByPosition(1, SumPainter.high(measures, measures.cellWidth()), false);
         innerGroups.setRowHeight(measures.groupRoom());
         outerGroups.setColumnWidth(measures.groupRoom());
     }

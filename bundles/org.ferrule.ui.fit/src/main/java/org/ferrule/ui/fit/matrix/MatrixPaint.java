@@ -21,8 +21,11 @@ final class MatrixPaint {
     private final CellMeasures measures;
     private final ICellPainter cells;
     private final Supplier<Rectangle> visible;
+    private final SumPainter sums;
 
-    MatrixPaint(MatrixContent content, CellMeasures measures, ICellPainter cells, Supplier<Rectangle> visible) {
+    MatrixPaint(MatrixContent content, CellMeasures measures, ICellPainter cells, SumPainter sums,
+            Supplier<Rectangle> visible) {
+        this.sums = sums;
         this.visible = visible;
         this.content = content;
         this.measures = measures;
@@ -30,14 +33,14 @@ final class MatrixPaint {
     }
 
     void install(IConfigRegistry registry) {
-        ICellPainter outer = new HeadCells(Side.OUTER, content, measures, visible);
-        ICellPainter inner = new HeadCells(Side.INNER, content, measures, visible);
+        ICellPainter outer = new HeadCells(Side.OUTER, content, measures, sums, visible);
+        ICellPainter inner = new HeadCells(Side.INNER, content, measures, sums, visible);
         register(registry, cells, GridRegion.BODY);
         register(registry, outer, GridRegion.ROW_HEADER);
         register(registry, outer, GridRegion.ROW_GROUP_HEADER);
         register(registry, inner, GridRegion.COLUMN_HEADER);
         register(registry, inner, GridRegion.COLUMN_GROUP_HEADER);
-        register(registry, inner, GridRegion.CORNER);
+        register(registry, new CornerCell(content, measures), GridRegion.CORNER);
         registry.registerConfigAttribute(CellConfigAttributes.GRID_LINE_COLOR, HeadColours.grid());
     }
 

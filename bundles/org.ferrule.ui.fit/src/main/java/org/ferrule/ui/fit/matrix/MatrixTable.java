@@ -13,12 +13,14 @@ import org.eclipse.jface.resource.LocalResourceManager;
 import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.eclipse.nebula.widgets.nattable.config.DefaultNatTableStyleConfiguration;
 import org.eclipse.nebula.widgets.nattable.coordinate.PositionCoordinate;
+import org.eclipse.nebula.widgets.nattable.layer.cell.ILayerCell;
 import org.eclipse.nebula.widgets.nattable.selection.event.ISelectionEvent;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
 import org.ferrule.engine.chart.SolvedChart;
 import org.ferrule.fit.matrix.CellChanges;
 import org.ferrule.ui.fit.answer.AskedPair;
+import org.ferrule.ui.fit.answer.VerdictImages;
 
 /** The matrix as a table: heads that stay, cells that scroll, a selected pair that stays selected. */
 public final class MatrixTable {
@@ -29,6 +31,7 @@ public final class MatrixTable {
     private final CellWords words = new CellWords();
     private final LocalResourceManager resources;
     private final NatTable table;
+    private final VerdictImages glyphs;
     private Zoom zoom = Zoom.NORMAL;
     private CellTiles tiles;
     private Runnable selectionListener = () -> {
@@ -45,6 +48,7 @@ public final class MatrixTable {
         table = new NatTable(parent, layers.grid(), false);
         resources = new LocalResourceManager(JFaceResources.getResources(), table);
         states = new CellStates(content, table::redraw, this::repaintChanged);
+        glyphs = new VerdictImages(table, SumPainter.GLYPH);
         table.addConfiguration(new DefaultNatTableStyleConfiguration());
         table.addConfiguration(new MatrixBindings(this));
         table.setBackground(HeadColours.paper());
@@ -93,7 +97,7 @@ public final class MatrixTable {
         tiles = new CellTiles(table.getDisplay(), measures, zoom.saysWords());
         layers.measure(measures);
         new MatrixPaint(content, measures, new VerdictCells(content, states, words, measures, tiles,
-                zoom.saysWords()), this::visible).install(table.getConfigRegistry());
+                zoom.saysWords()), new SumPainter(measures, glyphs), this::visible).install(table.getConfigRegistry());
         refresh();
     }
 
@@ -126,6 +130,7 @@ public final class MatrixTable {
             table.redraw();
         } else {
             repaintChanged();
+            repaintSums();
         }
         tellSelection();
     }
@@ -144,6 +149,20 @@ public final class MatrixTable {
         layers.refresh();
         restoreSelection();
         table.redraw();
+    }
+
+    private void repaintSums() {
+        if (content.showsSums()) {
+            Rectangle cells = visible();
+            table.redraw(0, cells.y, cells.x, cells.height, false);
+            table.redraw(cells.x, 0, cells.width, cells.y, false);
+        }
+    }
+
+    /** Shows the sum of its verdicts at each line, or not. */
+    public void showSums(boolean shown) {
+        content.showSums(shown);
+        refresh();
     }
 
     private void repaintChanged() {
@@ -181,12 +200,31 @@ public final class MatrixTable {
         return true;
     }
 
+    /** Selects the line with a key, where the selection stands on the other side, and scrolls to it. */
+    public boolean goTo(Side side, String key) {
+        MatrixAxis other = content.axis(side.other());
+        String former = side == Side.OUTER ? innerKey : outerKey;
+        boolean shown = former != null && other.position(former).isPresent();
+        if (other.size() == 0) {
+            return false;
+        }
+        String stays = shown ? former : other.line(0).key();
+        return side == Side.OUTER ? select(key, stays) : select(stays, key);
+    }
+
     /** Returns the pair whose cell is selected; nothing if it is not shown. */
     public Optional<AskedPair> selected() {
         OptionalInt row = outerKey == null ? OptionalInt.empty() : content.axis(Side.OUTER).position(outerKey);
         OptionalInt column = innerKey == null ? OptionalInt.empty() : content.axis(Side.INNER).position(innerKey);
         return row.isPresent() && column.isPresent() ? Optional.of(content.pair(row.getAsInt(), column.getAsInt()))
                 : Optional.empty();
+    }
+
+    /** Returns where the selected cell is painted in the widget; nothing if it is scrolled off. */
+    public Optional<Rectangle> selectedBounds() {
+        OptionalInt row = outerKey == null ? OptionalInt.empty() : content.axis(Side.OUTER).position(outerKey);
+        OptionalInt column = innerKey == null ? OptionalInt.empty() : content.axis(Side.INNER).position(innerKey);
+        return row.isPresent() && column.isPresent() ? boundsOf(row.getAsInt(), column.getAsInt()) : Optional.empty();
     }
 
     /** Returns the selected cells with their heads, as text with tabs between. */
@@ -197,10 +235,24 @@ public final class MatrixTable {
     /** Sorts by the line under a place of a head. */
     void sortAt(Side side, int x, int y) {
         int position = positionAt(side, x, y);
-        if (position >= 0 && content.sortBy(side, position)) {
+        boolean other = position >= 0
+                && (isSum(x, y) ? content.sortBySums(side) : content.sortBy(side, position));
+        if (other) {
             refresh();
         }
         table.redraw();
+    }
+
+    private boolean isSum(int x, int y) {
+        ILayerCell cell = table.getCellByPosition(table.getColumnPositionByX(x), table.getRowPositionByY(y));
+        return cell != null && cell.getDataValue() instanceof VerdictSum;
+    }
+
+    /** Sorts the lines of a side by their sums, the other way round, or no more; without sums they are shown first. */
+    public void sortBySums(Side side) {
+        content.showSums(true);
+        content.sortBySums(side);
+        refresh();
     }
 
     /** Returns where the line under a place of the table is shown, or a negative number. */

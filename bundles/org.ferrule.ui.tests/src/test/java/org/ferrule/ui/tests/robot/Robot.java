@@ -151,6 +151,12 @@ public final class Robot {
         mouse(SWT.MouseUp, 1, at);
     }
 
+    /** Moves the pointer to a place of the screen. */
+    public void moveTo(int x, int y) {
+        mouse(SWT.MouseMove, 0, new Point(x, y));
+        settle();
+    }
+
     private void mouse(int type, int button, Point at) {
         Event event = new Event();
         event.type = type;
@@ -181,6 +187,13 @@ public final class Robot {
     public void key(int keyCode) {
         key(SWT.KeyDown, keyCode, '\0');
         key(SWT.KeyUp, keyCode, '\0');
+    }
+
+    /** Presses a key that stands for no character while the modifier is held. */
+    public void keyWith(int modifier, int keyCode) {
+        key(SWT.KeyDown, modifier, '\0');
+        key(keyCode);
+        key(SWT.KeyUp, modifier, '\0');
     }
 
     /** Presses a letter while the modifier is held. */
