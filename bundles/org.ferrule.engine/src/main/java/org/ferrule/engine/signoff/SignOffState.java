@@ -22,7 +22,7 @@ public record SignOffState(String by, String date, int verdictCount, List<Verdic
         List<String> added, List<String> gone, List<String> documents, List<String> asked) {
 
     /** How many verdicts are listed at most. */
-    public static final int MOST = 1000;
+    public static final int MOST = 100_000;
 
     public SignOffState {
         verdicts = List.copyOf(verdicts);

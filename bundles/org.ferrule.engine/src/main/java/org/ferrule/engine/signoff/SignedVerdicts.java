@@ -4,6 +4,7 @@
  */
 package org.ferrule.engine.signoff;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +12,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
+import org.ferrule.engine.catalogue.CataloguedDevice;
+import org.ferrule.engine.chart.SolvedChart;
 import org.ferrule.model.DocumentHash;
 import org.ferrule.model.FitChart;
 import org.ferrule.model.SignOff;
@@ -51,6 +54,17 @@ public record SignedVerdicts(String by, String date, List<String> inner, List<Ro
     /** The sign-off of a chart; nothing when it has none. */
     public static Optional<SignedVerdicts> of(FitChart chart) {
         return Optional.ofNullable(chart.getSignOff()).map(signOff -> of(chart, signOff));
+    }
+
+    /** The verdicts of a chart as they stand, as if nobody in particular had signed them off. */
+    public static SignedVerdicts of(SolvedChart solved) {
+        List<Row> rows = new ArrayList<>();
+        for (int row = 0; row < solved.chart().outer().size(); row++) {
+            rows.add(new Row(solved.chart().outer().get(row).key(), SigningOff.in(solved.matrix(), row),
+                    SigningOff.out(solved.matrix(), row)));
+        }
+        return new SignedVerdicts("", "", solved.chart().inner().stream().map(CataloguedDevice::key).toList(), rows,
+                Map.of(), List.of(), List.of());
     }
 
     private static SignedVerdicts of(FitChart chart, SignOff signOff) {

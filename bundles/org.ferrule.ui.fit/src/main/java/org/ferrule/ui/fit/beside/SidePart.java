@@ -32,10 +32,10 @@ public final class SidePart {
 
     private static final String SECTION = "beside";
     private static final String OPEN = "open";
-    private static final int WIDTH = 390;
+    private static final int WIDTH = 450;
     /** Narrower, fields could not be read. */
-    private static final int LEAST = 250;
-    private static final int LEAST_MATRIX = 300;
+    private static final int LEAST = 400;
+    private static final int LEAST_MATRIX = 320;
 
     private final SashForm sash;
     private final ScrolledForm form;

@@ -6,7 +6,6 @@
 package org.ferrule.ui.fit.card;
 
 import java.util.List;
-import java.util.stream.Collectors;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -33,7 +32,8 @@ import org.ferrule.ui.picture.PictureCanvas;
 final class CardContent {
 
     private static final int WIDTH = 320;
-    private static final int PICTURE = 150;
+    private static final int PICTURE_WIDTH = 230;
+    private static final int PICTURE_HEIGHT = 160;
     private static final int MOST_REASONS = 2;
 
     private final ReasonWords reasons = ReasonWords.english(ShownUnits.now());
@@ -98,14 +98,20 @@ final class CardContent {
         List<AnswerLine> said = words.explain(answer, Phase.IN, pair.names(), pair.question().direction()).stream()
                 .filter(line -> line.kind() != AnswerLine.Kind.SUMMARY && line.kind() != AnswerLine.Kind.SOURCE)
                 .limit(MOST_REASONS).toList();
-        if (!said.isEmpty()) {
-            line(parent, said.stream().map(AnswerLine::text).collect(Collectors.joining("\n")), foreground());
-        }
+        said.forEach(reason -> line(parent, lead(reason.kind()) + reason.text(), foreground()));
+    }
+
+    private static String lead(AnswerLine.Kind kind) {
+        return switch (kind) {
+            case CONFLICT -> "Conflict: ";
+            case CAUTION -> "Caution: ";
+            default -> "";
+        };
     }
 
     private void picture() {
         PictureCanvas canvas = new PictureCanvas(control);
-        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.TOP).hint(PICTURE, PICTURE).applyTo(canvas);
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.TOP).hint(PICTURE_WIDTH, PICTURE_HEIGHT).applyTo(canvas);
         CrossSectionDrawing across = new CrossSectionDrawing(reasons);
         canvas.draw((width, height) -> across.ofPair(pair.question(), pair.answer().in(), Phase.IN, width, height));
     }

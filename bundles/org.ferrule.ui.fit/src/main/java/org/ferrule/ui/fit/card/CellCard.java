@@ -14,6 +14,7 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Listener;
 import org.ferrule.ui.fit.answer.AskedPair;
 import org.ferrule.ui.fit.matrix.MatrixTable;
 import org.ferrule.ui.fit.matrix.Side;
@@ -25,7 +26,10 @@ public final class CellCard extends ToolTip {
     private static final int BESIDE = 4;
 
     private final MatrixTable table;
+    private final Listener hiding = event -> hide();
     private CardContent content;
+    private Place still;
+    private boolean asked;
 
     /** Where a cell is shown. */
     private record Place(int row, int column) {
@@ -38,12 +42,22 @@ public final class CellCard extends ToolTip {
         setPopupDelay(DELAY_MS);
         setHideOnMouseDown(true);
         setShift(new Point(BESIDE, BESIDE));
+        table.control().addListener(SWT.MouseDown, event -> still = place(event).orElse(null));
+        table.control().addListener(SWT.MouseMove, this::moved);
+    }
+
+    private void moved(Event event) {
+        if (still != null && !place(event).equals(Optional.of(still))) {
+            still = null;
+        }
     }
 
     /** Shows the card of the selected cell, if it is in sight. */
     public void showSelected() {
+        asked = true;
         table.selectedBounds().ifPresent(
                 cell -> show(new Point(cell.x + cell.width / 2, cell.y + cell.height / 2)));
+        asked = false;
     }
 
     private Optional<Place> place(Event event) {
@@ -57,9 +71,11 @@ public final class CellCard extends ToolTip {
         return place(event).orElse(null);
     }
 
+    /** Who clicks wants to work: the card comes after a click only when the pointer goes to another cell. */
     @Override
     protected boolean shouldCreateToolTip(Event event) {
-        return place(event).flatMap(this::pair).isPresent() && super.shouldCreateToolTip(event);
+        boolean wanted = asked || !place(event).equals(Optional.ofNullable(still));
+        return wanted && place(event).flatMap(this::pair).isPresent() && super.shouldCreateToolTip(event);
     }
 
     private Optional<AskedPair> pair(Place place) {
@@ -84,7 +100,12 @@ public final class CellCard extends ToolTip {
     @Override
     protected Composite createToolTipContentArea(Event event, Composite parent) {
         content = new CardContent(parent, place(event).flatMap(this::pair).orElseThrow());
-        content.control().addListener(SWT.Dispose, disposed -> content = null);
+        Display display = parent.getDisplay();
+        display.addFilter(SWT.KeyDown, hiding);
+        content.control().addListener(SWT.Dispose, disposed -> {
+            content = null;
+            display.removeFilter(SWT.KeyDown, hiding);
+        });
         return content.control();
     }
 

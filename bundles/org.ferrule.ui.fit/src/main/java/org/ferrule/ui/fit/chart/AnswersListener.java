@@ -22,6 +22,10 @@ public interface AnswersListener {
     default void answersChanged() {
     }
 
+    /** A document that the chart refers to was saved, or came from elsewhere. */
+    default void documentsSaved() {
+    }
+
     /** The chart stands otherwise to its sign-off than before. */
     default void signedChanged() {
     }

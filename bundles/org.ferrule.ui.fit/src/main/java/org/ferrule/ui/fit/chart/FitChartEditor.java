@@ -10,6 +10,8 @@ import java.util.Optional;
 
 import org.eclipse.core.resources.IMarker;
 import org.eclipse.core.runtime.ILog;
+import org.eclipse.ui.IMemento;
+import org.eclipse.ui.IPersistableEditor;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
 import org.ferrule.model.FitChart;
@@ -22,20 +24,36 @@ import org.ferrule.ui.fit.setup.SetUpPage;
 import org.ferrule.ui.problem.ProblemMarkers;
 
 /** The editor of fit charts: the live matrix, what the chart asks, and its pages on paper. */
-public final class FitChartEditor extends DocumentEditor {
+public final class FitChartEditor extends DocumentEditor implements IPersistableEditor {
 
     private LiveAnswers answers;
     private MatrixPage matrix;
+    private IMemento remembered;
 
     @Override
     protected void addDocumentPages() throws PartInitException {
         endAnswers();
         answers = new LiveAnswers(session());
         matrix = new MatrixPage(this);
+        if (remembered != null) {
+            matrix.state().restore(remembered);
+        }
         addPage(matrix);
         addPage(new SetUpPage(this));
         addPage(new PaperPage(this));
         showGrounds();
+    }
+
+    @Override
+    public void saveState(IMemento memento) {
+        if (matrix != null) {
+            matrix.state().save(memento);
+        }
+    }
+
+    @Override
+    public void restoreState(IMemento memento) {
+        remembered = memento;
     }
 
     /** Brings up the view that explains what will be selected here, but does not take the focus for it. */

@@ -132,8 +132,11 @@ public final class LiveAnswers implements AutoCloseable {
     }
 
     private void fileChanged(IFile file) {
-        if (refersTo(file) && documents.cameOrWent(file)) {
-            documentsChanged();
+        if (refersTo(file)) {
+            if (documents.cameOrWent(file)) {
+                documentsChanged();
+            }
+            listeners.forEach(AnswersListener::documentsSaved);
         }
     }
 

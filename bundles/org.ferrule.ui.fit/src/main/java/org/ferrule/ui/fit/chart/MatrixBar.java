@@ -12,6 +12,8 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.ToolBar;
@@ -27,11 +29,14 @@ import org.ferrule.ui.fit.matrix.Side;
 final class MatrixBar {
 
     private static final int FILTER_WIDTH = 60;
+    private static final int LEAST_FILTER = 170;
 
     private final Map<Side, Text> filters = new EnumMap<>(Side.class);
     private final Map<VerdictLook, ToolItem> looks = new EnumMap<>(VerdictLook.class);
     private final Composite control;
     private final ViewTools tools;
+    private final ToolBar legend;
+    private boolean wrapped;
     private MatrixTable table;
 
     MatrixBar(Composite parent) {
@@ -42,14 +47,15 @@ final class MatrixBar {
         for (Side side : Side.values()) {
             filters.put(side, filter(side));
         }
-        addLooks();
+        legend = addLooks();
         tools = new ViewTools(control);
+        control.addListener(SWT.Resize, event -> wrap());
     }
 
     /** Connects the bar with the matrix that it is for. */
-    void connect(MatrixTable matrix, SidePart side) {
+    void connect(MatrixTable matrix, SidePart side, Runnable showNextChanges) {
         table = matrix;
-        tools.connect(matrix, side);
+        tools.connect(matrix, side, showNextChanges);
     }
 
     /** Opens what stands beside the matrix, or folds it away. */
@@ -71,7 +77,7 @@ final class MatrixBar {
         return text;
     }
 
-    private void addLooks() {
+    private ToolBar addLooks() {
         ToolBar bar = new ToolBar(control, SWT.FLAT | SWT.RIGHT);
         bar.setBackground(control.getBackground());
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).applyTo(bar);
@@ -84,6 +90,24 @@ final class MatrixBar {
             item.setToolTipText("Cells that say \"" + look.word() + "\"; lines without a wanted cell are left out");
             item.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> want(look, item)));
             looks.put(look, item);
+        }
+        return bar;
+    }
+
+    /** Where there is not room enough in one row, the verdicts get a row of their own. */
+    private void wrap() {
+        int needed = legend.computeSize(SWT.DEFAULT, SWT.DEFAULT).x + tools.width() + 2 * LEAST_FILTER;
+        boolean narrow = control.getSize().x < needed;
+        if (narrow != wrapped) {
+            wrapped = narrow;
+            ((GridLayout) control.getLayout()).numColumns = narrow ? 3 : 4;
+            ((GridData) legend.getLayoutData()).horizontalSpan = narrow ? 3 : 1;
+            if (narrow) {
+                legend.moveBelow(null);
+            } else {
+                legend.moveAbove(tools.control());
+            }
+            control.getParent().layout(true, true);
         }
     }
 
@@ -105,6 +129,7 @@ final class MatrixBar {
         }
         if (changed) {
             control.layout(true, true);
+            wrap();
         }
     }
 

@@ -46,6 +46,14 @@ final class MatrixCommands {
         return this;
     }
 
+    /** Does one thing and then another on a command, as long as the editor is active. */
+    MatrixCommands on(String command, Runnable work, Runnable then) {
+        return on(command, () -> {
+            work.run();
+            then.run();
+        });
+    }
+
     /** Does something on a command, as long as the matrix has the focus. */
     MatrixCommands whileFocused(String command, Runnable work) {
         whileFocused.put(command, work);

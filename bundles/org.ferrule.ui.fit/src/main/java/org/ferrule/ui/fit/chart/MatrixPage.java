@@ -10,19 +10,17 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.ui.IWorkbenchCommandConstants;
 import org.eclipse.ui.forms.IManagedForm;
 import org.ferrule.engine.chart.SolvedChart;
 import org.ferrule.ui.Services;
 import org.ferrule.ui.document.DocumentChange;
 import org.ferrule.ui.edit.DocumentPage;
-import org.ferrule.ui.fit.FitIds;
 import org.ferrule.ui.fit.answer.PairSelectionProvider;
 import org.ferrule.ui.fit.beside.SidePart;
 import org.ferrule.ui.fit.card.CellCard;
 import org.ferrule.ui.fit.matrix.MatrixContent;
+import org.ferrule.ui.fit.matrix.MatrixState;
 import org.ferrule.ui.fit.matrix.MatrixTable;
-import org.ferrule.ui.fit.matrix.Side;
 import org.ferrule.ui.fit.proposal.LibraryDevices;
 import org.ferrule.ui.fit.proposal.ReferencePickers;
 import org.ferrule.ui.fit.setup.ConditionSection;
@@ -45,6 +43,8 @@ public final class MatrixPage extends DocumentPage implements AnswersListener {
     private MatrixTable table;
     private MatrixBar bar;
     private SearchBar search;
+    private ChangeWatch changes;
+    private ChangeStrip changeStrip;
     private ProblemStrip problems;
     private SidePart side;
     private CellCard card;
@@ -61,6 +61,7 @@ public final class MatrixPage extends DocumentPage implements AnswersListener {
         Composite body = form.getForm().getBody();
         GridLayoutFactory.fillDefaults().margins(8, 6).spacing(0, 6).applyTo(body);
         problems = new ProblemStrip(body, form.getToolkit());
+        changeStrip = new ChangeStrip(body, form.getToolkit(), () -> changes.show(ChangeBase.NONE));
         signed = new SignOffStrip(body, form.getToolkit(), this::showChanges);
         bar = new MatrixBar(body);
         search = new SearchBar(body);
@@ -71,50 +72,45 @@ public final class MatrixPage extends DocumentPage implements AnswersListener {
         side = new SidePart(parts, form.getToolkit());
         addConditions();
         signOff = new SignOffSection(session(), answers, side.managed(), side.body(), this::reveal);
-        bar.connect(table, side);
+        bar.connect(table, side, this::showNextChanges);
         search.connect(table);
-        table.onSelect(() -> selection.select(table.selected()));
+        changes = new ChangeWatch(session(), answers, table, this::changesShown);
+        table.onSelect(() -> selection.select(table.selectedPairs()));
         new MatrixMenu(table, bar, session()).install();
+        table.onMove(new LineMoves(session(), table));
         card = new CellCard(table);
-        addCommands();
+        new MatrixActs(this, session()).install(getSite());
         getSite().setSelectionProvider(selection);
         follow();
     }
 
-    private void addCommands() {
-        new MatrixCommands(getSite()).whileFocused(IWorkbenchCommandConstants.EDIT_COPY, () -> CellCopy.copy(table))
-                .on(FitIds.SHOW_CARD, card::showSelected).on(FitIds.SHOW_BESIDE, this::switchBeside)
-                .on(IWorkbenchCommandConstants.EDIT_FIND_AND_REPLACE, this::openSearch)
-                .on(FitIds.FIND_NEXT, () -> search.step(1)).on(FitIds.FIND_PREVIOUS, () -> search.step(-1))
-                .on(FitIds.SHOW_SUMS, () -> showSums(!content.showsSums()))
-                .on(FitIds.SORT_ROWS, () -> sortBySums(Side.OUTER))
-                .on(FitIds.SORT_COLUMNS, () -> sortBySums(Side.INNER))
-                .follow(table.control());
+    /** Returns the bar above the matrix. */
+    MatrixBar bar() {
+        return bar;
     }
 
-    private void openSearch() {
-        getEditor().setActivePage(ID);
-        search.open();
+    /** Returns the bar in which a device is searched. */
+    SearchBar search() {
+        return search;
     }
 
-    private void showSums(boolean shown) {
-        table.showSums(shown);
+    /** Returns what restricts the matrix to what has changed. */
+    ChangeWatch changes() {
+        return changes;
+    }
+
+    private void showNextChanges() {
+        changes.showNext();
+    }
+
+    private void changesShown() {
+        changeStrip.show(changes.base(), content.changes());
         bar.showTools();
     }
 
-    private void sortBySums(Side side) {
-        table.sortBySums(side);
-        bar.showTools();
-    }
-
-    /** The focus goes along, so that the next key is for what has been opened. */
-    private void switchBeside() {
-        bar.showBeside(!side.isOpen());
-        if (side.isOpen()) {
-            side.setFocus();
-        } else {
-            setFocus();
-        }
+    /** Returns what of the look of the matrix the chart has no place for. */
+    MatrixState state() {
+        return new MatrixState(content);
     }
 
     /** Returns the card that explains a cell. */
@@ -148,6 +144,12 @@ public final class MatrixPage extends DocumentPage implements AnswersListener {
     @Override
     public void signedChanged() {
         signed.show(answers.signed());
+        changes.refresh();
+    }
+
+    /** Returns what is said of the changes to which the matrix is restricted; empty while all lines are shown. */
+    public String changesText() {
+        return changeStrip.text();
     }
 
     /** Returns what the head of the matrix says of the sign-off; empty where there is none. */
@@ -193,6 +195,18 @@ public final class MatrixPage extends DocumentPage implements AnswersListener {
     public void answered(SolvedChart solved, boolean onlyChanges) {
         table.show(solved, onlyChanges);
         bar.showCounts(content);
+        changes.refresh();
+    }
+
+    @Override
+    public void stateChanged() {
+        super.stateChanged();
+        changes.refresh();
+    }
+
+    @Override
+    public void documentsSaved() {
+        changes.refresh();
     }
 
     @Override

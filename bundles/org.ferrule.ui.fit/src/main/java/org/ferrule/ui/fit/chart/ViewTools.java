@@ -8,6 +8,7 @@ package org.ferrule.ui.fit.chart;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.swt.widgets.ToolItem;
 import org.ferrule.ui.fit.beside.SidePart;
@@ -19,10 +20,12 @@ final class ViewTools {
 
     private final ToolBar bar;
     private final ToolItem sums;
+    private final ToolItem changes;
     private final ToolItem beside;
 
     private MatrixTable table;
     private SidePart side;
+    private Runnable showNextChanges;
 
     ViewTools(Composite parent) {
         bar = new ToolBar(parent, SWT.FLAT);
@@ -31,10 +34,23 @@ final class ViewTools {
         push("+", "Larger cells", () -> zoom(1));
         sums = item(SWT.CHECK, "Sums", "How many cells of each line have each verdict; a click on a sum sorts by them",
                 this::switchSums);
+        changes = item(SWT.CHECK, "Changes",
+                "Only what has changed since the last save; pressed again: since the sign-off; then all lines",
+                () -> showNextChanges.run());
         beside = item(SWT.CHECK, "Beside", "Conditions of the chart and its sign-off beside the matrix", this::switchBeside);
     }
 
-    void connect(MatrixTable matrix, SidePart part) {
+    Control control() {
+        return bar;
+    }
+
+    /** The room that the tools need. */
+    int width() {
+        return bar.computeSize(SWT.DEFAULT, SWT.DEFAULT).x;
+    }
+
+    void connect(MatrixTable matrix, SidePart part, Runnable nextChanges) {
+        showNextChanges = nextChanges;
         table = matrix;
         side = part;
         beside.setSelection(part.isOpen());
@@ -47,6 +63,7 @@ final class ViewTools {
     /** Shows the tools as the matrix stands. */
     void refresh() {
         sums.setSelection(table.content().showsSums());
+        changes.setSelection(table.content().changes().isPresent());
     }
 
     private void switchBeside() {

@@ -43,11 +43,11 @@ final class CornerCell extends AbstractCellPainter {
 
     @Override
     public int getPreferredWidth(ILayerCell cell, GC gc, IConfigRegistry registry) {
-        return measures.headRoom(Side.OUTER);
+        return measures.cellWidth();
     }
 
     @Override
     public int getPreferredHeight(ILayerCell cell, GC gc, IConfigRegistry registry) {
-        return measures.headRoom(Side.INNER);
+        return measures.columnHeadRoom();
     }
 }

@@ -22,16 +22,24 @@ final class MatrixData {
     }
 
     static IDataProvider answers(MatrixContent content) {
-        return provider(content.axis(Side.INNER)::size, content.axis(Side.OUTER)::size,
-                (column, row) -> content.cell(row, column));
+        return provider(() -> content.columns().size(), () -> content.rows().size(),
+                (column, row) -> content.value(row, column));
     }
 
-    /** The heads of the lines, and beside them their sums where these are shown. */
-    static IDataProvider heads(MatrixContent content, Side side) {
-        MatrixAxis axis = content.axis(side);
-        IntSupplier depth = () -> content.showsSums() ? 2 : 1;
-        return side == Side.OUTER ? provider(depth, axis::size, (column, row) -> head(content, side, row, column))
-                : provider(axis::size, depth, (column, row) -> head(content, side, column, row));
+    /** The heads of the rows, and beside them their sums where these are shown. */
+    static IDataProvider rowHeads(MatrixContent content) {
+        return provider(() -> depth(content), () -> content.rows().size(),
+                (column, row) -> head(content, content.rowSide(), row, column));
+    }
+
+    /** The heads of the columns, and below them their sums where these are shown. */
+    static IDataProvider columnHeads(MatrixContent content) {
+        return provider(() -> content.columns().size(), () -> depth(content),
+                (column, row) -> head(content, content.rowSide().other(), column, row));
+    }
+
+    private static int depth(MatrixContent content) {
+        return content.showsSums() ? 2 : 1;
     }
 
     private static Object head(MatrixContent content, Side side, int position, int depth) {

@@ -25,6 +25,12 @@ public final class VerdictSum {
         counts[verdict.ordinal()] += count;
     }
 
+    void add(VerdictSum other) {
+        for (Verdict verdict : Verdict.values()) {
+            add(verdict, other.of(verdict));
+        }
+    }
+
     /** Returns how many cells have a verdict. */
     public int of(Verdict verdict) {
         return counts[verdict.ordinal()];

@@ -25,6 +25,7 @@ import org.ferrule.fit.device.Phase;
 /** What has changed since a chart was signed off: verdicts with before and after, devices, documents, conditions. */
 final class ChangeTable {
 
+    private static final int MOST = 1000;
     private static final int WHAT = 190;
     private static final int VERDICT = 85;
 
@@ -76,9 +77,12 @@ final class ChangeTable {
         state.asked().forEach(statement -> add(null, statement, "", ""));
         state.added().forEach(name -> add(null, name, "", "added"));
         state.gone().forEach(key -> add(null, key, "", "gone"));
-        state.verdicts().forEach(change -> add(change,
+        state.verdicts().stream().limit(MOST).forEach(change -> add(change,
                 change.inner() + " in " + change.outer() + (change.phase() == Phase.OUT ? ", coming out" : ""),
                 change.before().word(), change.after().word()));
+        if (state.verdictCount() > MOST) {
+            add(null, "and " + (state.verdictCount() - MOST) + " more verdicts", "", "");
+        }
     }
 
     private void add(Object data, String... texts) {

@@ -75,12 +75,15 @@ class MatrixSumsTest {
     void countsTheCellsOfEachLineAndFollowsAnEdit() {
         new ScreenPicture().take("matrix-sums");
         assertSumsOfRows();
-        int row = fixture.position(Side.OUTER, GUIDE);
-        int blocked = content().sum(Side.OUTER, row).of(Verdict.BLOCKED);
+        int blocked = blockedInTheGuide();
         EObject section = fixture.object(GUIDES, "devices[" + GUIDE + "]/lumens[0]/sections[0]");
         fixture.session(GUIDES).set(section, ModelPackage.Literals.LUMEN_SECTION__ID, Dimension.parse("0.4 mm"));
-        robot.waitFor("more that are blocked", () -> content().sum(Side.OUTER, row).of(Verdict.BLOCKED) > blocked);
+        robot.waitFor("more that are blocked", () -> blockedInTheGuide() > blocked);
         assertSumsOfRows();
+    }
+
+    private int blockedInTheGuide() {
+        return content().sum(Side.OUTER, fixture.position(Side.OUTER, GUIDE)).of(Verdict.BLOCKED);
     }
 
     @Test
