@@ -37,7 +37,8 @@ final class ViewTools {
         changes = item(SWT.CHECK, "Changes",
                 "Only what has changed since the last save; pressed again: since the sign-off; then all lines",
                 () -> showNextChanges.run());
-        beside = item(SWT.CHECK, "Beside", "Conditions of the chart and its sign-off beside the matrix", this::switchBeside);
+        beside = item(SWT.CHECK, "Beside", "Conditions of the chart and its sign-off beside the matrix",
+                this::switchBeside);
     }
 
     Control control() {

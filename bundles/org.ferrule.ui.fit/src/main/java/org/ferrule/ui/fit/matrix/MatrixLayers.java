@@ -103,6 +103,9 @@ final class MatrixLayers {
     private void pin() {
         int rows = content.rows().pinned();
         int columns = content.columns().pinned();
+        if (rows == pinned.getRowCount() && columns == pinned.getColumnCount()) {
+            return;
+        }
         FreezeHelper.unfreeze(pinned, viewport);
         if (rows > 0 || columns > 0) {
             FreezeHelper.freeze(pinned, viewport, new PositionCoordinate(selection, columns > 0 ? 0 : -1,

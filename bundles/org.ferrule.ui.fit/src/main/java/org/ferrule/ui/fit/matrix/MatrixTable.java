@@ -113,8 +113,11 @@ public final class MatrixTable {
     }
 
     private void resized() {
+        int before = layers.grid().getRowHeaderLayer().getWidth();
         measure();
-        layers.refresh();
+        if (layers.grid().getRowHeaderLayer().getWidth() != before) {
+            refresh();
+        }
     }
 
     /** Another width of the table may leave more or less room for heads. */

@@ -87,7 +87,8 @@ final class VerdictCells extends AbstractCellPainter {
             gc.setFont(measures.bold());
             gc.drawText(words.verdict(shown), x, y, SWT.DRAW_TRANSPARENT);
             gc.setFont(measures.font());
-            gc.drawText(before.orElseGet(() -> words.clearance(shown)), bounds.x + CellMeasures.PADDING, y + measures.line(),
+            gc.drawText(before.orElseGet(() -> words.clearance(shown)), bounds.x + CellMeasures.PADDING,
+                    y + measures.line(),
                     SWT.DRAW_TRANSPARENT);
         } else {
             gc.setFont(measures.font());

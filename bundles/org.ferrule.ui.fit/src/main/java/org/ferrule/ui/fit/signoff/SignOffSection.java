@@ -140,6 +140,7 @@ public final class SignOffSection implements AnswersListener {
 
     /** Puts the cursor into the field for the name. */
     public boolean setFocus() {
+        FormToolkit.ensureVisible(by);
         return by.setFocus();
     }
 }

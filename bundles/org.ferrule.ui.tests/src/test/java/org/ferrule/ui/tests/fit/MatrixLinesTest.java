@@ -82,13 +82,13 @@ class MatrixLinesTest {
                 .boxed().toList();
         long fits = members.stream().map(row -> content().cell(row, 0)).map(FitCell::in)
                 .filter(in -> in.verdict() == Verdict.FITS).count();
-        robot.keyWith(SWT.CTRL, SWT.F7);
+        robot.keys(SWT.CTRL, 'g');
         robot.waitFor("a folded group", () -> rows().size() == before - members.size() + 1);
         new ScreenPicture().take("matrix-folded");
         assertTrue(rows().isFolded(0));
         assertEquals(fits, content().sumAt(0, 0).of(Verdict.FITS));
         assertTrue(fixture.table().selected().isEmpty(), "no single pair is selected");
-        robot.keyWith(SWT.CTRL, SWT.F7);
+        robot.keys(SWT.CTRL, 'g');
         robot.waitFor("all lines again", () -> rows().size() == before);
     }
 
