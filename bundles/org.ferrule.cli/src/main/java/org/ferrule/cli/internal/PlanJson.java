@@ -17,6 +17,7 @@ import org.ferrule.escalation.plan.StopStatus;
 import org.ferrule.escalation.state.SystemState;
 import org.ferrule.plansheet.words.BailOutMark;
 import org.ferrule.plansheet.words.Budget;
+import org.ferrule.plansheet.why.OrderReasons;
 import org.ferrule.plansheet.words.PlanWords;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -29,11 +30,18 @@ public final class PlanJson {
 
     private final Plan plan;
     private final PlanWords words;
+    private final Optional<OrderReasons> reasons;
     private final EquipmentJson equipment;
 
-    public PlanJson(Plan plan, PlanWords words) {
+    /**
+     * Writes a plan.
+     *
+     * @param reasons what its order hangs on; absent where nobody asked
+     */
+    public PlanJson(Plan plan, PlanWords words, Optional<OrderReasons> reasons) {
         this.plan = plan;
         this.words = words;
+        this.reasons = reasons;
         this.equipment = new EquipmentJson(words);
     }
 
@@ -54,6 +62,7 @@ public final class PlanJson {
         node.put("objective", plan.file().aim().objective().word())
                 .put("stoppingCost", EquipmentJson.exact(plan.file().aim().stoppingCost()))
                 .put("exact", plan.order().isExact()).put("gap", EquipmentJson.exact(plan.order().gap()));
+        node.set("sensitivity", reasons.map(ReasonsJson::write).orElse(null));
         return node;
     }
 

@@ -28,6 +28,8 @@ import org.ferrule.io.svg.SvgWriter;
 import org.ferrule.model.ShelfDocument;
 import org.ferrule.picture.Document;
 import org.ferrule.plansheet.page.PlanSheet;
+import org.ferrule.plansheet.page.SheetContent;
+import org.ferrule.plansheet.why.OrderReasons;
 import org.ferrule.plansheet.words.PlanWords;
 
 /** A case that is read and planned. */
@@ -90,10 +92,10 @@ public final class PlanRun {
         return assembled.problems().stream().map(problem -> file + ": " + ReferenceProblems.line(problem)).toList();
     }
 
-    /** Writes the plan sheet, as PDF or SVG by the ending of the file's name. */
-    public void export(Path output, PaperFormat paper) {
-        Document sheet = PlanSheet.of(SheetContents.of(open, assembled, plan, paper, LocalDate.now()),
-                OffsetDateTime.now());
+    /** Writes the plan sheet, as PDF or SVG by the ending of the file's name, with what the order hangs on where that is known. */
+    public void export(Path output, PaperFormat paper, Optional<OrderReasons> reasons) {
+        SheetContent content = SheetContents.of(open, assembled, plan, paper, LocalDate.now());
+        Document sheet = PlanSheet.of(reasons.map(content::with).orElse(content), OffsetDateTime.now());
         try {
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             if (output.getFileName().toString().endsWith(".svg")) {

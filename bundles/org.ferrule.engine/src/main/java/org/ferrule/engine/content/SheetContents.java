@@ -6,6 +6,7 @@ package org.ferrule.engine.content;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 import org.ferrule.chart.page.Basis;
 import org.ferrule.chart.page.Imprint;
@@ -39,7 +40,8 @@ public final class SheetContents {
         CaseDocument file = open.file();
         Imprint imprint = new Imprint(ChartContents.text(file.getTitle()), "", "",
                 ChartContents.text(file.getRevision()), ChartContents.date(file, today));
-        return new SheetContent(imprint, basis(open), plan, words(open, assembled), paper);
+        return new SheetContent(imprint, basis(open), plan, words(open, assembled), paper,
+                Optional.empty(), List.of());
     }
 
     /** The words for a case: with the names of its ladder, its devices and its shelf, in millimetres. */

@@ -7,6 +7,7 @@ package org.ferrule.ui.escalation.ladder;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 import org.eclipse.swt.widgets.Display;
 import org.ferrule.chart.look.VerdictLook;
@@ -24,6 +25,9 @@ import org.ferrule.ui.escalation.live.PlannedCase;
 /** Writes a plan: its steps, and beside or below them what must be at hand, when to stop, and what is left out. */
 final class LadderColumns {
 
+    /** Stands where something is still being worked out. */
+    static final String AWAITED = "How far its figures may move is being worked out \u2026";
+
     private static final int BESIDE_FROM_LINES = 56;
     private static final double MARGIN = 0.6;
     private static final double STEPS_SHARE = 0.62;
@@ -32,12 +36,14 @@ final class LadderColumns {
     private final LadderFonts fonts;
     private final PlannedCase planned;
     private final int selected;
+    private final Folds folds;
 
-    LadderColumns(Display display, LadderFonts fonts, PlannedCase planned, int selected) {
+    LadderColumns(Display display, LadderFonts fonts, PlannedCase planned, int selected, Folds folds) {
         this.display = display;
         this.fonts = fonts;
         this.planned = planned;
         this.selected = selected;
+        this.folds = folds;
     }
 
     Sheet write(int width) {
@@ -64,7 +70,7 @@ final class LadderColumns {
             notice(writer, "Nothing on the ladder can be done, or is worth more than stopping.");
         }
         plan.looks().forEach(look -> look(writer, look));
-        RungCard card = new RungCard(writer, planned, selected);
+        RungCard card = new RungCard(writer, planned, selected, folds);
         plan.rungs().forEach((Rung rung) -> card.write(rung));
         plan.exits().forEach(exit -> exit(writer, exit));
     }
@@ -98,10 +104,33 @@ final class LadderColumns {
     private void rest(SheetWriter writer) {
         section(writer, "At hand, should it go wrong", planned.plan().bailOut().stream().map(this::atHand).toList());
         section(writer, "When to stop", planned.plan().stops().stream().map(this::stop).toList());
+        order(writer);
         section(writer, "Not on the ladder", planned.plan().leftOut().stream().flatMap(l -> leftOut(l).stream())
                 .toList());
         section(writer, "The log does not agree with the shelf or the techniques", planned.plan().progress()
                 .problems().stream().map(p -> warned(planned.words().status().problem(p))).toList());
+    }
+
+    /** Why the steps stand in this order, and on what that rests. */
+    private void order(SheetWriter writer) {
+        if (planned.plan().rungs().isEmpty()) {
+            return;
+        }
+        int top = writer.bottom();
+        int begun = writer.begin();
+        int indent = fonts.space(0.7);
+        boolean open = folds.isOpen(Folds.ORDER);
+        writer.fold(Folds.ORDER, open, indent, "Why this order", 'O');
+        if (open) {
+            List<String> why = planned.reasons().map(reasons -> planned.words().why().order(reasons, planned.plan()))
+                    .orElse(List.of(AWAITED));
+            Stream.concat(why.stream(), planned.words().assumptions().all(planned.plan()).stream()).forEach(words -> {
+                writer.text(fonts.small(), LadderInk.TEXT, indent, words);
+                writer.skip(0.25);
+            });
+        }
+        writer.end(begun, top, LadderInk.CARD, LadderInk.EDGE, null);
+        writer.skip(0.4);
     }
 
     private void section(SheetWriter writer, String title, List<Line> lines) {

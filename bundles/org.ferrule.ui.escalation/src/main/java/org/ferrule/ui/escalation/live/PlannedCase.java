@@ -5,9 +5,12 @@
 
 package org.ferrule.ui.escalation.live;
 
+import java.util.Optional;
+
 import org.ferrule.engine.plan.AssembledCase;
 import org.ferrule.engine.plan.OpenCase;
 import org.ferrule.escalation.plan.Plan;
+import org.ferrule.plansheet.why.OrderReasons;
 import org.ferrule.plansheet.words.PlanWords;
 
 /**
@@ -17,6 +20,13 @@ import org.ferrule.plansheet.words.PlanWords;
  * @param assembled what was planned
  * @param plan the plan
  * @param words says it
+ * @param reasons what the order hangs on; absent while it is being worked out
  */
-public record PlannedCase(OpenCase open, AssembledCase assembled, Plan plan, PlanWords words) {
+public record PlannedCase(OpenCase open, AssembledCase assembled, Plan plan, PlanWords words,
+        Optional<OrderReasons> reasons) {
+
+    /** The same, with what the order hangs on. */
+    PlannedCase with(OrderReasons known) {
+        return new PlannedCase(open, assembled, plan, words, Optional.of(known));
+    }
 }
