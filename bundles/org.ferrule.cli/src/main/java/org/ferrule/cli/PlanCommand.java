@@ -65,9 +65,9 @@ final class PlanCommand implements Callable<Integer> {
         Optional<OrderReasons> reasons = sensitivity ? Optional.of(OrderReasons.of(run.plan())) : Optional.empty();
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
-            out.println(new PlanJson(run.plan(), run.words(), reasons).write().toPrettyString());
+            out.println(new PlanJson(run.plan(), run.words(), run.limits(), reasons).write().toPrettyString());
         } else {
-            new PlanText(run.plan(), run.words(), reasons, out).print();
+            new PlanText(run.plan(), run.words(), run.limits(), reasons, out).print();
         }
         PrintWriter err = spec.commandLine().getErr();
         export(run, reasons, err);

@@ -4,9 +4,11 @@
  */
 package org.ferrule.cli.internal;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
+import org.ferrule.engine.limits.CaseLimit;
 import org.ferrule.escalation.equipment.Candidate;
 import org.ferrule.escalation.equipment.MoveAnswer;
 import org.ferrule.escalation.equipment.RoleAnswer;
@@ -30,17 +32,20 @@ public final class PlanJson {
 
     private final Plan plan;
     private final PlanWords words;
+    private final List<CaseLimit> limits;
     private final Optional<OrderReasons> reasons;
     private final EquipmentJson equipment;
 
     /**
      * Writes a plan.
      *
+     * @param limits from what the case states
      * @param reasons what its order hangs on; absent where nobody asked
      */
-    public PlanJson(Plan plan, PlanWords words, Optional<OrderReasons> reasons) {
+    public PlanJson(Plan plan, PlanWords words, List<CaseLimit> limits, Optional<OrderReasons> reasons) {
         this.plan = plan;
         this.words = words;
+        this.limits = List.copyOf(limits);
         this.reasons = reasons;
         this.equipment = new EquipmentJson(words);
     }
@@ -79,6 +84,10 @@ public final class PlanJson {
         Budget.of(plan).forEach(b -> budgets.add(budget(b)));
         ArrayNode assumptions = node.putArray("assumptions");
         words.assumptions().all(plan).forEach(assumptions::add);
+        ArrayNode stated = node.putArray("limits");
+        limits.forEach(limit -> stated.addObject().put("about", Names.word(limit.kind().name()))
+                .put("text", limit.text()).put("source", limit.source().isEmpty() ? null : limit.source())
+                .put("reached", limit.reached()));
         ArrayNode log = node.putArray("logProblems");
         plan.progress().problems().forEach(problem -> log.addObject().put("entry", problem.entry() + 1)
                 .put("kind", Names.word(problem.kind().name())).put("text", words.status().problem(problem)));

@@ -16,6 +16,8 @@ import java.util.Optional;
 import org.ferrule.chart.page.PaperFormat;
 import org.ferrule.engine.content.SheetContents;
 import org.ferrule.engine.extension.Extensions;
+import org.ferrule.engine.limits.CaseLimit;
+import org.ferrule.engine.limits.CaseLimits;
 import org.ferrule.engine.plan.AssembledCase;
 import org.ferrule.engine.plan.OpenCase;
 import org.ferrule.escalation.plan.Plan;
@@ -85,6 +87,11 @@ public final class PlanRun {
 
     public PlanWords words() {
         return SheetContents.words(open, assembled);
+    }
+
+    /** Limits and scores from what the case states. */
+    public List<CaseLimit> limits() {
+        return CaseLimits.of(open.file(), plan);
     }
 
     /** What cannot be planned with as it is written, one line each. */

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 import org.ferrule.chart.words.Phrases;
+import org.ferrule.engine.limits.CaseLimit;
 import org.ferrule.escalation.equipment.RoleAnswer;
 import org.ferrule.escalation.plan.BailOut;
 import org.ferrule.escalation.plan.LeftOut;
@@ -24,6 +25,7 @@ import org.ferrule.plansheet.words.PlanWords;
 public final class PlanText {
     private final Plan plan;
     private final PlanWords words;
+    private final List<CaseLimit> limits;
     private final Optional<OrderReasons> reasons;
     private final Phrases phrases;
     private final PrintWriter out;
@@ -31,11 +33,14 @@ public final class PlanText {
     /**
      * Prints a plan.
      *
+     * @param limits from what the case states
      * @param reasons what its order hangs on; absent where nobody asked
      */
-    public PlanText(Plan plan, PlanWords words, Optional<OrderReasons> reasons, PrintWriter out) {
+    public PlanText(Plan plan, PlanWords words, List<CaseLimit> limits, Optional<OrderReasons> reasons,
+            PrintWriter out) {
         this.plan = plan;
         this.words = words;
+        this.limits = List.copyOf(limits);
         this.reasons = reasons;
         this.phrases = words.phrases();
         this.out = out;
@@ -53,6 +58,7 @@ public final class PlanText {
         list("sheet.bailOut", plan.bailOut().stream().flatMap(this::bailOut));
         printSteps();
         list("sheet.budgets", Budget.of(plan).stream().map(this::budget));
+        list("sheet.limits", limits.stream().map(CaseLimit::line));
         list("sheet.stop", plan.stops().stream()
                 .map(stop -> words.status().stop(stop) + " \u2013 " + words.status().standing(stop)));
         list("sheet.exits", plan.exits().stream().map(exit -> words.names().move(exit.id())));

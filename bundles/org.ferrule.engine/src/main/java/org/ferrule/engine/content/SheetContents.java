@@ -13,6 +13,7 @@ import org.ferrule.chart.page.Imprint;
 import org.ferrule.chart.page.PaperFormat;
 import org.ferrule.chart.words.UnitPreferences;
 import org.ferrule.engine.catalogue.LibraryReader;
+import org.ferrule.engine.limits.CaseLimits;
 import org.ferrule.engine.plan.AssembledCase;
 import org.ferrule.engine.plan.OpenCase;
 import org.ferrule.escalation.plan.Plan;
@@ -41,7 +42,7 @@ public final class SheetContents {
         Imprint imprint = new Imprint(ChartContents.text(file.getTitle()), "", "",
                 ChartContents.text(file.getRevision()), ChartContents.date(file, today));
         return new SheetContent(imprint, basis(open), plan, words(open, assembled), paper,
-                Optional.empty(), List.of());
+                Optional.empty(), CaseLimits.brief(file, plan));
     }
 
     /** The words for a case: with the names of its ladder, its devices and its shelf, in millimetres. */

@@ -15,6 +15,9 @@ final class Folds {
     /** Why the whole order is as it is. */
     static final String ORDER = "order";
 
+    /** Limits and scores with their sources. */
+    static final String LIMITS = "limits";
+
     private final Set<String> open = new HashSet<>();
 
     /** Returns the part of a step that tells why it stands where it stands. */

@@ -147,6 +147,8 @@ public final class LadderCanvas {
             selected().ifPresent(rung -> fold(Folds.of(rung)));
         } else if (letter == 'o') {
             fold(Folds.ORDER);
+        } else if (letter == 'l') {
+            fold(Folds.LIMITS);
         }
     }
 

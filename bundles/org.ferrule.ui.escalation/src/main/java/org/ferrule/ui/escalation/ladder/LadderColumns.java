@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 
 import org.eclipse.swt.widgets.Display;
 import org.ferrule.chart.look.VerdictLook;
+import org.ferrule.engine.limits.CaseLimit;
 import org.ferrule.escalation.plan.BailOut;
 import org.ferrule.escalation.plan.LeftOut;
 import org.ferrule.escalation.plan.Plan;
@@ -103,6 +104,7 @@ final class LadderColumns {
 
     private void rest(SheetWriter writer) {
         section(writer, "At hand, should it go wrong", planned.plan().bailOut().stream().map(this::atHand).toList());
+        limits(writer);
         section(writer, "When to stop", planned.plan().stops().stream().map(this::stop).toList());
         order(writer);
         section(writer, "Not on the ladder", planned.plan().leftOut().stream().flatMap(l -> leftOut(l).stream())
@@ -116,18 +118,37 @@ final class LadderColumns {
         if (planned.plan().rungs().isEmpty()) {
             return;
         }
+        List<String> why = planned.reasons().map(reasons -> planned.words().why().order(reasons, planned.plan()))
+                .orElse(List.of(AWAITED));
+        folding(writer, Folds.ORDER, "Why this order", 'O', List.of(),
+                Stream.concat(why.stream(), planned.words().assumptions().all(planned.plan()).stream())
+                        .map(this::small).toList());
+    }
+
+    private Line small(String words) {
+        return Line.of(fonts.small(), LadderInk.TEXT, words);
+    }
+
+    /** What is reached by now stands there also when the rest is folded. */
+    private void limits(SheetWriter writer) {
+        List<CaseLimit> limits = planned.limits();
+        folding(writer, Folds.LIMITS, "Limits and scores", 'L',
+                Stream.concat(limits.stream().filter(CaseLimit::reached).map(limit -> warned(limit.line())),
+                        planned.limitsInBrief().stream().map(this::small)).toList(),
+                limits.stream().map(limit -> limit.reached() ? warned(limit.line()) : small(limit.line())).toList());
+    }
+
+    /** A part with a heading that folds it. */
+    private void folding(SheetWriter writer, String part, String heading, char key, List<Line> folded,
+            List<Line> unfolded) {
         int top = writer.bottom();
         int begun = writer.begin();
         int indent = fonts.space(0.7);
-        boolean open = folds.isOpen(Folds.ORDER);
-        writer.fold(Folds.ORDER, open, indent, "Why this order", 'O');
-        if (open) {
-            List<String> why = planned.reasons().map(reasons -> planned.words().why().order(reasons, planned.plan()))
-                    .orElse(List.of(AWAITED));
-            Stream.concat(why.stream(), planned.words().assumptions().all(planned.plan()).stream()).forEach(words -> {
-                writer.text(fonts.small(), LadderInk.TEXT, indent, words);
-                writer.skip(0.25);
-            });
+        boolean open = folds.isOpen(part);
+        writer.fold(part, open, indent, heading, key);
+        for (Line line : open ? unfolded : folded) {
+            line.write(writer, indent, writer.width() - 2 * indent);
+            writer.skip(0.25);
         }
         writer.end(begun, top, LadderInk.CARD, LadderInk.EDGE, null);
         writer.skip(0.4);

@@ -16,6 +16,7 @@ import org.eclipse.core.resources.IFile;
 import org.eclipse.swt.widgets.Display;
 import org.ferrule.engine.catalogue.Catalogue;
 import org.ferrule.engine.extension.Extensions;
+import org.ferrule.engine.limits.CaseLimits;
 import org.ferrule.engine.plan.AssembledCase;
 import org.ferrule.engine.plan.CaseAssembler;
 import org.ferrule.engine.plan.OpenCase;
@@ -192,7 +193,8 @@ public final class LivePlan implements AutoCloseable {
     private void planned(AssembledCase assembled, Plan plan) {
         String currency = file().flatMap(documents::shelf).map(ShelfDocument::getCurrency).orElse("");
         shown = new PlannedCase(open, assembled, plan, PlanWords.english(assembled.ladder(), assembled.instruments(),
-                assembled.stock().shelf(), ShownUnits.first(), currency), Optional.empty());
+                assembled.stock().shelf(), ShownUnits.first(), currency), CaseLimits.of(open.file(), plan),
+                CaseLimits.brief(open.file(), plan), Optional.empty());
         stale = false;
         fire();
         reasoning.start(plan, this::reasoned);
