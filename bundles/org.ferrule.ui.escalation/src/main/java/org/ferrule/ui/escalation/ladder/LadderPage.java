@@ -75,6 +75,11 @@ public final class LadderPage extends DocumentPage implements PlanListener {
         head.show(live, ladder.selected());
     }
 
+    @Override
+    public void orderExplained() {
+        live.shown().ifPresent(ladder::show);
+    }
+
     /** Returns the ladder. */
     public LadderCanvas ladder() {
         return ladder;

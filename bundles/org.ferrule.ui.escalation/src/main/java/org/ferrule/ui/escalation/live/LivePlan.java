@@ -204,7 +204,7 @@ public final class LivePlan implements AutoCloseable {
         if (shown != null && shown.plan() == plan) {
             shown = shown.with(reasons);
             if (!stale) {
-                fire();
+                listeners.forEach(PlanListener::orderExplained);
             }
         }
     }

@@ -73,6 +73,11 @@ public final class SheetPage extends DocumentPage implements PlanListener {
         }
     }
 
+    @Override
+    public void orderExplained() {
+        planChanged();
+    }
+
     private static SheetContent content(PlannedCase planned) {
         SheetContent content = SheetContents.of(planned.open(), planned.assembled(), planned.plan(), PAPER,
                 LocalDate.now());
