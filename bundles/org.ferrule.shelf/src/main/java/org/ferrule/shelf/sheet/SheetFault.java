@@ -2,7 +2,7 @@
  * Copyright (c) 2026 the Ferrule authors.
  * SPDX-License-Identifier: EPL-2.0
  */
-package org.ferrule.io.sheet;
+package org.ferrule.shelf.sheet;
 
 /**
  * Something in a sheet that cannot be read.
