@@ -69,6 +69,7 @@ final class Layers {
         SEES.put("ui", "quantity geometry fit picture chart model model.edit io.json engine");
         SEES.put("ui.devices", SEES.get("ui") + " ui");
         SEES.put("ui.fit", SEES.get("ui") + " ui calc io.pdf io.svg io.csv");
+        SEES.put("ui.profile", SEES.get("ui.fit") + " ui.fit balloon profile");
         SEES.put("ui.escalation", SEES.get("ui.fit") + " ui.fit shelf order escalation plansheet");
         SEES.put("product", "");
     }

@@ -11,6 +11,7 @@ import java.util.function.Consumer;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
+import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -19,6 +20,7 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
+import org.ferrule.model.Device;
 import org.ferrule.model.DeviceParts;
 import org.ferrule.model.ElementPath;
 import org.ferrule.ui.Services;
@@ -28,7 +30,9 @@ import org.ferrule.ui.devices.part.EditContext;
 import org.ferrule.ui.devices.part.PartEdits;
 import org.ferrule.ui.devices.part.Shown;
 import org.ferrule.ui.devices.table.RowTable;
+import org.ferrule.ui.document.DeviceReference;
 import org.ferrule.ui.document.DocumentChange;
+import org.ferrule.ui.edit.CompareProfiles;
 import org.ferrule.ui.look.Colours;
 import org.ferrule.ui.preferences.UnitPreferences;
 
@@ -103,6 +107,10 @@ final class DeviceTable {
         });
         table.onSelect(this::selected);
         table.onKey(SWT.INSERT, this::add);
+        MenuManager menu = new MenuManager();
+        menu.add(new CompareProfiles(this::references));
+        menu.addMenuListener(manager -> manager.updateAll(true));
+        table.control().setMenu(menu.createContextMenu(table.control()));
         DeleteKey.bind(table.control(), context.services(), this::delete);
         Runnable unitsChanged = () -> table.control().getDisplay().asyncExec(this::refresh);
         units.addListener(unitsChanged);
@@ -157,6 +165,13 @@ final class DeviceTable {
 
     private List<DeviceParts> selection() {
         return table.selection().stream().map(DeviceRow::parts).toList();
+    }
+
+    /** What is selected, as other parts of the workbench know it; lines are no devices. */
+    private List<DeviceReference> references() {
+        return selection().stream().filter(Device.class::isInstance).map(Device.class::cast)
+                .filter(device -> device.getId() != null)
+                .map(device -> new DeviceReference(context.session().file(), device.getId())).toList();
     }
 
     private void add() {

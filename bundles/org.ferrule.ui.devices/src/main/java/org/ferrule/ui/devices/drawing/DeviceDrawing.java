@@ -30,12 +30,14 @@ import org.ferrule.model.Marker;
 import org.ferrule.model.ModelFactory;
 import org.ferrule.model.ModelPackage;
 import org.ferrule.model.ShaftSection;
+import org.ferrule.picture.Caption;
 import org.ferrule.picture.Picture;
 import org.ferrule.quantity.Dimension;
 import org.ferrule.quantity.Length;
 import org.ferrule.ui.Services;
 import org.ferrule.ui.document.DocumentSession;
 import org.ferrule.ui.picture.PictureCanvas;
+import org.ferrule.ui.picture.PictureOwner;
 import org.ferrule.ui.picture.PictureUnits;
 import org.ferrule.ui.preferences.UnitPreferences;
 
@@ -61,6 +63,7 @@ public final class DeviceDrawing {
         frame.setLayout(new FillLayout());
         canvas = new PictureCanvas(frame);
         toolkit.adapt(canvas);
+        canvas.ownedBy(() -> owner(session));
         this.words = words;
         rules = new FolderRules(session.file(), this::redraw);
         Runnable unitsChanged = () -> canvas.getDisplay().asyncExec(this::redraw);
@@ -70,6 +73,16 @@ public final class DeviceDrawing {
             units.removeListener(unitsChanged);
         });
         show(null);
+    }
+
+    private PictureOwner owner(DocumentSession session) {
+        if (shown == null) {
+            return PictureOwner.UNKNOWN;
+        }
+        DeviceParts parts = asDevice(shown);
+        String name = Stream.of(parts.getName(), shown.getId()).filter(Objects::nonNull).findFirst().orElse("");
+        return PictureOwner.of(Caption.of(name, "Library: " + session.file().getName(), rules.get().words()),
+                session.file().getParent());
     }
 
     /** Shows a device or a line as it stands now; null shows nothing. */

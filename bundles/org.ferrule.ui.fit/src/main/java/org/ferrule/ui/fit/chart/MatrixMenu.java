@@ -5,6 +5,8 @@
 
 package org.ferrule.ui.fit.chart;
 
+import java.util.Optional;
+
 import org.eclipse.core.resources.IFile;
 import org.eclipse.jface.action.Action;
 import org.eclipse.jface.action.IMenuManager;
@@ -15,8 +17,10 @@ import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.statushandlers.StatusManager;
 import org.ferrule.engine.chart.LumenReference;
+import org.ferrule.ui.document.DeviceReference;
 import org.ferrule.ui.document.DocumentFiles;
 import org.ferrule.ui.document.DocumentSession;
+import org.ferrule.ui.edit.CompareProfiles;
 import org.ferrule.ui.edit.Reveal;
 import org.ferrule.ui.fit.matrix.MatrixLine;
 import org.ferrule.ui.fit.matrix.MatrixTable;
@@ -65,6 +69,7 @@ final class MatrixMenu {
         Action hide = action("Hide " + line.head().title(), () -> hidden.hide(side, line));
         hide.setEnabled(session.editable());
         menu.add(hide);
+        menu.add(new CompareProfiles(() -> reference(line).stream().toList()));
         menu.add(new Separator());
     }
 
@@ -79,10 +84,14 @@ final class MatrixMenu {
     }
 
     private void open(MatrixLine line) {
+        reference(line).ifPresent(device -> open(device.library(), "devices[" + device.id() + "]"));
+    }
+
+    private Optional<DeviceReference> reference(MatrixLine line) {
         String reference = LumenReference.parse(line.key()).device();
         int mark = reference.indexOf('!');
-        DocumentFiles.resolve(session.file(), reference.substring(0, mark)).filter(IFile::exists)
-                .ifPresent(file -> open(file, "devices[" + reference.substring(mark + 1) + "]"));
+        return DocumentFiles.resolve(session.file(), reference.substring(0, mark)).filter(IFile::exists)
+                .map(file -> new DeviceReference(file, reference.substring(mark + 1)));
     }
 
     private static void open(IFile file, String path) {
