@@ -226,8 +226,22 @@ public final class MatrixTable {
 
     /** Selects the line with a key, where the selection stands on the other side, and scrolls to it. */
     public boolean goTo(Side side, String key) {
+        return goTo(side, key, keys);
+    }
+
+    /** Returns the keys of the selected lines; none before something is selected. */
+    public Map<Side, String> selectedKeys() {
+        return Map.copyOf(keys);
+    }
+
+    /**
+     * Selects the line with a key and scrolls to it.
+     *
+     * @param from the selection from which to start: its line on the other side stays
+     */
+    public boolean goTo(Side side, String key, Map<Side, String> from) {
         MatrixAxis other = content.axis(side.other());
-        String former = keys.get(side.other());
+        String former = from.get(side.other());
         boolean shown = former != null && other.position(former).isPresent();
         if (other.size() == 0) {
             return false;

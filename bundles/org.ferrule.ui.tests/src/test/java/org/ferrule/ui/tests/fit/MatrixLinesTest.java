@@ -24,6 +24,7 @@ import org.ferrule.fit.matrix.FitCell;
 import org.ferrule.fit.verdict.Verdict;
 import org.ferrule.model.FitChart;
 import org.ferrule.model.ModelPackage.Literals;
+import org.ferrule.model.Sorting;
 import org.ferrule.ui.fit.matrix.MatrixAxis;
 import org.ferrule.ui.fit.matrix.MatrixContent;
 import org.ferrule.ui.fit.matrix.MatrixState;
@@ -148,7 +149,7 @@ class MatrixLinesTest {
     void aDraggedHeadMovesAListedDeviceInTheChartAndUndoPutsItBack() {
         List<String> ids = IntStream.range(0, 4).mapToObj(i -> rows().line(i).head().id()).distinct().toList();
         fixture.editor().session().set(chart().getOuter(), Literals.AXIS__DEVICES, ids);
-        fixture.editor().session().set(chart().getOuter(), Literals.AXIS__SORT_BY, null);
+        fixture.editor().session().set(chart().getOuter(), Literals.AXIS__SORT_BY, Sorting.AS_LISTED);
         fixture.editor().session().set(chart().getOuter(), Literals.AXIS__GROUP_BY, null);
         robot.waitFor("the listed devices", () -> Set.copyOf(ids).equals(
                 Set.copyOf(IntStream.range(0, rows().size()).mapToObj(i -> rows().line(i).head().id()).toList())));
