@@ -88,7 +88,7 @@ final class SearchBar {
     }
 
     void open() {
-        start = table.selectedKeys();
+        start = table.selection().keys();
         room(true);
         text.selectAll();
         text.setFocus();
@@ -107,12 +107,12 @@ final class SearchBar {
 
     /** Goes to the next line that was found, or to the one before. */
     void step(int by) {
-        show(search.step(by), table.selectedKeys());
+        show(search.step(by), table.selection().keys());
     }
 
     /** While a word is typed, what was found by its first letters leaves no trace. */
     private void show(Optional<LineSearch.Hit> hit, Map<Side, String> from) {
-        hit.ifPresent(line -> table.goTo(line.side(), line.key(), from));
+        hit.ifPresent(line -> table.selection().goTo(line.side(), line.key(), from));
         place.setText(search.place());
         place.setForeground(hit.isEmpty() ? Colours.error() : text.getForeground());
     }

@@ -88,7 +88,7 @@ class MatrixLinesTest {
         new ScreenPicture().take("matrix-folded");
         assertTrue(rows().isFolded(0));
         assertEquals(fits, content().sumAt(0, 0).of(Verdict.FITS));
-        assertTrue(fixture.table().selected().isEmpty(), "no single pair is selected");
+        assertTrue(fixture.table().selection().pair().isEmpty(), "no single pair is selected");
         robot.keys(SWT.CTRL, 'g');
         robot.waitFor("all lines again", () -> rows().size() == before);
     }
@@ -109,7 +109,7 @@ class MatrixLinesTest {
         robot.keyWith(SWT.SHIFT, SWT.F7);
         robot.waitFor("a pinned row", () -> rows().line(0).key().equals(key) && rows().pinned() == 1);
         Rectangle at = fixture.table().boundsOf(0, 0).orElseThrow();
-        fixture.table().select(rows().line(rows().size() - 1).key(), content().columns().line(0).key());
+        fixture.table().selection().select(rows().line(rows().size() - 1).key(), content().columns().line(0).key());
         robot.settle();
         new ScreenPicture().take("matrix-pinned");
         assertEquals(at, fixture.table().boundsOf(0, 0).orElseThrow());
@@ -125,7 +125,7 @@ class MatrixLinesTest {
         clickCell(2, 1);
         new ScreenPicture().take("matrix-transposed");
         assertEquals(content().columns().line(1).head().id(),
-                fixture.table().selected().orElseThrow().question().outer().device().id());
+                fixture.table().selection().pair().orElseThrow().question().outer().device().id());
         robot.key(SWT.F9);
         robot.waitFor("sides as before", () -> content().rowSide() == Side.OUTER);
     }

@@ -52,7 +52,7 @@ class MatrixSearchTest {
     }
 
     private AskedPair selected() {
-        return fixture.table().selected().orElseThrow();
+        return fixture.table().selection().pair().orElseThrow();
     }
 
     private String outerName() {
