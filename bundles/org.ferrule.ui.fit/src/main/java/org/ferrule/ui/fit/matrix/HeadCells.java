@@ -151,7 +151,7 @@ final class HeadCells extends AbstractCellPainter {
 
     private String title(MatrixLine line) {
         Side side = side();
-        String pin = content.isPinned(side, line.key()) ? "\u2302 " : "";
+        String pin = content.axis(side).isPinned(line.key()) ? "\u2302 " : "";
         return pin + content.sort().filter(sort -> sort.by() == side && sort.key().equals(line.key()))
                 .map(sort -> arrow(sort.bestFirst())).orElse("") + line.head().title();
     }

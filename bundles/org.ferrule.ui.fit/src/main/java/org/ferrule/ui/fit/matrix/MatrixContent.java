@@ -5,14 +5,15 @@
 
 package org.ferrule.ui.fit.matrix;
 
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.stream.IntStream;
 
 import org.ferrule.chart.look.VerdictLook;
@@ -28,12 +29,16 @@ public final class MatrixContent {
     private final Set<VerdictLook> wanted = EnumSet.allOf(VerdictLook.class);
     private final LookCounts counts = new LookCounts();
     private final LineSums sums = new LineSums();
-    private final Map<Side, Boolean> bySums = new EnumMap<>(Side.class);
+    private final LineSorting sorting = new LineSorting(this);
+    private final Map<Place, VerdictSum> foldedSums = new HashMap<>();
     private boolean showsSums;
     private Side rowSide = Side.OUTER;
     private ShownChanges changes;
-    private MatrixSort sort;
     private SolvedChart solved;
+
+    /** Where something is shown. */
+    private record Place(int row, int column) {
+    }
 
     /** Creates a content without answers. */
     public MatrixContent() {
@@ -96,6 +101,10 @@ public final class MatrixContent {
 
     /** Returns the sum of the verdicts at a position, where a group is folded. */
     public VerdictSum sumAt(int row, int column) {
+        return foldedSums.computeIfAbsent(new Place(row, column), place -> summed(row, column));
+    }
+
+    private VerdictSum summed(int row, int column) {
         VerdictSum sum = new VerdictSum();
         for (int outer : axis(Side.OUTER).indexes(along(Side.OUTER, row, column))) {
             for (int inner : axis(Side.INNER).indexes(along(Side.INNER, row, column))) {
@@ -160,7 +169,7 @@ public final class MatrixContent {
 
     /** Returns by what the lines are sorted; nothing when they stand as in the chart. */
     public Optional<MatrixSort> sort() {
-        return Optional.ofNullable(sort);
+        return sorting.byLine();
     }
 
     /** Sorts by a line: best first, then worst first, then as in the chart again. */
@@ -169,9 +178,7 @@ public final class MatrixContent {
         if (FoldedGroups.isGroup(key)) {
             return false;
         }
-        boolean again = sort != null && sort.by() == side && sort.key().equals(key);
-        bySums.remove(side.other());
-        sort = !again ? new MatrixSort(side, key, true) : sort.bestFirst() ? new MatrixSort(side, key, false) : null;
+        sorting.turnLine(side, key);
         return arrange();
     }
 
@@ -184,7 +191,7 @@ public final class MatrixContent {
     public void showSums(boolean shown) {
         showsSums = shown;
         if (!shown) {
-            bySums.clear();
+            sorting.forgetSums();
             arrange();
         }
     }
@@ -198,61 +205,32 @@ public final class MatrixContent {
         return sum;
     }
 
-    private VerdictSum sumOf(Side side, int index) {
+    VerdictSum sumOf(Side side, int index) {
         sums.bring(solved.matrix());
         return sums.of(side, index);
     }
 
     /** Tells whether the lines of a side are sorted by their sums, and best first; nothing if not. */
     public Optional<Boolean> sortedBySums(Side side) {
-        return Optional.ofNullable(bySums.get(side));
+        return sorting.bySums(side);
     }
 
     /** Sorts the lines of a side by their sums: best first, then worst first, then as in the chart again. */
     public boolean sortBySums(Side side) {
-        Boolean now = bySums.get(side);
-        if (now == null) {
-            bySums.put(side, true);
-            sort = sort != null && sort.by() != side ? null : sort;
-        } else if (now) {
-            bySums.put(side, false);
-        } else {
-            bySums.remove(side);
-        }
+        sorting.turnSums(side);
         return arrange();
     }
 
-    /** Folds the group of a line, or unfolds it; tells whether the line belongs to one. */
-    public boolean fold(Side side, int position) {
-        String group = axis(side).line(position).head().group();
-        axis(side).folded().turn(group);
+    /** Changes which lines of a side are folded or pinned, or their order, and shows it. */
+    void change(Side side, Consumer<MatrixAxis> change) {
+        change.accept(axis(side));
         arrange();
-        return !group.isEmpty();
-    }
-
-    /** Folds all groups of a side, or none. */
-    public void foldAll(Side side, boolean fold) {
-        axis(side).folded().set(fold ? axis(side).groups() : List.of());
-        arrange();
-    }
-
-    /** Pins a line to the edge, or lets it go. */
-    public void pin(Side side, String key) {
-        axis(side).order().turnPin(key);
-        arrange();
-    }
-
-    /** Tells whether a line is pinned. */
-    public boolean isPinned(Side side, String key) {
-        return axis(side).order().isPinned(key);
     }
 
     /** Gives the lines of a side an order of their own, which is not the chart's; an empty one takes it back. */
     public void order(Side side, List<String> keys) {
-        sort = sort != null && sort.by() != side ? null : sort;
-        bySums.remove(side);
-        axis(side).order().own(keys);
-        arrange();
+        sorting.forget(side);
+        change(side, axis -> axis.order().own(keys));
     }
 
     /** Returns the keys of the lines of a side as they are shown, those of folded groups one by one. */
@@ -268,7 +246,7 @@ public final class MatrixContent {
 
     /** Tells whether the lines of a side stand in the order of the chart and its groups, and are not sorted. */
     public boolean isUnsorted(Side side) {
-        return !bySums.containsKey(side) && (sort == null || sort.by() == side);
+        return !sorting.isSorted(side);
     }
 
     /** Leaves out lines in which nothing has changed; nothing shows all lines again. */
@@ -289,12 +267,21 @@ public final class MatrixContent {
                         axis(Side.INNER).line(along(Side.INNER, row, column)).key());
     }
 
-    /** Takes back filters and sorting. */
-    public boolean asInChart() {
-        sort = null;
-        bySums.clear();
+    /** Takes back filters, so that every line of the chart is shown, and unfolds the groups of these two. */
+    public void showAll(String outerKey, String innerKey) {
         wanted.addAll(EnumSet.allOf(VerdictLook.class));
-        axes.values().forEach(axis -> {
+        changes = null;
+        axes.values().forEach(axis -> axis.filter(""));
+        axis(Side.OUTER).unfold(outerKey);
+        axis(Side.INNER).unfold(innerKey);
+        arrange();
+    }
+
+    /** Takes back filters, sorting, folding, pins and other orders. */
+    public boolean asInChart() {
+        wanted.addAll(EnumSet.allOf(VerdictLook.class));
+        axes.forEach((side, axis) -> {
+            sorting.forget(side);
             axis.filter("");
             axis.folded().set(List.of());
             axis.order().own(List.of());
@@ -309,6 +296,7 @@ public final class MatrixContent {
     }
 
     private boolean arrange() {
+        foldedSums.clear();
         int[] outer = filtered(Side.OUTER);
         int[] inner = filtered(Side.INNER);
         if (wanted.size() < VerdictLook.values().length) {
@@ -317,8 +305,8 @@ public final class MatrixContent {
             int[] left = outer;
             inner = MatrixAxis.kept(inner, i -> IntStream.of(left).anyMatch(o -> isWanted(o, i)));
         }
-        boolean changed = axis(Side.OUTER).show(sorted(Side.OUTER, outer));
-        return axis(Side.INNER).show(sorted(Side.INNER, inner)) || changed;
+        boolean changed = axis(Side.OUTER).show(sorting.sorted(Side.OUTER, outer));
+        return axis(Side.INNER).show(sorting.sorted(Side.INNER, inner)) || changed;
     }
 
     private int[] filtered(Side side) {
@@ -331,22 +319,8 @@ public final class MatrixContent {
         return wanted.contains(VerdictLook.of(solved.matrix().in(outer, inner)));
     }
 
-    private int[] sorted(Side side, int[] indexes) {
-        Boolean bestFirst = bySums.get(side);
-        if (bestFirst != null) {
-            return MatrixAxis.sorted(indexes, Comparator.comparing((Integer i) -> sumOf(side, i),
-                    bestFirst ? VerdictSum.BEST_FIRST : VerdictSum.BEST_FIRST.reversed()));
-        }
-        OptionalInt line = sort == null || sort.by() == side ? OptionalInt.empty()
-                : axis(sort.by()).indexOf(sort.key());
-        if (line.isEmpty()) {
-            return indexes;
-        }
-        Comparator<Integer> order = Comparator.comparing(i -> cellOf(side, i, line.getAsInt()), sort.order());
-        return MatrixAxis.sorted(indexes, order);
-    }
-
-    private FitCell cellOf(Side side, int index, int other) {
+    /** The cell of a line of a side and one across. */
+    FitCell cellOf(Side side, int index, int other) {
         return side == Side.OUTER ? solved.matrix().cell(index, other) : solved.matrix().cell(other, index);
     }
 }
