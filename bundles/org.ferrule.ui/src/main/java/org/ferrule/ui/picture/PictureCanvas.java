@@ -50,9 +50,18 @@ public final class PictureCanvas extends Canvas {
     private String highlighted;
     private String message = "";
 
-    /** Creates a canvas that shows nothing yet. */
+    /** Creates a canvas that shows nothing yet and never takes the focus. */
     public PictureCanvas(Composite parent) {
-        super(parent, SWT.DOUBLE_BUFFERED | SWT.NO_FOCUS);
+        this(parent, SWT.NO_FOCUS);
+    }
+
+    /**
+     * Creates a canvas that shows nothing yet.
+     *
+     * @param style {@link SWT#NO_FOCUS}, or nothing for a canvas in which something can be done by keyboard
+     */
+    public PictureCanvas(Composite parent, int style) {
+        super(parent, SWT.DOUBLE_BUFFERED | style);
         fonts = new TextFonts(getDisplay());
         addListener(SWT.Paint, event -> paint(event.gc));
         addListener(SWT.Resize, event -> lay());
@@ -113,6 +122,17 @@ public final class PictureCanvas extends Canvas {
         return outlines(id).stream().map(Path::bounds).reduce(Box::union)
                 .map(box -> new Rectangle((int) Math.floor(box.xMm()), (int) Math.floor(box.yMm()),
                         (int) Math.ceil(box.widthMm()), (int) Math.ceil(box.heightMm())));
+    }
+
+    /** Returns the place of the picture that is shown at a place of the canvas. */
+    public Point toPicture(int x, int y) {
+        return toScreen.inverse().apply(new Point(x, y));
+    }
+
+    /** Returns where on the canvas a place of the picture is shown. */
+    public org.eclipse.swt.graphics.Point toCanvas(Point place) {
+        Point shown = toScreen.apply(place);
+        return new org.eclipse.swt.graphics.Point((int) Math.round(shown.xMm()), (int) Math.round(shown.yMm()));
     }
 
     private List<Path> outlines(String id) {

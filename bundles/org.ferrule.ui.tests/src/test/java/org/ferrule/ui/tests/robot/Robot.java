@@ -151,6 +151,33 @@ public final class Robot {
         mouse(SWT.MouseUp, 1, at);
     }
 
+    /** Presses the mouse at a place of the control and moves it on with the button held. */
+    public void beginDrag(Control control, Point from, Point to) {
+        settle();
+        mouse(SWT.MouseMove, 0, control.toDisplay(from));
+        mouse(SWT.MouseDown, 1, control.toDisplay(from));
+        moveTo(control, new Point((from.x + to.x) / 2, (from.y + to.y) / 2));
+        moveTo(control, to);
+    }
+
+    /** Moves the mouse to a place of the control. */
+    public void moveTo(Control control, Point to) {
+        mouse(SWT.MouseMove, 0, control.toDisplay(to));
+    }
+
+    /** Lets the button go at a place of the control. */
+    public void endDrag(Control control, Point at) {
+        mouse(SWT.MouseUp, 1, control.toDisplay(at));
+        settle();
+    }
+
+    /** Does something while a modifier key is held. */
+    public void holding(int modifier, Runnable action) {
+        key(SWT.KeyDown, modifier, '\0');
+        action.run();
+        key(SWT.KeyUp, modifier, '\0');
+    }
+
     private void mouse(int type, int button, Point at) {
         Event event = new Event();
         event.type = type;
