@@ -182,12 +182,14 @@ final class CurvePicture {
         }
     }
 
+    /** A curve that rises leaves room above to the left of a point, and below to the right. */
     private void label(PictureBuilder g, Row row, Point at) {
         String words = row.diameter() + " at " + row.pressure();
         double width = MEASURE.widthMm(words, LETTERING);
-        boolean before = at.xMm() + 2.5 + width > plot.rightMm();
-        double x = before ? Math.max(plot.xMm() + 0.5, at.xMm() - 2.5 - width) : at.xMm() + 2.5;
-        double y = Math.min(plot.bottomMm() - 1, at.yMm() + ROW_MM + 0.5);
+        boolean before = at.xMm() - 1.5 - width >= plot.xMm();
+        double x = before ? at.xMm() - 1.5 - width : at.xMm() + 2.5;
+        double y = before ? Math.max(plot.yMm() + ROW_MM, at.yMm() - 1.2)
+                : Math.min(plot.bottomMm() - 1, at.yMm() + ROW_MM);
         g.noPen().fill(Ink.PAPER).rect(x - 0.4, y - ROW_MM + 1, width + 0.8, ROW_MM);
         g.lettering(LETTERING.bold()).text(x, y, words);
     }

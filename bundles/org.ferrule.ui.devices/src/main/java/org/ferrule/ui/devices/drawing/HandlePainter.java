@@ -21,6 +21,7 @@ import org.ferrule.ui.preferences.FigureWords;
 /** Paints the handles over a drawing, what is being dragged, and its numbers. */
 final class HandlePainter {
 
+    private static final int OPAQUE = 255;
     private static final int SIZE = 9;
     private static final int PADDING = 5;
     private static final int AWAY = 14;
@@ -39,6 +40,7 @@ final class HandlePainter {
 
     void paint(GC gc) {
         gc.setAntialias(SWT.OFF);
+        gc.setAlpha(OPAQUE);
         state.handles().forEach(handle -> square(gc, handle, state.chosen().filter(handle::equals).isPresent()));
         state.chosen().ifPresent(handle -> {
             Length figure = state.moved().orElse(handle.value());

@@ -19,7 +19,7 @@ import org.ferrule.ui.devices.compliance.ComplianceCurve;
 /** The compliance table of a balloon with its rows' fields, and the curve of it to the right. */
 final class ComplianceView implements PartView {
 
-    private static final int CURVE_WIDTH = 250;
+    private static final int CURVE_WIDTH = 270;
     private static final int CURVE_HEIGHT = 250;
     private static final int TABLE_WIDTH = 300;
 
@@ -37,7 +37,7 @@ final class ComplianceView implements PartView {
         rows = PartList.below(context, left, layout);
         Composite frame = context.toolkit().createComposite(root, SWT.BORDER);
         frame.setLayout(new FillLayout());
-        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.BEGINNING).hint(CURVE_WIDTH, CURVE_HEIGHT)
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.BEGINNING).hint(CURVE_WIDTH, CURVE_HEIGHT)
                 .applyTo(frame);
         curve = new ComplianceCurve(frame);
         rows.onSelect(this::drawCurve);

@@ -116,18 +116,18 @@ public final class Robot {
     public void clickPainted(Control control, int x, int y) {
         settle();
         mouse(SWT.MouseMove, 0, control.toDisplay(x, y));
-        tell(control, SWT.MouseDown, x, y);
-        tell(control, SWT.MouseUp, x, y);
+        tell(control, SWT.MouseDown, x, y, 0);
+        tell(control, SWT.MouseUp, x, y, SWT.BUTTON1);
         settle();
     }
 
-    private static void tell(Control control, int type, int x, int y) {
+    private static void tell(Control control, int type, int x, int y, int state) {
         Event event = new Event();
         event.button = 1;
         event.count = 1;
         event.x = x;
         event.y = y;
-        event.stateMask = type == SWT.MouseUp ? SWT.BUTTON1 : 0;
+        event.stateMask = state;
         control.notifyListeners(type, event);
     }
 
@@ -151,23 +151,28 @@ public final class Robot {
         mouse(SWT.MouseUp, 1, at);
     }
 
-    /** Presses the mouse at a place of the control and moves it on with the button held. */
-    public void beginDrag(Control control, Point from, Point to) {
+    /**
+     * Presses the mouse at a place of a control that paints itself and moves it on with the button held. As in
+     * {@link #clickPainted} the pointer is moved for real, and the control is told of what a posted event lacks.
+     *
+     * @param modifiers keys that are held meanwhile, or 0
+     */
+    public void beginDrag(Control control, Point from, Point to, int modifiers) {
         settle();
         mouse(SWT.MouseMove, 0, control.toDisplay(from));
-        mouse(SWT.MouseDown, 1, control.toDisplay(from));
-        moveTo(control, new Point((from.x + to.x) / 2, (from.y + to.y) / 2));
-        moveTo(control, to);
+        tell(control, SWT.MouseDown, from.x, from.y, modifiers);
+        drag(control, new Point((from.x + to.x) / 2, (from.y + to.y) / 2), modifiers);
+        drag(control, to, modifiers);
     }
 
-    /** Moves the mouse to a place of the control. */
-    public void moveTo(Control control, Point to) {
+    private void drag(Control control, Point to, int modifiers) {
         mouse(SWT.MouseMove, 0, control.toDisplay(to));
+        tell(control, SWT.MouseMove, to.x, to.y, SWT.BUTTON1 | modifiers);
     }
 
     /** Lets the button go at a place of the control. */
     public void endDrag(Control control, Point at) {
-        mouse(SWT.MouseUp, 1, control.toDisplay(at));
+        tell(control, SWT.MouseUp, at.x, at.y, SWT.BUTTON1);
         settle();
     }
 

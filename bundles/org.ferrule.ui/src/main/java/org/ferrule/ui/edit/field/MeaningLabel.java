@@ -16,6 +16,7 @@ import org.ferrule.ui.look.Colours;
 final class MeaningLabel {
 
     private static final int TEXT_CHARACTERS = 14;
+    private static final int LEAST_CHARACTERS = 12;
     private static final int CHARACTERS = 32;
 
     private final Label label;
@@ -24,10 +25,12 @@ final class MeaningLabel {
     MeaningLabel(FieldForm form, Text text) {
         label = form.toolkit().createLabel(form.parent(), "");
         label.setForeground(Colours.muted());
-        GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.CENTER).hint(wide(text, CHARACTERS), SWT.DEFAULT)
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false)
+                .hint(wide(text, CHARACTERS), SWT.DEFAULT).minSize(wide(text, LEAST_CHARACTERS), SWT.DEFAULT)
                 .applyTo(label);
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false)
-                .hint(wide(text, TEXT_CHARACTERS), SWT.DEFAULT).applyTo(text);
+                .hint(wide(text, TEXT_CHARACTERS), SWT.DEFAULT).minSize(wide(text, LEAST_CHARACTERS), SWT.DEFAULT)
+                .applyTo(text);
     }
 
     private static int wide(Text text, int characters) {
