@@ -6,7 +6,7 @@ need_display() {
     command -v Xvfb >/dev/null || install_packages xvfb
     local number
     number=$(mktemp)
-    Xvfb -displayfd 3 -screen 0 1600x1000x24 -nolisten tcp 3>"$number" >/dev/null 2>&1 &
+    Xvfb -displayfd 3 -screen 0 "${screen:-1600x1000}x24" -nolisten tcp 3>"$number" >/dev/null 2>&1 &
     xvfb=$!
     trap 'kill $xvfb 2>/dev/null' EXIT
     local tries=0

@@ -11,7 +11,7 @@ package org.ferrule.model;
  * <!-- end-user-doc -->
  *
  * <!-- begin-model-doc -->
- * A document as it was when a case was closed.
+ * A document as it was when a case was closed or a chart signed off.
  * <!-- end-model-doc -->
  *
  * <p>
@@ -34,7 +34,7 @@ public interface DocumentHash extends Element
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * <!-- begin-model-doc -->
-	 * Its path relative to the case, with /.
+	 * Its path relative to the case or the chart, with /.
 	 * <!-- end-model-doc -->
 	 * @return the value of the '<em>File</em>' attribute.
 	 * @see #setFile(String)

@@ -30,6 +30,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link org.ferrule.model.FitChart#getLesion <em>Lesion</em>}</li>
  *   <li>{@link org.ferrule.model.FitChart#getPaper <em>Paper</em>}</li>
  *   <li>{@link org.ferrule.model.FitChart#getFootnotes <em>Footnotes</em>}</li>
+ *   <li>{@link org.ferrule.model.FitChart#getSignOff <em>Sign Off</em>}</li>
  * </ul>
  *
  * @see org.ferrule.model.ModelPackage#getFitChart()
@@ -297,5 +298,31 @@ public interface FitChart extends Document
 	 * @generated
 	 */
 	EList<String> getFootnotes();
+
+	/**
+	 * Returns the value of the '<em><b>Sign Off</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * That somebody has looked at every verdict and answers for them, and what they were then.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Sign Off</em>' containment reference.
+	 * @see #setSignOff(SignOff)
+	 * @see org.ferrule.model.ModelPackage#getFitChart_SignOff()
+	 * @model containment="true"
+	 *        annotation="https://ferrule.invalid/annotation/1 label='Sign-off'"
+	 * @generated
+	 */
+	SignOff getSignOff();
+
+	/**
+	 * Sets the value of the '{@link org.ferrule.model.FitChart#getSignOff <em>Sign Off</em>}' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Sign Off</em>' containment reference.
+	 * @see #getSignOff()
+	 * @generated
+	 */
+	void setSignOff(SignOff value);
 
 } // FitChart

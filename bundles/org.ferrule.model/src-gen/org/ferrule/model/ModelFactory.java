@@ -277,6 +277,24 @@ public interface ModelFactory extends EFactory
 	FitChart createFitChart();
 
 	/**
+	 * Returns a new object of class '<em>Sign Off</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Sign Off</em>'.
+	 * @generated
+	 */
+	SignOff createSignOff();
+
+	/**
+	 * Returns a new object of class '<em>Signed Row</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Signed Row</em>'.
+	 * @generated
+	 */
+	SignedRow createSignedRow();
+
+	/**
 	 * Returns a new object of class '<em>Axis</em>'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->

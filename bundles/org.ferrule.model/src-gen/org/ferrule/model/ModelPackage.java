@@ -3309,13 +3309,168 @@ public interface ModelPackage extends EPackage
 	int FIT_CHART__FOOTNOTES = DOCUMENT_FEATURE_COUNT + 10;
 
 	/**
+	 * The feature id for the '<em><b>Sign Off</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FIT_CHART__SIGN_OFF = DOCUMENT_FEATURE_COUNT + 11;
+
+	/**
 	 * The number of structural features of the '<em>Fit Chart</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int FIT_CHART_FEATURE_COUNT = DOCUMENT_FEATURE_COUNT + 11;
+	int FIT_CHART_FEATURE_COUNT = DOCUMENT_FEATURE_COUNT + 12;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.SignOffImpl <em>Sign Off</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.SignOffImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getSignOff()
+	 * @generated
+	 */
+	int SIGN_OFF = 32;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIGN_OFF__EXTRAS = ELEMENT__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>By</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIGN_OFF__BY = ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Date</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIGN_OFF__DATE = ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Rule Set</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIGN_OFF__RULE_SET = ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Asked</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIGN_OFF__ASKED = ELEMENT_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Documents</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIGN_OFF__DOCUMENTS = ELEMENT_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Inner</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIGN_OFF__INNER = ELEMENT_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Rows</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIGN_OFF__ROWS = ELEMENT_FEATURE_COUNT + 6;
+
+	/**
+	 * The number of structural features of the '<em>Sign Off</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIGN_OFF_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 7;
+
+	/**
+	 * The meta object id for the '{@link org.ferrule.model.impl.SignedRowImpl <em>Signed Row</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.ferrule.model.impl.SignedRowImpl
+	 * @see org.ferrule.model.impl.ModelPackageImpl#getSignedRow()
+	 * @generated
+	 */
+	int SIGNED_ROW = 33;
+
+	/**
+	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIGNED_ROW__EXTRAS = ELEMENT__EXTRAS;
+
+	/**
+	 * The feature id for the '<em><b>Outer</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIGNED_ROW__OUTER = ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>In</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIGNED_ROW__IN = ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Out</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIGNED_ROW__OUT = ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The number of structural features of the '<em>Signed Row</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIGNED_ROW_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 3;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.impl.AxisImpl <em>Axis</em>}' class.
@@ -3325,7 +3480,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getAxis()
 	 * @generated
 	 */
-	int AXIS = 32;
+	int AXIS = 34;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -3398,7 +3553,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getConditions()
 	 * @generated
 	 */
-	int CONDITIONS = 33;
+	int CONDITIONS = 35;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -3489,7 +3644,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getOccupant()
 	 * @generated
 	 */
-	int OCCUPANT = 34;
+	int OCCUPANT = 36;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -3553,7 +3708,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getThroughExtension()
 	 * @generated
 	 */
-	int THROUGH_EXTENSION = 35;
+	int THROUGH_EXTENSION = 37;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -3599,7 +3754,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getBend()
 	 * @generated
 	 */
-	int BEND = 36;
+	int BEND = 38;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -3654,7 +3809,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getVesselPath()
 	 * @generated
 	 */
-	int VESSEL_PATH = 37;
+	int VESSEL_PATH = 39;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -3727,7 +3882,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getVesselSegment()
 	 * @generated
 	 */
-	int VESSEL_SEGMENT = 38;
+	int VESSEL_SEGMENT = 40;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -3800,7 +3955,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getLesion()
 	 * @generated
 	 */
-	int LESION = 39;
+	int LESION = 41;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -3900,7 +4055,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getPaper()
 	 * @generated
 	 */
-	int PAPER = 40;
+	int PAPER = 42;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -3964,7 +4119,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getTechniqueLibrary()
 	 * @generated
 	 */
-	int TECHNIQUE_LIBRARY = 41;
+	int TECHNIQUE_LIBRARY = 43;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -4100,7 +4255,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getFact()
 	 * @generated
 	 */
-	int FACT = 42;
+	int FACT = 44;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -4146,7 +4301,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getMove()
 	 * @generated
 	 */
-	int MOVE = 43;
+	int MOVE = 45;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -4255,7 +4410,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getCosted()
 	 * @generated
 	 */
-	int COSTED = 44;
+	int COSTED = 46;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -4319,7 +4474,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getAdvised()
 	 * @generated
 	 */
-	int ADVISED = 45;
+	int ADVISED = 47;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -4419,7 +4574,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getSetup()
 	 * @generated
 	 */
-	int SETUP = 46;
+	int SETUP = 48;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -4627,7 +4782,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getTechnique()
 	 * @generated
 	 */
-	int TECHNIQUE = 47;
+	int TECHNIQUE = 49;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -4808,7 +4963,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getRole()
 	 * @generated
 	 */
-	int ROLE = 48;
+	int ROLE = 50;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -4998,7 +5153,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getNeed()
 	 * @generated
 	 */
-	int NEED = 49;
+	int NEED = 51;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -5053,7 +5208,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getPlacement()
 	 * @generated
 	 */
-	int PLACEMENT = 50;
+	int PLACEMENT = 52;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -5108,7 +5263,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getPlannedTry()
 	 * @generated
 	 */
-	int PLANNED_TRY = 51;
+	int PLANNED_TRY = 53;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -5226,7 +5381,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getPrior()
 	 * @generated
 	 */
-	int PRIOR = 52;
+	int PRIOR = 54;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -5281,7 +5436,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getPublished()
 	 * @generated
 	 */
-	int PUBLISHED = 53;
+	int PUBLISHED = 55;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -5345,7 +5500,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getStopRule()
 	 * @generated
 	 */
-	int STOP_RULE = 54;
+	int STOP_RULE = 56;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -5436,7 +5591,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getCaseDocument()
 	 * @generated
 	 */
-	int CASE_DOCUMENT = 55;
+	int CASE_DOCUMENT = 57;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -5680,7 +5835,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getAccess()
 	 * @generated
 	 */
-	int ACCESS = 56;
+	int ACCESS = 58;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -5753,7 +5908,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getSystemInPlace()
 	 * @generated
 	 */
-	int SYSTEM_IN_PLACE = 57;
+	int SYSTEM_IN_PLACE = 59;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -5853,7 +6008,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getSideBranch()
 	 * @generated
 	 */
-	int SIDE_BRANCH = 58;
+	int SIDE_BRANCH = 60;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -5944,7 +6099,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getStatedFact()
 	 * @generated
 	 */
-	int STATED_FACT = 59;
+	int STATED_FACT = 61;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -5990,7 +6145,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getLesionMeasures()
 	 * @generated
 	 */
-	int LESION_MEASURES = 60;
+	int LESION_MEASURES = 62;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -6126,7 +6281,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getPatientFigures()
 	 * @generated
 	 */
-	int PATIENT_FIGURES = 61;
+	int PATIENT_FIGURES = 63;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -6190,7 +6345,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getCaseAim()
 	 * @generated
 	 */
-	int CASE_AIM = 62;
+	int CASE_AIM = 64;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -6281,7 +6436,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getCosts()
 	 * @generated
 	 */
-	int COSTS = 63;
+	int COSTS = 65;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -6345,7 +6500,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getLoggedAttempt()
 	 * @generated
 	 */
-	int LOGGED_ATTEMPT = 64;
+	int LOGGED_ATTEMPT = 66;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -6445,7 +6600,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getUsedUnit()
 	 * @generated
 	 */
-	int USED_UNIT = 65;
+	int USED_UNIT = 67;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -6500,7 +6655,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getClosing()
 	 * @generated
 	 */
-	int CLOSING = 66;
+	int CLOSING = 68;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -6573,7 +6728,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getClosedStep()
 	 * @generated
 	 */
-	int CLOSED_STEP = 67;
+	int CLOSED_STEP = 69;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -6628,7 +6783,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getClosedDevice()
 	 * @generated
 	 */
-	int CLOSED_DEVICE = 68;
+	int CLOSED_DEVICE = 70;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -6692,7 +6847,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getDocumentHash()
 	 * @generated
 	 */
-	int DOCUMENT_HASH = 69;
+	int DOCUMENT_HASH = 71;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -6747,7 +6902,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getShelfDocument()
 	 * @generated
 	 */
-	int SHELF_DOCUMENT = 70;
+	int SHELF_DOCUMENT = 72;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -6856,7 +7011,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getStockItem()
 	 * @generated
 	 */
-	int STOCK_ITEM = 71;
+	int STOCK_ITEM = 73;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -6983,7 +7138,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getStockLot()
 	 * @generated
 	 */
-	int STOCK_LOT = 72;
+	int STOCK_LOT = 74;
 
 	/**
 	 * The feature id for the '<em><b>Extras</b></em>' containment reference list.
@@ -7056,7 +7211,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getSourceKind()
 	 * @generated
 	 */
-	int SOURCE_KIND = 73;
+	int SOURCE_KIND = 75;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.DeviceKind <em>Device Kind</em>}' enum.
@@ -7066,7 +7221,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getDeviceKind()
 	 * @generated
 	 */
-	int DEVICE_KIND = 74;
+	int DEVICE_KIND = 76;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.LumenUse <em>Lumen Use</em>}' enum.
@@ -7076,7 +7231,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getLumenUse()
 	 * @generated
 	 */
-	int LUMEN_USE = 75;
+	int LUMEN_USE = 77;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.LumenOpening <em>Lumen Opening</em>}' enum.
@@ -7086,7 +7241,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getLumenOpening()
 	 * @generated
 	 */
-	int LUMEN_OPENING = 76;
+	int LUMEN_OPENING = 78;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.CutterType <em>Cutter Type</em>}' enum.
@@ -7096,7 +7251,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getCutterType()
 	 * @generated
 	 */
-	int CUTTER_TYPE = 77;
+	int CUTTER_TYPE = 79;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.TransducerType <em>Transducer Type</em>}' enum.
@@ -7106,7 +7261,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getTransducerType()
 	 * @generated
 	 */
-	int TRANSDUCER_TYPE = 78;
+	int TRANSDUCER_TYPE = 80;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.ClaimType <em>Claim Type</em>}' enum.
@@ -7116,7 +7271,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getClaimType()
 	 * @generated
 	 */
-	int CLAIM_TYPE = 79;
+	int CLAIM_TYPE = 81;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.Phase <em>Phase</em>}' enum.
@@ -7126,7 +7281,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getPhase()
 	 * @generated
 	 */
-	int PHASE = 80;
+	int PHASE = 82;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.BenchOutcome <em>Bench Outcome</em>}' enum.
@@ -7136,7 +7291,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getBenchOutcome()
 	 * @generated
 	 */
-	int BENCH_OUTCOME = 81;
+	int BENCH_OUTCOME = 83;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.FigureClass <em>Figure Class</em>}' enum.
@@ -7146,7 +7301,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getFigureClass()
 	 * @generated
 	 */
-	int FIGURE_CLASS = 82;
+	int FIGURE_CLASS = 84;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.FlowUse <em>Flow Use</em>}' enum.
@@ -7156,7 +7311,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getFlowUse()
 	 * @generated
 	 */
-	int FLOW_USE = 83;
+	int FLOW_USE = 85;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.AllowancePurpose <em>Allowance Purpose</em>}' enum.
@@ -7166,7 +7321,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getAllowancePurpose()
 	 * @generated
 	 */
-	int ALLOWANCE_PURPOSE = 84;
+	int ALLOWANCE_PURPOSE = 86;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.RatioUse <em>Ratio Use</em>}' enum.
@@ -7176,7 +7331,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getRatioUse()
 	 * @generated
 	 */
-	int RATIO_USE = 85;
+	int RATIO_USE = 87;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.Grouping <em>Grouping</em>}' enum.
@@ -7186,7 +7341,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getGrouping()
 	 * @generated
 	 */
-	int GROUPING = 86;
+	int GROUPING = 88;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.Sorting <em>Sorting</em>}' enum.
@@ -7196,7 +7351,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getSorting()
 	 * @generated
 	 */
-	int SORTING = 87;
+	int SORTING = 89;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.Direction <em>Direction</em>}' enum.
@@ -7206,7 +7361,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getDirection()
 	 * @generated
 	 */
-	int DIRECTION = 88;
+	int DIRECTION = 90;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.BendPlace <em>Bend Place</em>}' enum.
@@ -7216,7 +7371,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getBendPlace()
 	 * @generated
 	 */
-	int BEND_PLACE = 89;
+	int BEND_PLACE = 91;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.PaperSize <em>Paper Size</em>}' enum.
@@ -7226,7 +7381,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getPaperSize()
 	 * @generated
 	 */
-	int PAPER_SIZE = 90;
+	int PAPER_SIZE = 92;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.Orientation <em>Orientation</em>}' enum.
@@ -7236,7 +7391,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getOrientation()
 	 * @generated
 	 */
-	int ORIENTATION = 91;
+	int ORIENTATION = 93;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.PrimaryUnit <em>Primary Unit</em>}' enum.
@@ -7246,7 +7401,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getPrimaryUnit()
 	 * @generated
 	 */
-	int PRIMARY_UNIT = 92;
+	int PRIMARY_UNIT = 94;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.ShownNumbers <em>Shown Numbers</em>}' enum.
@@ -7256,7 +7411,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getShownNumbers()
 	 * @generated
 	 */
-	int SHOWN_NUMBERS = 93;
+	int SHOWN_NUMBERS = 95;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.TechniqueAxis <em>Technique Axis</em>}' enum.
@@ -7266,7 +7421,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getTechniqueAxis()
 	 * @generated
 	 */
-	int TECHNIQUE_AXIS = 94;
+	int TECHNIQUE_AXIS = 96;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.Hazard <em>Hazard</em>}' enum.
@@ -7276,7 +7431,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getHazard()
 	 * @generated
 	 */
-	int HAZARD = 95;
+	int HAZARD = 97;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.RoleTask <em>Role Task</em>}' enum.
@@ -7286,7 +7441,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getRoleTask()
 	 * @generated
 	 */
-	int ROLE_TASK = 96;
+	int ROLE_TASK = 98;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.Carrier <em>Carrier</em>}' enum.
@@ -7296,7 +7451,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getCarrier()
 	 * @generated
 	 */
-	int CARRIER = 97;
+	int CARRIER = 99;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.RoleGoal <em>Role Goal</em>}' enum.
@@ -7306,7 +7461,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getRoleGoal()
 	 * @generated
 	 */
-	int ROLE_GOAL = 98;
+	int ROLE_GOAL = 100;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.SystemSlot <em>System Slot</em>}' enum.
@@ -7316,7 +7471,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getSystemSlot()
 	 * @generated
 	 */
-	int SYSTEM_SLOT = 99;
+	int SYSTEM_SLOT = 101;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.ResourceKind <em>Resource Kind</em>}' enum.
@@ -7326,7 +7481,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getResourceKind()
 	 * @generated
 	 */
-	int RESOURCE_KIND = 100;
+	int RESOURCE_KIND = 102;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.AttemptOutcome <em>Attempt Outcome</em>}' enum.
@@ -7336,7 +7491,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getAttemptOutcome()
 	 * @generated
 	 */
-	int ATTEMPT_OUTCOME = 101;
+	int ATTEMPT_OUTCOME = 103;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.CaseEnd <em>Case End</em>}' enum.
@@ -7346,7 +7501,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getCaseEnd()
 	 * @generated
 	 */
-	int CASE_END = 102;
+	int CASE_END = 104;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.Sex <em>Sex</em>}' enum.
@@ -7356,7 +7511,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getSex()
 	 * @generated
 	 */
-	int SEX = 103;
+	int SEX = 105;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.LesionTrait <em>Lesion Trait</em>}' enum.
@@ -7366,7 +7521,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getLesionTrait()
 	 * @generated
 	 */
-	int LESION_TRAIT = 104;
+	int LESION_TRAIT = 106;
 
 	/**
 	 * The meta object id for the '<em>Dimension</em>' data type.
@@ -7376,7 +7531,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getDimension()
 	 * @generated
 	 */
-	int DIMENSION = 105;
+	int DIMENSION = 107;
 
 	/**
 	 * The meta object id for the '<em>Pressure</em>' data type.
@@ -7386,7 +7541,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getPressure()
 	 * @generated
 	 */
-	int PRESSURE = 106;
+	int PRESSURE = 108;
 
 	/**
 	 * The meta object id for the '<em>Offset</em>' data type.
@@ -7396,7 +7551,7 @@ public interface ModelPackage extends EPackage
 	 * @see org.ferrule.model.impl.ModelPackageImpl#getOffset()
 	 * @generated
 	 */
-	int OFFSET = 107;
+	int OFFSET = 109;
 
 
 	/**
@@ -9357,6 +9512,147 @@ public interface ModelPackage extends EPackage
 	 * @generated
 	 */
 	EAttribute getFitChart_Footnotes();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.ferrule.model.FitChart#getSignOff <em>Sign Off</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Sign Off</em>'.
+	 * @see org.ferrule.model.FitChart#getSignOff()
+	 * @see #getFitChart()
+	 * @generated
+	 */
+	EReference getFitChart_SignOff();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.SignOff <em>Sign Off</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Sign Off</em>'.
+	 * @see org.ferrule.model.SignOff
+	 * @generated
+	 */
+	EClass getSignOff();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.SignOff#getBy <em>By</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>By</em>'.
+	 * @see org.ferrule.model.SignOff#getBy()
+	 * @see #getSignOff()
+	 * @generated
+	 */
+	EAttribute getSignOff_By();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.SignOff#getDate <em>Date</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Date</em>'.
+	 * @see org.ferrule.model.SignOff#getDate()
+	 * @see #getSignOff()
+	 * @generated
+	 */
+	EAttribute getSignOff_Date();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.SignOff#getRuleSet <em>Rule Set</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Rule Set</em>'.
+	 * @see org.ferrule.model.SignOff#getRuleSet()
+	 * @see #getSignOff()
+	 * @generated
+	 */
+	EAttribute getSignOff_RuleSet();
+
+	/**
+	 * Returns the meta object for the attribute list '{@link org.ferrule.model.SignOff#getAsked <em>Asked</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute list '<em>Asked</em>'.
+	 * @see org.ferrule.model.SignOff#getAsked()
+	 * @see #getSignOff()
+	 * @generated
+	 */
+	EAttribute getSignOff_Asked();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.ferrule.model.SignOff#getDocuments <em>Documents</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Documents</em>'.
+	 * @see org.ferrule.model.SignOff#getDocuments()
+	 * @see #getSignOff()
+	 * @generated
+	 */
+	EReference getSignOff_Documents();
+
+	/**
+	 * Returns the meta object for the attribute list '{@link org.ferrule.model.SignOff#getInner <em>Inner</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute list '<em>Inner</em>'.
+	 * @see org.ferrule.model.SignOff#getInner()
+	 * @see #getSignOff()
+	 * @generated
+	 */
+	EAttribute getSignOff_Inner();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.ferrule.model.SignOff#getRows <em>Rows</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Rows</em>'.
+	 * @see org.ferrule.model.SignOff#getRows()
+	 * @see #getSignOff()
+	 * @generated
+	 */
+	EReference getSignOff_Rows();
+
+	/**
+	 * Returns the meta object for class '{@link org.ferrule.model.SignedRow <em>Signed Row</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Signed Row</em>'.
+	 * @see org.ferrule.model.SignedRow
+	 * @generated
+	 */
+	EClass getSignedRow();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.SignedRow#getOuter <em>Outer</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Outer</em>'.
+	 * @see org.ferrule.model.SignedRow#getOuter()
+	 * @see #getSignedRow()
+	 * @generated
+	 */
+	EAttribute getSignedRow_Outer();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.SignedRow#getIn <em>In</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>In</em>'.
+	 * @see org.ferrule.model.SignedRow#getIn()
+	 * @see #getSignedRow()
+	 * @generated
+	 */
+	EAttribute getSignedRow_In();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.SignedRow#getOut <em>Out</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Out</em>'.
+	 * @see org.ferrule.model.SignedRow#getOut()
+	 * @see #getSignedRow()
+	 * @generated
+	 */
+	EAttribute getSignedRow_Out();
 
 	/**
 	 * Returns the meta object for class '{@link org.ferrule.model.Axis <em>Axis</em>}'.
@@ -13743,6 +14039,114 @@ public interface ModelPackage extends EPackage
 		 * @generated
 		 */
 		EAttribute FIT_CHART__FOOTNOTES = eINSTANCE.getFitChart_Footnotes();
+
+		/**
+		 * The meta object literal for the '<em><b>Sign Off</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference FIT_CHART__SIGN_OFF = eINSTANCE.getFitChart_SignOff();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.SignOffImpl <em>Sign Off</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.SignOffImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getSignOff()
+		 * @generated
+		 */
+		EClass SIGN_OFF = eINSTANCE.getSignOff();
+
+		/**
+		 * The meta object literal for the '<em><b>By</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SIGN_OFF__BY = eINSTANCE.getSignOff_By();
+
+		/**
+		 * The meta object literal for the '<em><b>Date</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SIGN_OFF__DATE = eINSTANCE.getSignOff_Date();
+
+		/**
+		 * The meta object literal for the '<em><b>Rule Set</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SIGN_OFF__RULE_SET = eINSTANCE.getSignOff_RuleSet();
+
+		/**
+		 * The meta object literal for the '<em><b>Asked</b></em>' attribute list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SIGN_OFF__ASKED = eINSTANCE.getSignOff_Asked();
+
+		/**
+		 * The meta object literal for the '<em><b>Documents</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference SIGN_OFF__DOCUMENTS = eINSTANCE.getSignOff_Documents();
+
+		/**
+		 * The meta object literal for the '<em><b>Inner</b></em>' attribute list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SIGN_OFF__INNER = eINSTANCE.getSignOff_Inner();
+
+		/**
+		 * The meta object literal for the '<em><b>Rows</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference SIGN_OFF__ROWS = eINSTANCE.getSignOff_Rows();
+
+		/**
+		 * The meta object literal for the '{@link org.ferrule.model.impl.SignedRowImpl <em>Signed Row</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.ferrule.model.impl.SignedRowImpl
+		 * @see org.ferrule.model.impl.ModelPackageImpl#getSignedRow()
+		 * @generated
+		 */
+		EClass SIGNED_ROW = eINSTANCE.getSignedRow();
+
+		/**
+		 * The meta object literal for the '<em><b>Outer</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SIGNED_ROW__OUTER = eINSTANCE.getSignedRow_Outer();
+
+		/**
+		 * The meta object literal for the '<em><b>In</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SIGNED_ROW__IN = eINSTANCE.getSignedRow_In();
+
+		/**
+		 * The meta object literal for the '<em><b>Out</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SIGNED_ROW__OUT = eINSTANCE.getSignedRow_Out();
 
 		/**
 		 * The meta object literal for the '{@link org.ferrule.model.impl.AxisImpl <em>Axis</em>}' class.

@@ -198,6 +198,7 @@ public class FitChartItemProvider extends DocumentItemProvider
 			childrenFeatures.add(ModelPackage.Literals.FIT_CHART__PATH);
 			childrenFeatures.add(ModelPackage.Literals.FIT_CHART__LESION);
 			childrenFeatures.add(ModelPackage.Literals.FIT_CHART__PAPER);
+			childrenFeatures.add(ModelPackage.Literals.FIT_CHART__SIGN_OFF);
 		}
 		return childrenFeatures;
 	}
@@ -267,6 +268,7 @@ public class FitChartItemProvider extends DocumentItemProvider
 			case ModelPackage.FIT_CHART__PATH:
 			case ModelPackage.FIT_CHART__LESION:
 			case ModelPackage.FIT_CHART__PAPER:
+			case ModelPackage.FIT_CHART__SIGN_OFF:
 				fireNotifyChanged(new ViewerNotification(notification, notification.getNotifier(), true, false));
 				return;
 		}
@@ -314,6 +316,11 @@ public class FitChartItemProvider extends DocumentItemProvider
 			(createChildParameter
 				(ModelPackage.Literals.FIT_CHART__PAPER,
 				 ModelFactory.eINSTANCE.createPaper()));
+
+		newChildDescriptors.add
+			(createChildParameter
+				(ModelPackage.Literals.FIT_CHART__SIGN_OFF,
+				 ModelFactory.eINSTANCE.createSignOff()));
 	}
 
 	/**

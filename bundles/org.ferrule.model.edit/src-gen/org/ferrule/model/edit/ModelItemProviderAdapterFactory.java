@@ -776,6 +776,56 @@ public class ModelItemProviderAdapterFactory extends ModelAdapterFactory impleme
 	}
 
 	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.SignOff} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected SignOffItemProvider signOffItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.SignOff}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createSignOffAdapter()
+	{
+		if (signOffItemProvider == null)
+		{
+			signOffItemProvider = new SignOffItemProvider(this);
+		}
+
+		return signOffItemProvider;
+	}
+
+	/**
+	 * This keeps track of the one adapter used for all {@link org.ferrule.model.SignedRow} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected SignedRowItemProvider signedRowItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link org.ferrule.model.SignedRow}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createSignedRowAdapter()
+	{
+		if (signedRowItemProvider == null)
+		{
+			signedRowItemProvider = new SignedRowItemProvider(this);
+		}
+
+		return signedRowItemProvider;
+	}
+
+	/**
 	 * This keeps track of the one adapter used for all {@link org.ferrule.model.Axis} instances.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1870,6 +1920,8 @@ public class ModelItemProviderAdapterFactory extends ModelAdapterFactory impleme
 		if (ratioBandItemProvider != null) ratioBandItemProvider.dispose();
 		if (chanceLimitItemProvider != null) chanceLimitItemProvider.dispose();
 		if (fitChartItemProvider != null) fitChartItemProvider.dispose();
+		if (signOffItemProvider != null) signOffItemProvider.dispose();
+		if (signedRowItemProvider != null) signedRowItemProvider.dispose();
 		if (axisItemProvider != null) axisItemProvider.dispose();
 		if (conditionsItemProvider != null) conditionsItemProvider.dispose();
 		if (occupantItemProvider != null) occupantItemProvider.dispose();

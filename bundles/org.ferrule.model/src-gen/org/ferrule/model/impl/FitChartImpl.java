@@ -24,6 +24,7 @@ import org.ferrule.model.FitChart;
 import org.ferrule.model.Lesion;
 import org.ferrule.model.ModelPackage;
 import org.ferrule.model.Paper;
+import org.ferrule.model.SignOff;
 import org.ferrule.model.VesselPath;
 
 /**
@@ -45,6 +46,7 @@ import org.ferrule.model.VesselPath;
  *   <li>{@link org.ferrule.model.impl.FitChartImpl#getLesion <em>Lesion</em>}</li>
  *   <li>{@link org.ferrule.model.impl.FitChartImpl#getPaper <em>Paper</em>}</li>
  *   <li>{@link org.ferrule.model.impl.FitChartImpl#getFootnotes <em>Footnotes</em>}</li>
+ *   <li>{@link org.ferrule.model.impl.FitChartImpl#getSignOff <em>Sign Off</em>}</li>
  * </ul>
  *
  * @generated
@@ -190,6 +192,16 @@ public class FitChartImpl extends DocumentImpl implements FitChart
 	 * @ordered
 	 */
 	protected EList<String> footnotes;
+
+	/**
+	 * The cached value of the '{@link #getSignOff() <em>Sign Off</em>}' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSignOff()
+	 * @generated
+	 * @ordered
+	 */
+	protected SignOff signOff;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -623,6 +635,56 @@ public class FitChartImpl extends DocumentImpl implements FitChart
 	 * @generated
 	 */
 	@Override
+	public SignOff getSignOff()
+	{
+		return signOff;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public NotificationChain basicSetSignOff(SignOff newSignOff, NotificationChain msgs)
+	{
+		SignOff oldSignOff = signOff;
+		signOff = newSignOff;
+		if (eNotificationRequired())
+		{
+			ENotificationImpl notification = new ENotificationImpl(this, Notification.SET, ModelPackage.FIT_CHART__SIGN_OFF, oldSignOff, newSignOff);
+			if (msgs == null) msgs = notification; else msgs.add(notification);
+		}
+		return msgs;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setSignOff(SignOff newSignOff)
+	{
+		if (newSignOff != signOff)
+		{
+			NotificationChain msgs = null;
+			if (signOff != null)
+				msgs = ((InternalEObject)signOff).eInverseRemove(this, EOPPOSITE_FEATURE_BASE - ModelPackage.FIT_CHART__SIGN_OFF, null, msgs);
+			if (newSignOff != null)
+				msgs = ((InternalEObject)newSignOff).eInverseAdd(this, EOPPOSITE_FEATURE_BASE - ModelPackage.FIT_CHART__SIGN_OFF, null, msgs);
+			msgs = basicSetSignOff(newSignOff, msgs);
+			if (msgs != null) msgs.dispatch();
+		}
+		else if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.FIT_CHART__SIGN_OFF, newSignOff, newSignOff));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs)
 	{
 		switch (featureID)
@@ -639,6 +701,8 @@ public class FitChartImpl extends DocumentImpl implements FitChart
 				return basicSetLesion(null, msgs);
 			case ModelPackage.FIT_CHART__PAPER:
 				return basicSetPaper(null, msgs);
+			case ModelPackage.FIT_CHART__SIGN_OFF:
+				return basicSetSignOff(null, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -675,6 +739,8 @@ public class FitChartImpl extends DocumentImpl implements FitChart
 				return getPaper();
 			case ModelPackage.FIT_CHART__FOOTNOTES:
 				return getFootnotes();
+			case ModelPackage.FIT_CHART__SIGN_OFF:
+				return getSignOff();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -725,6 +791,9 @@ public class FitChartImpl extends DocumentImpl implements FitChart
 				getFootnotes().clear();
 				getFootnotes().addAll((Collection<? extends String>)newValue);
 				return;
+			case ModelPackage.FIT_CHART__SIGN_OFF:
+				setSignOff((SignOff)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -772,6 +841,9 @@ public class FitChartImpl extends DocumentImpl implements FitChart
 			case ModelPackage.FIT_CHART__FOOTNOTES:
 				getFootnotes().clear();
 				return;
+			case ModelPackage.FIT_CHART__SIGN_OFF:
+				setSignOff((SignOff)null);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -808,6 +880,8 @@ public class FitChartImpl extends DocumentImpl implements FitChart
 				return paper != null;
 			case ModelPackage.FIT_CHART__FOOTNOTES:
 				return footnotes != null && !footnotes.isEmpty();
+			case ModelPackage.FIT_CHART__SIGN_OFF:
+				return signOff != null;
 		}
 		return super.eIsSet(featureID);
 	}

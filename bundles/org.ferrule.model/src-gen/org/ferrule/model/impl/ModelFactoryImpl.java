@@ -99,6 +99,8 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory
 			case ModelPackage.RATIO_BAND: return createRatioBand();
 			case ModelPackage.CHANCE_LIMIT: return createChanceLimit();
 			case ModelPackage.FIT_CHART: return createFitChart();
+			case ModelPackage.SIGN_OFF: return createSignOff();
+			case ModelPackage.SIGNED_ROW: return createSignedRow();
 			case ModelPackage.AXIS: return createAxis();
 			case ModelPackage.CONDITIONS: return createConditions();
 			case ModelPackage.OCCUPANT: return createOccupant();
@@ -646,6 +648,30 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory
 	{
 		FitChartImpl fitChart = new FitChartImpl();
 		return fitChart;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public SignOff createSignOff()
+	{
+		SignOffImpl signOff = new SignOffImpl();
+		return signOff;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public SignedRow createSignedRow()
+	{
+		SignedRowImpl signedRow = new SignedRowImpl();
+		return signedRow;
 	}
 
 	/**

@@ -98,6 +98,8 @@ import org.ferrule.model.ShaftSection;
 import org.ferrule.model.ShelfDocument;
 import org.ferrule.model.ShownNumbers;
 import org.ferrule.model.SideBranch;
+import org.ferrule.model.SignOff;
+import org.ferrule.model.SignedRow;
 import org.ferrule.model.Sorting;
 import org.ferrule.model.Source;
 import org.ferrule.model.SourceKind;
@@ -356,6 +358,20 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 	 * @generated
 	 */
 	private EClass fitChartEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass signOffEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass signedRowEClass = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -2940,6 +2956,149 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 	public EAttribute getFitChart_Footnotes()
 	{
 		return (EAttribute)fitChartEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getFitChart_SignOff()
+	{
+		return (EReference)fitChartEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getSignOff()
+	{
+		return signOffEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSignOff_By()
+	{
+		return (EAttribute)signOffEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSignOff_Date()
+	{
+		return (EAttribute)signOffEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSignOff_RuleSet()
+	{
+		return (EAttribute)signOffEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSignOff_Asked()
+	{
+		return (EAttribute)signOffEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getSignOff_Documents()
+	{
+		return (EReference)signOffEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSignOff_Inner()
+	{
+		return (EAttribute)signOffEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getSignOff_Rows()
+	{
+		return (EReference)signOffEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getSignedRow()
+	{
+		return signedRowEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSignedRow_Outer()
+	{
+		return (EAttribute)signedRowEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSignedRow_In()
+	{
+		return (EAttribute)signedRowEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSignedRow_Out()
+	{
+		return (EAttribute)signedRowEClass.getEStructuralFeatures().get(2);
 	}
 
 	/**
@@ -6100,6 +6259,21 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		createEReference(fitChartEClass, FIT_CHART__LESION);
 		createEReference(fitChartEClass, FIT_CHART__PAPER);
 		createEAttribute(fitChartEClass, FIT_CHART__FOOTNOTES);
+		createEReference(fitChartEClass, FIT_CHART__SIGN_OFF);
+
+		signOffEClass = createEClass(SIGN_OFF);
+		createEAttribute(signOffEClass, SIGN_OFF__BY);
+		createEAttribute(signOffEClass, SIGN_OFF__DATE);
+		createEAttribute(signOffEClass, SIGN_OFF__RULE_SET);
+		createEAttribute(signOffEClass, SIGN_OFF__ASKED);
+		createEReference(signOffEClass, SIGN_OFF__DOCUMENTS);
+		createEAttribute(signOffEClass, SIGN_OFF__INNER);
+		createEReference(signOffEClass, SIGN_OFF__ROWS);
+
+		signedRowEClass = createEClass(SIGNED_ROW);
+		createEAttribute(signedRowEClass, SIGNED_ROW__OUTER);
+		createEAttribute(signedRowEClass, SIGNED_ROW__IN);
+		createEAttribute(signedRowEClass, SIGNED_ROW__OUT);
 
 		axisEClass = createEClass(AXIS);
 		createEAttribute(axisEClass, AXIS__KINDS);
@@ -6471,6 +6645,8 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		ratioBandEClass.getESuperTypes().add(this.getSourced());
 		chanceLimitEClass.getESuperTypes().add(this.getSourced());
 		fitChartEClass.getESuperTypes().add(this.getDocument());
+		signOffEClass.getESuperTypes().add(this.getElement());
+		signedRowEClass.getESuperTypes().add(this.getElement());
 		axisEClass.getESuperTypes().add(this.getElement());
 		conditionsEClass.getESuperTypes().add(this.getElement());
 		occupantEClass.getESuperTypes().add(this.getElement());
@@ -6730,6 +6906,21 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		initEReference(getFitChart_Lesion(), this.getLesion(), null, "lesion", null, 0, 1, FitChart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getFitChart_Paper(), this.getPaper(), null, "paper", null, 0, 1, FitChart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getFitChart_Footnotes(), ecorePackage.getEString(), "footnotes", null, 0, -1, FitChart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getFitChart_SignOff(), this.getSignOff(), null, "signOff", null, 0, 1, FitChart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(signOffEClass, SignOff.class, "SignOff", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getSignOff_By(), ecorePackage.getEString(), "by", null, 1, 1, SignOff.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSignOff_Date(), ecorePackage.getEString(), "date", null, 1, 1, SignOff.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSignOff_RuleSet(), ecorePackage.getEString(), "ruleSet", null, 0, 1, SignOff.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSignOff_Asked(), ecorePackage.getEString(), "asked", null, 0, -1, SignOff.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getSignOff_Documents(), this.getDocumentHash(), null, "documents", null, 0, -1, SignOff.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSignOff_Inner(), ecorePackage.getEString(), "inner", null, 0, -1, SignOff.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getSignOff_Rows(), this.getSignedRow(), null, "rows", null, 0, -1, SignOff.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(signedRowEClass, SignedRow.class, "SignedRow", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getSignedRow_Outer(), ecorePackage.getEString(), "outer", null, 1, 1, SignedRow.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSignedRow_In(), ecorePackage.getEString(), "in", null, 1, 1, SignedRow.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSignedRow_Out(), ecorePackage.getEString(), "out", null, 0, 1, SignedRow.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(axisEClass, Axis.class, "Axis", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getAxis_Kinds(), this.getDeviceKind(), "kinds", null, 0, -1, Axis.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -8010,6 +8201,77 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		   new String[]
 		   {
 			   "label", "Vessel path"
+		   });
+		addAnnotation
+		  (getFitChart_SignOff(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Sign-off"
+		   });
+		addAnnotation
+		  (signOffEClass,
+		   source,
+		   new String[]
+		   {
+			   "label", "Sign-off"
+		   });
+		addAnnotation
+		  (getSignOff_Date(),
+		   source,
+		   new String[]
+		   {
+			   "text", "date",
+			   "label", "Signed off on"
+		   });
+		addAnnotation
+		  (getSignOff_RuleSet(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Rule set"
+		   });
+		addAnnotation
+		  (getSignOff_Documents(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Documents then"
+		   });
+		addAnnotation
+		  (getSignOff_Inner(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Columns then"
+		   });
+		addAnnotation
+		  (getSignOff_Rows(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Rows then"
+		   });
+		addAnnotation
+		  (signedRowEClass,
+		   source,
+		   new String[]
+		   {
+			   "label", "Row"
+		   });
+		addAnnotation
+		  (getSignedRow_In(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Going in"
+		   });
+		addAnnotation
+		  (getSignedRow_Out(),
+		   source,
+		   new String[]
+		   {
+			   "label", "Coming out"
 		   });
 		addAnnotation
 		  (getAxis_Hidden(),

@@ -237,6 +237,16 @@ public class ModelAdapterFactory extends AdapterFactoryImpl
 				return createFitChartAdapter();
 			}
 			@Override
+			public Adapter caseSignOff(SignOff object)
+			{
+				return createSignOffAdapter();
+			}
+			@Override
+			public Adapter caseSignedRow(SignedRow object)
+			{
+				return createSignedRowAdapter();
+			}
+			@Override
 			public Adapter caseAxis(Axis object)
 			{
 				return createAxisAdapter();
@@ -939,6 +949,36 @@ public class ModelAdapterFactory extends AdapterFactoryImpl
 	 * @generated
 	 */
 	public Adapter createFitChartAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.SignOff <em>Sign Off</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.SignOff
+	 * @generated
+	 */
+	public Adapter createSignOffAdapter()
+	{
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.ferrule.model.SignedRow <em>Signed Row</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.ferrule.model.SignedRow
+	 * @generated
+	 */
+	public Adapter createSignedRowAdapter()
 	{
 		return null;
 	}

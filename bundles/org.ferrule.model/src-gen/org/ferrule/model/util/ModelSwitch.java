@@ -354,6 +354,22 @@ public class ModelSwitch<T> extends Switch<T>
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
+			case ModelPackage.SIGN_OFF:
+			{
+				SignOff signOff = (SignOff)theEObject;
+				T result = caseSignOff(signOff);
+				if (result == null) result = caseElement(signOff);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case ModelPackage.SIGNED_ROW:
+			{
+				SignedRow signedRow = (SignedRow)theEObject;
+				T result = caseSignedRow(signedRow);
+				if (result == null) result = caseElement(signedRow);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
 			case ModelPackage.AXIS:
 			{
 				Axis axis = (Axis)theEObject;
@@ -1219,6 +1235,38 @@ public class ModelSwitch<T> extends Switch<T>
 	 * @generated
 	 */
 	public T caseFitChart(FitChart object)
+	{
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Sign Off</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Sign Off</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseSignOff(SignOff object)
+	{
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Signed Row</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Signed Row</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseSignedRow(SignedRow object)
 	{
 		return null;
 	}

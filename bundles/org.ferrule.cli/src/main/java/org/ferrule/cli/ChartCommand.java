@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 
+import org.ferrule.chart.page.SignedOff;
 import org.ferrule.chart.words.ReasonWords;
 import org.ferrule.chart.words.UnitPreferences;
 import org.ferrule.cli.internal.AnswerJson;
@@ -59,9 +60,15 @@ final class ChartCommand implements Callable<Integer> {
             spec.commandLine().getOut().println(json(run.solved().matrix()).toPrettyString());
         }
         run.problems().forEach(p -> spec.commandLine().getErr().println(chart + ": " + p.place() + ": " + p.message()));
+        run.signedOff().ifPresent(this::tell);
         boolean allFit = run.solved().matrix().counts().entrySet().stream()
                 .allMatch(e -> e.getKey() == Verdict.FITS || e.getValue() == 0);
         return allFit && run.problems().isEmpty() ? Main.FITS : Main.OTHER;
+    }
+
+    private void tell(SignedOff signed) {
+        spec.commandLine().getErr().println(chart + ": " + signed.head());
+        signed.changes().forEach(change -> spec.commandLine().getErr().println("  " + change));
     }
 
     private static ArrayNode json(FitMatrix matrix) {

@@ -8,6 +8,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 
 import org.ferrule.cli.internal.DocumentFiles;
@@ -60,7 +61,7 @@ final class CheckCommand implements Callable<Integer> {
         result.problems().forEach(p -> report(file, p));
         if (!result.hasErrors()) {
             new ReferenceProblems(documents, spec.commandLine().getErr()).of(file, result.document().orElseThrow())
-                    .forEach(message -> reportPlain(file, message));
+                    .forEach(found -> reportPlain(file, found));
         }
     }
 
@@ -70,19 +71,20 @@ final class CheckCommand implements Callable<Integer> {
         }
         if (json) {
             found.addObject().put("file", file.toString()).put("line", problem.line()).put("column", problem.column())
-                    .put("severity", problem.severity().name().toLowerCase(java.util.Locale.ROOT))
+                    .put("severity", problem.severity().name().toLowerCase(Locale.ROOT))
                     .put("code", problem.code()).put("message", problem.message()).put("expected", problem.expected());
         } else {
             spec.commandLine().getOut().println(Problems.line(file, problem));
         }
     }
 
-    private void reportPlain(Path file, String message) {
+    private void reportPlain(Path file, ReferenceProblems.Found problem) {
         problems++;
+        String severity = problem.severity().name().toLowerCase(Locale.ROOT);
         if (json) {
-            found.addObject().put("file", file.toString()).put("severity", "error").put("message", message);
+            found.addObject().put("file", file.toString()).put("severity", severity).put("message", problem.message());
         } else {
-            spec.commandLine().getOut().println(file + ": error: " + message);
+            spec.commandLine().getOut().println(file + ": " + severity + ": " + problem.message());
         }
     }
 }

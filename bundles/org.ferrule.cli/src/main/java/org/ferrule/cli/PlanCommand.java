@@ -18,6 +18,7 @@ import org.ferrule.cli.internal.DayConverter;
 import org.ferrule.cli.internal.PlanJson;
 import org.ferrule.cli.internal.PlanRun;
 import org.ferrule.cli.internal.PlanText;
+import org.ferrule.plansheet.why.OrderReasons;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -49,6 +50,9 @@ final class PlanCommand implements Callable<Integer> {
     @Option(names = "--paper", paramLabel = "SIZE", description = "A4 (the default), LETTER, A3 or TABLOID.")
     private PaperFormat.Size paper = PaperFormat.Size.A4;
 
+    @Option(names = "--sensitivity", description = "Tells how far each figure may move before the order changes, and what the conventional order gives up. A long ladder takes a while.")
+    private boolean sensitivity;
+
     @Option(names = "--json", description = "Writes the plan as JSON.")
     private boolean json;
 
@@ -58,23 +62,24 @@ final class PlanCommand implements Callable<Integer> {
             throw new CommandLineException("--pdf asks for a file that ends in .pdf, not " + pdf);
         }
         PlanRun run = PlanRun.of(file, Optional.ofNullable(day));
+        Optional<OrderReasons> reasons = sensitivity ? Optional.of(OrderReasons.of(run.plan())) : Optional.empty();
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
-            out.println(new PlanJson(run.plan(), run.words()).write().toPrettyString());
+            out.println(new PlanJson(run.plan(), run.words(), run.limits(), reasons).write().toPrettyString());
         } else {
-            new PlanText(run.plan(), run.words(), out).print();
+            new PlanText(run.plan(), run.words(), run.limits(), reasons, out).print();
         }
         PrintWriter err = spec.commandLine().getErr();
-        export(run, err);
+        export(run, reasons, err);
         run.problems().forEach(err::println);
         return run.plan().canGoOn() && run.problems().isEmpty() ? Main.FITS : Main.OTHER;
     }
 
-    private void export(PlanRun run, PrintWriter err) {
+    private void export(PlanRun run, Optional<OrderReasons> reasons, PrintWriter err) {
         List<Path> all = new ArrayList<>(outputs);
         Optional.ofNullable(pdf).ifPresent(all::add);
         for (Path output : all) {
-            run.export(output, new PaperFormat(paper, false));
+            run.export(output, new PaperFormat(paper, false), reasons);
             err.println("wrote " + output);
         }
     }

@@ -12,10 +12,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 
+import org.ferrule.cli.internal.CommandLineException;
 import org.ferrule.cli.internal.DayConverter;
+import org.ferrule.cli.internal.SheetJson;
+import org.ferrule.cli.internal.SheetRun;
 import org.ferrule.cli.internal.ShelfJson;
 import org.ferrule.cli.internal.ShelfRun;
 import org.ferrule.cli.internal.ShelfText;
+import org.ferrule.shelf.sheet.ReadShelf;
+import org.ferrule.shelf.sheet.ShelfChange;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -25,7 +30,7 @@ import picocli.CommandLine.Spec;
 
 /** Tells what lies on a shelf, and how ready it is for cases. */
 @Command(name = "shelf", mixinStandardHelpOptions = true, description = "Tells what lies on a shelf, what is below par, what has expired, and how ready it is for cases that share it.", footer = {
-    "", "Exit code: 0 all in order, 1 something is below par, expired, missing or not at hand, 2 could not run." })
+    "", "Exit code: 0 all in order, 1 something is below par, expired, missing or not at hand, 2 could not run, or a sheet has faults, each told with its row. With --out and --in: 0." })
 final class ShelfCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -42,14 +47,59 @@ final class ShelfCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Writes it all as JSON.")
     private boolean json;
 
+    @Option(names = "--out", paramLabel = "SHEET", description = "Writes the shelf as a sheet, .csv or .xlsx, and tells nothing else.")
+    private Path out;
+
+    @Option(names = "--in", paramLabel = "SHEET", description = "Tells what a sheet, .csv or .xlsx, would change; writes nothing without --write.")
+    private Path in;
+
+    @Option(names = "--remove-missing", description = "With --in: items that the sheet does not have are removed; by default they stay.")
+    private boolean removing;
+
+    @Option(names = "--write", description = "With --in: takes the sheet over into the shelf.")
+    private boolean write;
+
     @Override
     public Integer call() {
-        ShelfRun run = new ShelfRun(file, cases, Optional.ofNullable(day));
-        PrintWriter out = spec.commandLine().getOut();
+        if (in == null && (write || removing) || in != null && out != null) {
+            throw new CommandLineException("--write and --remove-missing go with --in, and --in goes without --out");
+        }
+        if (out != null) {
+            new SheetRun(file).export(out);
+            spec.commandLine().getErr().println("wrote " + out);
+            return Main.FITS;
+        }
+        return in == null ? tell() : takeIn();
+    }
+
+    private int takeIn() {
+        SheetRun run = new SheetRun(file);
+        ReadShelf sheet = run.read(in);
+        List<ShelfChange> changes = run.changes(sheet, removing);
+        PrintWriter to = spec.commandLine().getOut();
         if (json) {
-            out.println(new ShelfJson(run).write().toPrettyString());
+            to.println(SheetJson.write(changes, sheet.unknownColumns()).toPrettyString());
         } else {
-            new ShelfText(run, out).print();
+            changes.forEach(change -> to.println(SheetRun.line(change)));
+            to.println(changes.isEmpty() ? "nothing changes"
+                    : changes.size() + (changes.size() == 1 ? " change" : " changes"));
+        }
+        sheet.unknownColumns().forEach(column -> spec.commandLine().getErr()
+                .println(in + ": the column \"" + column + "\" means nothing here, and is not read"));
+        if (write && !changes.isEmpty()) {
+            run.take(sheet, removing);
+            spec.commandLine().getErr().println("wrote " + file);
+        }
+        return Main.FITS;
+    }
+
+    private int tell() {
+        ShelfRun run = new ShelfRun(file, cases, Optional.ofNullable(day));
+        PrintWriter to = spec.commandLine().getOut();
+        if (json) {
+            to.println(new ShelfJson(run).write().toPrettyString());
+        } else {
+            new ShelfText(run, to).print();
         }
         run.problems().forEach(spec.commandLine().getErr()::println);
         return run.isInOrder() ? Main.FITS : Main.OTHER;

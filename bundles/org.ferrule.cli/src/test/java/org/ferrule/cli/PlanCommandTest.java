@@ -54,6 +54,23 @@ class PlanCommandTest {
     }
 
     @Test
+    void tellsWhatTheOrderHangsOnWhereAsked() throws IOException {
+        JsonNode plan = new ObjectMapper().readTree(Run.of("plan", CASE, "--json").out());
+        assertTrue(plan.get("sensitivity").isNull());
+        JsonNode asked = new ObjectMapper().readTree(Run.of("plan", CASE, "--json", "--sensitivity").out())
+                .get("sensitivity");
+        assertEquals("stopping cost", asked.get("inputs").get(0).get("figure").asText());
+        asked.get("inputs").forEach(input -> {
+            assertTrue(input.get("low").isNull() || input.get("low").asDouble() <= input.get("value").asDouble());
+            assertTrue(input.get("high").isNull() || input.get("high").asDouble() >= input.get("value").asDouble());
+        });
+        JsonNode conventional = asked.get("conventional");
+        assertEquals(plan.get("rungs").size(), conventional.get("steps").size());
+        assertEquals(conventional.get("loss").asDouble(), conventional.get("conventional").get("minutes").asDouble()
+                - conventional.get("planned").get("minutes").asDouble(), 1e-3);
+    }
+
+    @Test
     void writesTheSheetInTheFormatOfTheFileName() throws IOException {
         Path pdf = folder.resolve("plan.pdf");
         Path svg = folder.resolve("plan.svg");

@@ -34,10 +34,11 @@ final class DiscsBound {
 
     /** Tells whether a circle that was found is the smallest one, but for rounding. */
     boolean isLeast(Length found) {
-        return isExcluded(found.minus(ROUNDING));
+        return excludes(found.minus(ROUNDING));
     }
 
-    private boolean isExcluded(Length diameter) {
+    /** Tells whether it is proved that no circle of that diameter holds the discs. */
+    boolean excludes(Length diameter) {
         return diameter.compareTo(simple) < 0 || ring.excludes(diameter);
     }
 

@@ -20,6 +20,7 @@ import org.ferrule.quantity.Length;
 public final class EnclosingCircle {
     /** How many discs are placed at most. */
     public static final int MOST_DISCS = 16;
+    private static final int CLOSED_FORM = 3;
 
     private EnclosingCircle() {
     }
@@ -44,6 +45,25 @@ public final class EnclosingCircle {
         List<Length> falling = Arrays.stream(order).mapToObj(diameters::get).toList();
         Enclosure enclosure = enclose(falling);
         return new Enclosure(enclosure.lowerDiameter(), enclosure.upperDiameter(), restore(enclosure.discs(), order));
+    }
+
+    /** Looks, not for long, for room in a circle. */
+    static Room room(List<Length> diameters, Length diameter) {
+        List<Length> falling = sized(diameters);
+        return falling.size() > CLOSED_FORM ? new ManyDiscs(falling).room(diameter)
+                : Room.of(enclose(falling), diameter);
+    }
+
+    /** Returns what is proved to be needed at least. */
+    static Length lower(List<Length> diameters) {
+        List<Length> falling = sized(diameters);
+        return falling.size() > CLOSED_FORM ? new ManyDiscs(falling).lower() : enclose(falling).lowerDiameter();
+    }
+
+    /** The discs that have a size; the others lie wherever there is room. */
+    private static List<Length> sized(List<Length> diameters) {
+        return diameters.stream().filter(disc -> disc.compareTo(Length.ZERO) > 0).sorted(Comparator.reverseOrder())
+                .toList();
     }
 
     private static void check(List<Length> diameters) {

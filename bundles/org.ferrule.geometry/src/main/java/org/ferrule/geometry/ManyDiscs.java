@@ -22,6 +22,8 @@ final class ManyDiscs {
     /** Descents by number of discs, so many that they rarely miss the best arrangement. */
     private static final int[] DESCENTS = { 0, 0, 0, 0, 60, 150, 300, 1000, 1200, 1500, 1800, 2000, 2000,
         2000, 2000, 2000, 2000 };
+    /** Enough to find room where there is plenty. */
+    private static final int FEW_DESCENTS = 12;
     private static final double UNITS = 2.0 * LengthUnit.MILLIMETRE.thirdNanometres();
 
     private final List<Length> falling;
@@ -34,6 +36,31 @@ final class ManyDiscs {
 
     Enclosure enclosure() {
         return oneInEachHollow().orElseGet(this::searched);
+    }
+
+    /** Looks, not for long, for room in a circle. */
+    Room room(Length diameter) {
+        return oneInEachHollow().map(known -> Room.of(known, diameter)).orElseGet(() -> searched(diameter));
+    }
+
+    /** Returns what is proved to be needed at least. */
+    Length lower() {
+        return oneInEachHollow().map(Enclosure::lowerDiameter)
+                .orElseGet(() -> bound.lower(falling.stream().reduce(Length.ZERO, Length::plus)));
+    }
+
+    private Room searched(Length diameter) {
+        if (bound.excludes(diameter)) {
+            return Room.NONE;
+        }
+        double radiusMm = diameter.mm() / 2;
+        Arrangement found = PackingSearch.search(shapes(), FEW_DESCENTS, radius -> radius <= radiusMm);
+        return Certificate.of(outlines(found)).filter(c -> c.diameter().compareTo(diameter) <= 0).isPresent()
+                ? Room.FOUND : Room.OPEN;
+    }
+
+    private List<Shape> shapes() {
+        return falling.stream().map(diameter -> Shape.disc(diameter.mm() / 2)).toList();
     }
 
     /** Two large discs across the circle leave two equal hollows; a disc that fits into one shares it with none. */
@@ -51,9 +78,8 @@ final class ManyDiscs {
     }
 
     private Enclosure searched() {
-        List<Shape> shapes = falling.stream().map(diameter -> Shape.disc(diameter.mm() / 2)).toList();
         int descents = DESCENTS[falling.size()];
-        Arrangement found = PackingSearch.search(shapes, descents, this::isLeast);
+        Arrangement found = PackingSearch.search(shapes(), descents, this::isLeast);
         Certificate certificate = Certificate.of(outlines(found)).orElseThrow();
         Length upper = certificate.diameter();
         Length sum = falling.get(0).plus(falling.get(1));

@@ -53,8 +53,31 @@ public final class Packing {
         return new Packing(bodies).enclosure(Optional.of(warm));
     }
 
+    /**
+     * Tells whether a circle has room for bodies, in much less time than it takes to find the smallest one. Room that is
+     * found is room for {@link #of(List)}, too, but for rounding.
+     *
+     * @throws IllegalArgumentException if there are more than sixteen bodies
+     */
+    public static Room room(List<? extends Body> bodies, Length diameter) {
+        return PieceSearch.room(new Packing(bodies).sorted(), diameter);
+    }
+
+    /**
+     * Returns the lower bound of {@link #of(List)}, without the search for places.
+     *
+     * @throws IllegalArgumentException if there are more than sixteen bodies
+     */
+    public static Length lowerDiameter(List<? extends Body> bodies) {
+        return PieceSearch.lower(new Packing(bodies).sorted());
+    }
+
+    private List<Piece> sorted() {
+        return IntStream.of(order).mapToObj(pieces::get).toList();
+    }
+
     private Enclosure enclosure(Optional<Enclosure> warm) {
-        List<Piece> sorted = IntStream.of(order).mapToObj(pieces::get).toList();
+        List<Piece> sorted = sorted();
         Enclosure found = PieceSearch.enclose(sorted);
         if (warm.isPresent()) {
             found = better(found, new WarmStart(sorted, sort(warm.get().discs())).enclosures());

@@ -19,6 +19,10 @@ import org.ferrule.quantity.LengthUnit;
 final class PieceSearch {
     /** Descents by number of pieces. */
     private static final int[] DESCENTS = { 0, 0, 60, 150, 250, 350, 450, 600, 800 };
+    /** The same where one of them alone is not round; several times as many as found the best of hundreds of cases. */
+    private static final int[] WITH_ONE_RIGID = { 0, 0, 0, 40, 120, 300 };
+    /** Enough to find room where there is plenty. */
+    private static final int FEW_DESCENTS = 12;
     private static final double UNITS = 2.0 * LengthUnit.MILLIMETRE.thirdNanometres();
 
     private final List<Piece> pieces;
@@ -31,10 +35,12 @@ final class PieceSearch {
 
     /** Returns the circle, with the discs of each piece that are to be placed. */
     static Enclosure enclose(List<Piece> pieces) {
-        long rigid = pieces.stream().filter(piece -> !piece.isRound()).count();
         int last = pieces.size() - 1;
-        if (rigid == 0) {
-            return EnclosingCircle.discs(pieces.stream().map(Piece::width).toList());
+        if (isSearched(pieces)) {
+            return new PieceSearch(pieces).enclosure();
+        }
+        if (rigid(pieces) == 0) {
+            return EnclosingCircle.discs(widths(pieces));
         }
         if (pieces.size() == 1) {
             return pieces.get(0).body().enclosure();
@@ -42,8 +48,42 @@ final class PieceSearch {
         if (pieces.get(last).width().equals(Length.ZERO)) {
             return PointAtRim.add(enclose(pieces.subList(0, last)));
         }
-        return pieces.size() == 2 && rigid == 1 ? withDisc(pieces.get(0), pieces.get(1).width())
-                : new PieceSearch(pieces).enclosure();
+        return withDisc(pieces.get(0), pieces.get(1).width());
+    }
+
+    /** Looks, not for long, for room in a circle. */
+    static Room room(List<Piece> pieces, Length diameter) {
+        if (rigid(pieces) == 0) {
+            return EnclosingCircle.room(widths(pieces), diameter);
+        }
+        return isSearched(pieces) ? new PieceSearch(pieces).room(diameter) : Room.of(enclose(pieces), diameter);
+    }
+
+    /** Returns what is proved to be needed at least. */
+    static Length lower(List<Piece> pieces) {
+        if (rigid(pieces) == 0) {
+            return EnclosingCircle.lower(widths(pieces));
+        }
+        return isSearched(pieces) ? new PieceSearch(pieces).bound.lower(inLine(pieces))
+                : enclose(pieces).lowerDiameter();
+    }
+
+    /** A diameter that is enough, with all pieces in a line. */
+    private static Length inLine(List<Piece> pieces) {
+        return pieces.stream().map(piece -> piece.body().enclosure().upperDiameter()).reduce(Length.ZERO, Length::plus);
+    }
+
+    private static boolean isSearched(List<Piece> pieces) {
+        return rigid(pieces) > 0 && pieces.size() > 1 && !pieces.get(pieces.size() - 1).width().equals(Length.ZERO)
+                && (pieces.size() > 2 || rigid(pieces) > 1);
+    }
+
+    private static long rigid(List<Piece> pieces) {
+        return pieces.stream().filter(piece -> !piece.isRound()).count();
+    }
+
+    private static List<Length> widths(List<Piece> pieces) {
+        return pieces.stream().map(Piece::width).toList();
     }
 
     private static Enclosure withDisc(Piece rigid, Length disc) {
@@ -54,12 +94,26 @@ final class PieceSearch {
     }
 
     private Enclosure enclosure() {
-        int descents = DESCENTS[Math.min(pieces.size(), DESCENTS.length - 1)];
         List<Shape> shapes = shapes(pieces);
-        Certificate certificate = certificate(pieces, PackingSearch.search(shapes, descents, this::isLeast))
+        Certificate certificate = certificate(pieces, PackingSearch.search(shapes, descents(), this::isLeast))
                 .orElseGet(() -> certificate(pieces, Arrangement.pile(shapes)).orElseThrow());
         Length upper = certificate.diameter();
         return new Enclosure(bound.lower(upper), upper, certificate.discs());
+    }
+
+    private int descents() {
+        boolean fewer = rigid(pieces) == 1 && pieces.size() < WITH_ONE_RIGID.length;
+        return fewer ? WITH_ONE_RIGID[pieces.size()] : DESCENTS[Math.min(pieces.size(), DESCENTS.length - 1)];
+    }
+
+    private Room room(Length diameter) {
+        if (bound.excludes(diameter)) {
+            return Room.NONE;
+        }
+        double radiusMm = diameter.mm() / 2;
+        Arrangement found = PackingSearch.search(shapes(pieces), FEW_DESCENTS, radius -> radius <= radiusMm);
+        return certificate(pieces, found).filter(c -> c.diameter().compareTo(diameter) <= 0).isPresent() ? Room.FOUND
+                : Room.OPEN;
     }
 
     private boolean isLeast(double radiusMm) {

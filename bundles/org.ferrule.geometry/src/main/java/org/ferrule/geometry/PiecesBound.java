@@ -33,6 +33,11 @@ final class PiecesBound {
         return bound.isLeast(found);
     }
 
+    /** Tells whether it is proved that no circle of that diameter holds the pieces. */
+    boolean excludes(Length diameter) {
+        return bound.excludes(diameter);
+    }
+
     /** Returns a diameter below which no circle encloses the pieces, given one that does. */
     Length lower(Length upper) {
         return bound.lower(upper);

@@ -16,7 +16,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
-import java.util.stream.Stream;
 import org.ferrule.quantity.Length;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -60,24 +59,6 @@ class ManyDiscsLawsTest {
     @Test
     void oneDiscMoreNeverNeedsLess() {
         laws().withExamples(150).forAll(FOUR_TO_SIX).checkAssert(ManyDiscsLawsTest::assertGrowsWithLast);
-    }
-
-    @Test
-    void discsThatHideBesideTwoNeedTheirSumExactly() {
-        // One of three wires, beside the others in one hollow, was wedged where the search first found it.
-        List<Length> wedged = Stream.of("0.4921393", "0.8666667", "0.762713", "0.3556", "2.0020053").map(Discs::mm)
-                .toList();
-        Enclosure enclosure = EnclosingCircle.discs(wedged);
-        assertEquals(Discs.mm("2.868672"), enclosure.upperDiameter());
-        assertTrue(enclosure.isExact());
-    }
-
-    /** A ring of five round a sixth, which random starts found in one of eighty; 3.8197061 mm by twenty thousand. */
-    @Test
-    void anOrderThatChanceFindsLateIsFound() {
-        List<Length> ring = Stream.of("1.2168943", "0.606988", "1.4716767", "1.6423863", "1.3157003", "1.427973")
-                .map(Discs::mm).toList();
-        assertEquals(3.8197061, EnclosingCircle.discs(ring).upperDiameter().mm(), 1e-6);
     }
 
     @Test
@@ -148,7 +129,8 @@ class ManyDiscsLawsTest {
         laws().withExamples(100).forAll(FOUR_TO_SIX).checkAssert(diameters -> {
             Length one = EnclosingCircle.discs(diameters).upperDiameter();
             Length ten = EnclosingCircle.discs(diameters.stream().map(d -> d.times(10)).toList()).upperDiameter();
-            assertEquals(one.times(10).thirdNanometres(), ten.thirdNanometres(), 11);
+            // a delta would compare floats, which do not hold such numbers
+            assertTrue(Math.abs(one.times(10).minus(ten).thirdNanometres()) <= 11, () -> one + " and " + ten);
         });
     }
 

@@ -71,6 +71,16 @@ public final class ObjectLabels extends ModelSwitch<String> {
     }
 
     @Override
+    public String caseSignOff(SignOff signOff) {
+        return joined(", ", signOff.getBy(), signOff.getDate());
+    }
+
+    @Override
+    public String caseSignedRow(SignedRow row) {
+        return row.getOuter();
+    }
+
+    @Override
     public String caseMarker(Marker marker) {
         return joined(" ", type, marker.getAt());
     }

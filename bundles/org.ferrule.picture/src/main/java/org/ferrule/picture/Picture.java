@@ -40,6 +40,11 @@ public record Picture(double widthMm, double heightMm, String title, String desc
         return new HitTest(toleranceMm).groupsAt(place, elements);
     }
 
+    /** This picture with another title. */
+    public Picture titled(String words) {
+        return new Picture(widthMm, heightMm, words, description, elements);
+    }
+
     /** This picture with another description. */
     public Picture described(String words) {
         return new Picture(widthMm, heightMm, title, words, elements);

@@ -29,7 +29,7 @@ final class Layers {
     /** Plain Java, java.base alone. */
     static final Set<String> KERNEL = Set.of("quantity", "geometry", "flow", "statistics", "mechanics", "balloon",
             "calc", "fit", "escalation", "picture", "chart", "shelf", "order", "thresholds",
-            "plansheet");
+            "plansheet", "profile");
 
     private static final String ROOT = "org.ferrule.";
     private static final Map<String, String> SEES = new HashMap<>();
@@ -52,20 +52,24 @@ final class Layers {
         SEES.put("io.sheet", "shelf");
         SEES.put("chart", "quantity geometry statistics fit picture");
         SEES.put("plansheet", "quantity geometry fit picture chart shelf order escalation");
+        SEES.put("profile", "quantity geometry mechanics balloon fit picture chart");
         SEES.put("model", "quantity shelf thresholds");
         SEES.put("model.edit", "quantity model");
         SEES.put("io.json", "quantity model");
-        SEES.put("io.pdf", "picture chart");
+        SEES.put("io.fonts", "picture");
+        SEES.put("io.pdf", "picture chart io.fonts");
         SEES.put("io.svg", "picture chart");
+        SEES.put("io.png", "picture io.fonts");
         SEES.put("io.csv", "quantity fit chart");
         SEES.put("engine",
                 "quantity geometry fit picture chart model escalation shelf order thresholds plansheet purchase");
         SEES.put("cli",
                 "quantity geometry statistics calc fit picture chart shelf order escalation plansheet purchase model io.json io.pdf "
-                        + "io.svg io.csv engine");
+                        + "io.svg io.csv engine balloon profile");
         SEES.put("ui", "quantity geometry fit picture chart model model.edit io.json engine");
         SEES.put("ui.devices", SEES.get("ui") + " ui balloon");
         SEES.put("ui.fit", SEES.get("ui") + " ui calc io.pdf io.svg io.csv");
+        SEES.put("ui.profile", SEES.get("ui.fit") + " ui.fit balloon profile");
         SEES.put("ui.escalation", SEES.get("ui.fit") + " ui.fit shelf order escalation plansheet");
         SEES.put("product", "");
     }

@@ -15,7 +15,8 @@ final class Kernel {
 
     /** The bundles of the kernel. */
     static final List<String> BUNDLES = List.of("quantity", "geometry", "flow", "statistics", "mechanics", "balloon",
-            "order", "thresholds", "calc", "fit", "shelf", "escalation", "picture", "chart", "plansheet");
+            "order", "thresholds", "calc", "fit", "shelf", "escalation", "picture", "chart", "plansheet",
+            "profile");
     private static final String NUMERICS = "commons-numbers-";
 
     private Kernel() {

@@ -40,6 +40,9 @@ public final class DrawingInks {
                 SHAFT_LINE.role(), 0xDDE5EC, TOLERANCE.role(), 0x7F8E9D, WIRE.role(), 0x6B5A34,
                 WIRE_LINE.role(), 0xE3C78C,
                 LIMIT.role(), 0xFF8FC0));
+        for (CurveLook look : CurveLook.values()) {
+            dark.put(look.ink().role(), look.darkRgb());
+        }
         for (VerdictLook look : VerdictLook.values()) {
             Tone tone = look.tone(Scheme.DARK);
             dark.put(tone.ground().role(), rgb(tone.ground()));

@@ -16,6 +16,8 @@ import org.ferrule.picture.TextStyle;
 
 /** What stands at the end of a chart: how many verdicts, how to read them, on what they rest, and which sources. */
 final class AboutText {
+    private static final int MOST_CHANGES = 40;
+
     private final Sheet sheet;
     private final Phrases phrases;
     private final PageStyle style;
@@ -32,6 +34,7 @@ final class AboutText {
     static List<Block> of(Sheet sheet, double columnMm) {
         AboutText text = new AboutText(sheet, columnMm);
         text.addVerdicts();
+        text.addChanges();
         text.addReading();
         text.addBasis();
         text.addSources();
@@ -42,6 +45,18 @@ final class AboutText {
         heading("page.about.verdicts");
         paragraph(phrases.fill("page.about.in", Counts.in(sheet.content()).inWords()));
         paragraph(phrases.fill("page.about.out", Counts.out(sheet.content()).inWords()));
+    }
+
+    /** A chart that is not up to date says where; what is too much for paper stands in the program. */
+    private void addChanges() {
+        sheet.content().imprint().signedOff().filter(signed -> !signed.upToDate()).ifPresent(signed -> {
+            heading("page.about.changes");
+            signed.changes().stream().limit(MOST_CHANGES).forEach(this::paragraph);
+            int more = signed.changes().size() - MOST_CHANGES;
+            if (more > 0) {
+                paragraph(phrases.fill("page.about.changes.more", Integer.toString(more)));
+            }
+        });
     }
 
     private void addReading() {

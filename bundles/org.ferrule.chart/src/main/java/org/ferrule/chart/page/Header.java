@@ -43,6 +43,8 @@ final class Header {
         List<Block> blocks = new ArrayList<>();
         add(blocks, content.imprint().title(), style.title());
         add(blocks, content.imprint().audience(), style.subtitle());
+        content.imprint().signedOff().ifPresent(
+                signed -> add(blocks, signed.head(), signed.upToDate() ? style.small() : style.heading()));
         if (!content.basis().conditions().isEmpty()) {
             add(blocks, phrases.fill("page.conditions", String.join("; ", content.basis().conditions())),
                     style.small());

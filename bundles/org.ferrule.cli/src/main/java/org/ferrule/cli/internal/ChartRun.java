@@ -11,30 +11,44 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 import org.ferrule.chart.export.ChartExporter;
 import org.ferrule.chart.export.ExportedFile;
 import org.ferrule.chart.page.ChartContent;
+import org.ferrule.chart.page.SignedOff;
 import org.ferrule.engine.catalogue.LibraryReader;
 import org.ferrule.engine.chart.ChartProblem;
 import org.ferrule.engine.chart.OpenChart;
 import org.ferrule.engine.chart.SolvedChart;
 import org.ferrule.engine.content.ChartContents;
+import org.ferrule.engine.document.DocumentHashes;
 import org.ferrule.engine.extension.Extensions;
+import org.ferrule.engine.signoff.SignOffComparison;
+import org.ferrule.engine.signoff.SignOffState;
+import org.ferrule.engine.signoff.SignOffWords;
+import org.ferrule.engine.signoff.SignedVerdicts;
 import org.ferrule.fit.rules.RuleSetException;
 import org.ferrule.io.csv.CsvChartExporter;
 import org.ferrule.io.csv.CsvLayout;
 import org.ferrule.io.json.AtomicFiles;
+import org.ferrule.model.FileReferences;
+import org.ferrule.model.FitChart;
 
 /** Reads, solves and exports one chart. */
 public final class ChartRun {
     private final List<ChartExporter> exporters;
     private final SolvedChart solved;
     private final ChartContent content;
+    private final Optional<SignOffState> signed;
 
-    private ChartRun(List<ChartExporter> exporters, SolvedChart solved, ChartContent content) {
+    private ChartRun(List<ChartExporter> exporters, SolvedChart solved, ChartContent content,
+            Optional<SignOffState> signed) {
+        this.signed = signed;
         this.exporters = exporters;
         this.solved = solved;
         this.content = content;
@@ -47,12 +61,35 @@ public final class ChartRun {
         try {
             SolvedChart solved = open.solve(extensions.checks(),
                     new TerminalProgress(err, "solving " + file.getFileName()));
+            Optional<SignOffState> signed = signed(file, open.chart(), solved);
             ChartContent content = ChartContents.of(open.chart(), solved, open.rules(),
-                    open.libraries().stream().map(LibraryReader::library).toList(), LocalDate.now());
-            return new ChartRun(extensions.exporters(), solved, content);
+                    open.libraries().stream().map(LibraryReader::library).toList(), LocalDate.now(), signed);
+            return new ChartRun(extensions.exporters(), solved, content, signed);
         } catch (RuleSetException e) {
             throw new CommandLineException(file + ": " + e.getMessage());
         }
+    }
+
+    private static Optional<SignOffState> signed(Path file, FitChart chart, SolvedChart solved) {
+        return SignedVerdicts.of(chart)
+                .map(signed -> new SignOffComparison(signed, solved, hashes(file, chart)).compare());
+    }
+
+    private static Map<String, String> hashes(Path file, FitChart chart) {
+        Map<String, String> hashes = new HashMap<>();
+        try {
+            for (String path : FileReferences.of(chart)) {
+                hashes.put(path, DocumentHashes.sha256(Files.readAllBytes(file.resolveSibling(path))));
+            }
+            return hashes;
+        } catch (IOException e) {
+            throw new CommandLineException("a document of " + file + " cannot be read: " + e.getMessage());
+        }
+    }
+
+    /** How the chart stands to its sign-off; nothing where it has none. */
+    public Optional<SignedOff> signedOff() {
+        return signed.map(new SignOffWords()::inWords);
     }
 
     public SolvedChart solved() {

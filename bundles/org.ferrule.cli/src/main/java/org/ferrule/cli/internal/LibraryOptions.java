@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.ferrule.chart.page.Edition;
 import org.ferrule.engine.catalogue.Catalogue;
 import org.ferrule.engine.extension.Extensions;
 import org.ferrule.engine.translate.RuleTranslator;
@@ -38,6 +39,16 @@ public final class LibraryOptions {
             throw new CommandLineException("say where the devices stand with --library");
         }
         return Catalogue.of(libraries.stream().map(f -> files.library(f, f.getFileName().toString())).toList());
+    }
+
+    /** Title and revision of each library. */
+    public List<Edition> editions() {
+        return libraries.stream().map(f -> files.library(f, f.getFileName().toString()).library())
+                .map(library -> new Edition(text(library.getTitle()), text(library.getRevision()))).toList();
+    }
+
+    private static String text(String value) {
+        return value == null ? "" : value;
     }
 
     /** The rule set that is named, or the only one beside the first library. */

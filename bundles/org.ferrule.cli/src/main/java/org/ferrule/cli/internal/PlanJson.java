@@ -4,9 +4,11 @@
  */
 package org.ferrule.cli.internal;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
+import org.ferrule.engine.limits.CaseLimit;
 import org.ferrule.escalation.equipment.Candidate;
 import org.ferrule.escalation.equipment.MoveAnswer;
 import org.ferrule.escalation.equipment.RoleAnswer;
@@ -17,6 +19,7 @@ import org.ferrule.escalation.plan.StopStatus;
 import org.ferrule.escalation.state.SystemState;
 import org.ferrule.plansheet.words.BailOutMark;
 import org.ferrule.plansheet.words.Budget;
+import org.ferrule.plansheet.why.OrderReasons;
 import org.ferrule.plansheet.words.PlanWords;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -29,11 +32,21 @@ public final class PlanJson {
 
     private final Plan plan;
     private final PlanWords words;
+    private final List<CaseLimit> limits;
+    private final Optional<OrderReasons> reasons;
     private final EquipmentJson equipment;
 
-    public PlanJson(Plan plan, PlanWords words) {
+    /**
+     * Writes a plan.
+     *
+     * @param limits from what the case states
+     * @param reasons what its order hangs on; absent where nobody asked
+     */
+    public PlanJson(Plan plan, PlanWords words, List<CaseLimit> limits, Optional<OrderReasons> reasons) {
         this.plan = plan;
         this.words = words;
+        this.limits = List.copyOf(limits);
+        this.reasons = reasons;
         this.equipment = new EquipmentJson(words);
     }
 
@@ -54,6 +67,7 @@ public final class PlanJson {
         node.put("objective", plan.file().aim().objective().word())
                 .put("stoppingCost", EquipmentJson.exact(plan.file().aim().stoppingCost()))
                 .put("exact", plan.order().isExact()).put("gap", EquipmentJson.exact(plan.order().gap()));
+        node.set("sensitivity", reasons.map(ReasonsJson::write).orElse(null));
         return node;
     }
 
@@ -70,6 +84,10 @@ public final class PlanJson {
         Budget.of(plan).forEach(b -> budgets.add(budget(b)));
         ArrayNode assumptions = node.putArray("assumptions");
         words.assumptions().all(plan).forEach(assumptions::add);
+        ArrayNode stated = node.putArray("limits");
+        limits.forEach(limit -> stated.addObject().put("about", Names.word(limit.kind().name()))
+                .put("text", limit.text()).put("source", limit.source().isEmpty() ? null : limit.source())
+                .put("reached", limit.reached()));
         ArrayNode log = node.putArray("logProblems");
         plan.progress().problems().forEach(problem -> log.addObject().put("entry", problem.entry() + 1)
                 .put("kind", Names.word(problem.kind().name())).put("text", words.status().problem(problem)));

@@ -16,6 +16,8 @@ import java.util.Optional;
 import org.ferrule.chart.page.PaperFormat;
 import org.ferrule.engine.content.SheetContents;
 import org.ferrule.engine.extension.Extensions;
+import org.ferrule.engine.limits.CaseLimit;
+import org.ferrule.engine.limits.CaseLimits;
 import org.ferrule.engine.plan.AssembledCase;
 import org.ferrule.engine.plan.OpenCase;
 import org.ferrule.escalation.plan.Plan;
@@ -28,6 +30,8 @@ import org.ferrule.io.svg.SvgWriter;
 import org.ferrule.model.ShelfDocument;
 import org.ferrule.picture.Document;
 import org.ferrule.plansheet.page.PlanSheet;
+import org.ferrule.plansheet.page.SheetContent;
+import org.ferrule.plansheet.why.OrderReasons;
 import org.ferrule.plansheet.words.PlanWords;
 
 /** A case that is read and planned. */
@@ -85,15 +89,20 @@ public final class PlanRun {
         return SheetContents.words(open, assembled);
     }
 
+    /** Limits and scores from what the case states. */
+    public List<CaseLimit> limits() {
+        return CaseLimits.of(open.file(), plan);
+    }
+
     /** What cannot be planned with as it is written, one line each. */
     public List<String> problems() {
         return assembled.problems().stream().map(problem -> file + ": " + ReferenceProblems.line(problem)).toList();
     }
 
-    /** Writes the plan sheet, as PDF or SVG by the ending of the file's name. */
-    public void export(Path output, PaperFormat paper) {
-        Document sheet = PlanSheet.of(SheetContents.of(open, assembled, plan, paper, LocalDate.now()),
-                OffsetDateTime.now());
+    /** Writes the plan sheet, as PDF or SVG by the ending of the file's name, with what the order hangs on where that is known. */
+    public void export(Path output, PaperFormat paper, Optional<OrderReasons> reasons) {
+        SheetContent content = SheetContents.of(open, assembled, plan, paper, LocalDate.now());
+        Document sheet = PlanSheet.of(reasons.map(content::with).orElse(content), OffsetDateTime.now());
         try {
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             if (output.getFileName().toString().endsWith(".svg")) {

@@ -6,14 +6,17 @@ package org.ferrule.cli.internal;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 import org.ferrule.chart.words.Phrases;
+import org.ferrule.engine.limits.CaseLimit;
 import org.ferrule.escalation.equipment.RoleAnswer;
 import org.ferrule.escalation.plan.BailOut;
 import org.ferrule.escalation.plan.LeftOut;
 import org.ferrule.escalation.plan.Plan;
 import org.ferrule.escalation.plan.Rung;
+import org.ferrule.plansheet.why.OrderReasons;
 import org.ferrule.plansheet.words.BailOutMark;
 import org.ferrule.plansheet.words.Budget;
 import org.ferrule.plansheet.words.PlanWords;
@@ -22,12 +25,23 @@ import org.ferrule.plansheet.words.PlanWords;
 public final class PlanText {
     private final Plan plan;
     private final PlanWords words;
+    private final List<CaseLimit> limits;
+    private final Optional<OrderReasons> reasons;
     private final Phrases phrases;
     private final PrintWriter out;
 
-    public PlanText(Plan plan, PlanWords words, PrintWriter out) {
+    /**
+     * Prints a plan.
+     *
+     * @param limits from what the case states
+     * @param reasons what its order hangs on; absent where nobody asked
+     */
+    public PlanText(Plan plan, PlanWords words, List<CaseLimit> limits, Optional<OrderReasons> reasons,
+            PrintWriter out) {
         this.plan = plan;
         this.words = words;
+        this.limits = List.copyOf(limits);
+        this.reasons = reasons;
         this.phrases = words.phrases();
         this.out = out;
     }
@@ -44,12 +58,14 @@ public final class PlanText {
         list("sheet.bailOut", plan.bailOut().stream().flatMap(this::bailOut));
         printSteps();
         list("sheet.budgets", Budget.of(plan).stream().map(this::budget));
+        list("sheet.limits", limits.stream().map(CaseLimit::line));
         list("sheet.stop", plan.stops().stream()
                 .map(stop -> words.status().stop(stop) + " \u2013 " + words.status().standing(stop)));
         list("sheet.exits", plan.exits().stream().map(exit -> words.names().move(exit.id())));
         if (words.status().isOpen(plan)) {
             list("sheet.leftOut", plan.leftOut().stream().flatMap(this::leftOut));
             list("sheet.assumptions", words.assumptions().all(plan).stream());
+            reasons.ifPresent(why -> list("sheet.why", words.why().order(why, plan).stream()));
         }
         out.println();
         out.println(phrases.get("sheet.caution"));
@@ -79,6 +95,7 @@ public final class PlanText {
         out.println(words.rungs().heading(rung));
         say(words.rungs().marks(rung).stream());
         say(Stream.of(words.rungs().kind(rung), words.rungs().why(rung, plan), words.rungs().chance(rung)));
+        reasons.ifPresent(why -> say(Stream.of(words.why().step(rung, why, plan))));
         boolean first = plan.rungs().stream().limit(rung.number() - 1L)
                 .noneMatch(earlier -> earlier.move().id().equals(rung.move().id()));
         if (first) {

@@ -19,6 +19,11 @@ public record CataloguedDevice(String library, Device device, String maker, Stri
 
     /** Its id, with the library when that is asked for: {@code library!id}. */
     public boolean isCalled(String reference) {
-        return reference.equals(device.id()) || reference.equals(library + "!" + device.id());
+        return reference.equals(device.id()) || reference.equals(key());
+    }
+
+    /** By which it is known again after its figures were edited: {@code library!id}. */
+    public String key() {
+        return library + "!" + device.id();
     }
 }

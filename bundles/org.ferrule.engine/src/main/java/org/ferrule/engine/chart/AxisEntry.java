@@ -14,4 +14,9 @@ import org.ferrule.fit.device.Lumen;
  * @param lumen one of its lumens
  */
 public record AxisEntry(CataloguedDevice device, Lumen lumen) {
+
+    /** By which it is known again after its figures were edited: {@code library!id#lumen}. */
+    public String key() {
+        return device.key() + "#" + lumen.name();
+    }
 }

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import org.ferrule.chart.page.Basis;
 import org.ferrule.chart.page.ChartContent;
@@ -19,6 +20,8 @@ import org.ferrule.chart.page.ShownNumber;
 import org.ferrule.chart.words.UnitPreferences;
 import org.ferrule.engine.chart.AssembledChart;
 import org.ferrule.engine.chart.SolvedChart;
+import org.ferrule.engine.signoff.SignOffState;
+import org.ferrule.engine.signoff.SignOffWords;
 import org.ferrule.model.DeviceLibrary;
 import org.ferrule.model.Document;
 import org.ferrule.model.FitChart;
@@ -38,20 +41,22 @@ public final class ChartContents {
      *
      * @param libraries that the chart refers to, in its order
      * @param today stands on charts that have no date of their own
+     * @param signed how the chart stands to its sign-off; absent where it has none
      */
     public static ChartContent of(FitChart chart, SolvedChart solved, RuleSet rules, List<DeviceLibrary> libraries,
-            LocalDate today) {
+            LocalDate today, Optional<SignOffState> signed) {
         AssembledChart assembled = solved.chart();
         Paper paper = chart.getPaper() == null ? ModelFactory.eINSTANCE.createPaper() : chart.getPaper();
         UnitPreferences units = units(paper);
-        return new ChartContent(imprint(chart, today), basis(chart, assembled, rules, libraries),
+        return new ChartContent(imprint(chart, today, signed), basis(chart, assembled, rules, libraries),
                 rows(assembled), columns(assembled),
                 new MatrixAnswers(solved.matrix()), chart.getFootnotes(), units, shown(paper), format(paper));
     }
 
-    private static Imprint imprint(FitChart chart, LocalDate today) {
+    private static Imprint imprint(FitChart chart, LocalDate today, Optional<SignOffState> signed) {
         return new Imprint(text(chart.getTitle()), text(chart.getAudience()), text(chart.getAuthor()),
-                text(chart.getRevision()), date(chart, today));
+                text(chart.getRevision()), date(chart, today),
+                signed.map(new SignOffWords()::inWords));
     }
 
     static LocalDate date(Document document, LocalDate today) {

@@ -6,12 +6,14 @@ package org.ferrule.engine.content;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 import org.ferrule.chart.page.Basis;
 import org.ferrule.chart.page.Imprint;
 import org.ferrule.chart.page.PaperFormat;
 import org.ferrule.chart.words.UnitPreferences;
 import org.ferrule.engine.catalogue.LibraryReader;
+import org.ferrule.engine.limits.CaseLimits;
 import org.ferrule.engine.plan.AssembledCase;
 import org.ferrule.engine.plan.OpenCase;
 import org.ferrule.escalation.plan.Plan;
@@ -39,7 +41,8 @@ public final class SheetContents {
         CaseDocument file = open.file();
         Imprint imprint = new Imprint(ChartContents.text(file.getTitle()), "", "",
                 ChartContents.text(file.getRevision()), ChartContents.date(file, today));
-        return new SheetContent(imprint, basis(open), plan, words(open, assembled), paper);
+        return new SheetContent(imprint, basis(open), plan, words(open, assembled), paper,
+                Optional.empty(), CaseLimits.brief(file, plan));
     }
 
     /** The words for a case: with the names of its ladder, its devices and its shelf, in millimetres. */

@@ -20,14 +20,19 @@ import org.eclipse.core.runtime.RegistryFactory;
 import org.eclipse.core.runtime.spi.RegistryStrategy;
 import org.ferrule.chart.export.ChartExporter;
 import org.ferrule.fit.check.FitCheck;
+import org.ferrule.picture.PictureExporter;
+import org.ferrule.shelf.sheet.ShelfFormat;
 
 /**
- * What plug-ins add: checks of the solver and exporters of charts. In the workbench the platform's registry knows them;
+ * What plug-ins add: checks of the solver, exporters of charts and of pictures, formats of shelves. In the workbench the
+ * platform's registry knows them;
  * on a plain class path the same {@code plugin.xml} files are read into a registry of our own.
  */
 public final class Extensions {
     private static final String CHECKS = "org.ferrule.engine.checks";
     private static final String EXPORTERS = "org.ferrule.engine.exporters";
+    private static final String PICTURE_EXPORTERS = "org.ferrule.engine.pictureExporters";
+    private static final String SHELF_FORMATS = "org.ferrule.engine.shelfFormats";
     private final IExtensionRegistry registry;
 
     private Extensions(IExtensionRegistry registry) {
@@ -72,6 +77,16 @@ public final class Extensions {
     /** The exporters of charts, in the order that they ask for. */
     public List<ChartExporter> exporters() {
         return all(EXPORTERS, "exporter", ChartExporter.class);
+    }
+
+    /** The exporters of single pictures, in the order that they ask for. */
+    public List<PictureExporter> pictureExporters() {
+        return all(PICTURE_EXPORTERS, "exporter", PictureExporter.class);
+    }
+
+    /** The formats of shelves, in the order that they ask for. */
+    public List<ShelfFormat> shelfFormats() {
+        return all(SHELF_FORMATS, "format", ShelfFormat.class);
     }
 
     private <T> List<T> all(String point, String element, Class<T> type) {

@@ -4,16 +4,14 @@
  */
 package org.ferrule.engine.plan;
 
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.LocalDate;
-import java.util.HexFormat;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
+import org.ferrule.engine.document.DocumentHashes;
 import org.ferrule.escalation.equipment.Candidate;
 import org.ferrule.escalation.equipment.RoleAnswer;
 import org.ferrule.escalation.plan.Plan;
@@ -26,7 +24,6 @@ import org.ferrule.model.ClosedDevice;
 import org.ferrule.model.ClosedStep;
 import org.ferrule.model.Closing;
 import org.ferrule.model.Document;
-import org.ferrule.model.DocumentHash;
 import org.ferrule.model.ModelFactory;
 import org.ferrule.shelf.stock.Item;
 import org.ferrule.shelf.stock.Lot;
@@ -73,7 +70,8 @@ public final class CaseClosing {
         closing.setEnded(ended);
         planBefore(assembled).rungs().forEach(rung -> closing.getPlan().add(step(rung)));
         used(assembled).forEach(unit -> closing.getDevices().add(device(assembled, unit)));
-        documents.forEach((path, stored) -> closing.getHashes().add(hash(path, stored)));
+        documents.forEach((path, stored) -> closing.getHashes()
+                .add(DocumentHashes.of(path, stored.document(), stored.bytes())));
         return closing;
     }
 
@@ -108,21 +106,5 @@ public final class CaseClosing {
         device.setExpiry(item.stream().flatMap(i -> i.lots().stream()).filter(l -> l.lot().equals(unit.lot()))
                 .findFirst().flatMap(Lot::expiry).map(LocalDate::toString).orElse(null));
         return device;
-    }
-
-    private static DocumentHash hash(String path, StoredDocument stored) {
-        DocumentHash hash = MODEL.createDocumentHash();
-        hash.setFile(path);
-        hash.setRevision(stored.document().getRevision());
-        hash.setSha256(sha256(stored.bytes()));
-        return hash;
-    }
-
-    private static String sha256(byte[] bytes) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
-        }
     }
 }

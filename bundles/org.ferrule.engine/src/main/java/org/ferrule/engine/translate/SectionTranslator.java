@@ -15,6 +15,7 @@ import org.ferrule.model.Disc;
 import org.ferrule.quantity.Dimension;
 import org.ferrule.quantity.Length;
 import org.ferrule.quantity.Offset;
+import org.ferrule.quantity.Stiffness;
 
 /** Copies the shaft sections of one device. */
 final class SectionTranslator {
@@ -45,7 +46,7 @@ final class SectionTranslator {
         return new ShaftSection(DeviceTranslator.text(section.getName()),
                 Stations.of(section.getFrom()).orElseThrow(), Stations.of(section.getTo()).orElseThrow(), distal,
                 proximal, distalAfter, proximalAfter, afterUse(section), isCrossingProfile(section),
-                section.isRigid(), sources.of(section));
+                section.isRigid(), sources.of(section), Stiffness.read(DeviceTranslator.text(section.getStiffness())));
     }
 
     private static Contour contour(org.ferrule.model.ShaftSection section, Dimension diameter) {

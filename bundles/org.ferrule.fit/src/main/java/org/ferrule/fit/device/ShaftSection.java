@@ -5,8 +5,10 @@
 package org.ferrule.fit.device;
 
 import java.util.Objects;
+import java.util.Optional;
 
 import org.ferrule.quantity.Length;
+import org.ferrule.quantity.Stiffness;
 
 /**
  * A stretch of a shaft.
@@ -22,9 +24,11 @@ import org.ferrule.quantity.Length;
  * @param crossingProfile whether its diameter is stated as a crossing profile (a folded balloon, a crimped stent)
  * @param rigid whether it cannot bend
  * @param source where its figures were read
+ * @param stiffness its bending stiffness; absent when nobody states it
  */
 public record ShaftSection(String name, Length from, Length to, Contour distal, Contour proximal, Contour distalAfter,
-        Contour proximalAfter, AfterUse afterUse, boolean crossingProfile, boolean rigid, SourceRef source) {
+        Contour proximalAfter, AfterUse afterUse, boolean crossingProfile, boolean rigid, SourceRef source,
+        Optional<Stiffness> stiffness) {
 
     /** What is known of a section's outline after use. */
     public enum AfterUse {
@@ -40,10 +44,18 @@ public record ShaftSection(String name, Length from, Length to, Contour distal, 
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(afterUse, "afterUse");
         Objects.requireNonNull(source, "source");
+        Objects.requireNonNull(stiffness, "stiffness");
         if (from.isNegative() || to.compareTo(from) < 0) {
             throw new IllegalArgumentException("section \"" + name + "\" runs from " + from.mm() + " mm to " + to.mm()
                     + " mm: stations must be 0 or more and in order");
         }
+    }
+
+    /** A section of which nobody states the stiffness. */
+    public ShaftSection(String name, Length from, Length to, Contour distal, Contour proximal, Contour distalAfter,
+            Contour proximalAfter, AfterUse afterUse, boolean crossingProfile, boolean rigid, SourceRef source) {
+        this(name, from, to, distal, proximal, distalAfter, proximalAfter, afterUse, crossingProfile, rigid, source,
+                Optional.empty());
     }
 
     /** Its outline at its distal end: before use going in, after use coming out. */

@@ -31,7 +31,7 @@ record Need(Figure figure, boolean proved) {
     static Need of(List<Profile> wide, List<Profile> narrow, Packings packings) {
         Enclosure centre = enclosure(wide, Figure::centre, packings);
         Length high = enclosure(wide, Figure::high, packings).upperDiameter().max(centre.upperDiameter());
-        Length low = enclosure(narrow, Figure::low, packings).lowerDiameter().min(centre.upperDiameter());
+        Length low = packings.lowerDiameter(bodies(narrow, Figure::low)).min(centre.upperDiameter());
         boolean assumed = wide.stream().anyMatch(Profile::centreAssumed);
         boolean proved = wide.equals(narrow) && centre.gap().compareTo(LEFT_OPEN) <= 0;
         return new Need(new Figure(low, centre.upperDiameter(), high, assumed), proved);

@@ -11,12 +11,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 import org.ferrule.geometry.Body;
 import org.ferrule.geometry.DiscSet;
 import org.ferrule.geometry.Enclosure;
 import org.ferrule.geometry.FreeDisc;
+import org.ferrule.geometry.Packing;
 import org.ferrule.geometry.PlacedDisc;
+import org.ferrule.geometry.Room;
 import org.ferrule.geometry.Stadium;
 import org.ferrule.quantity.Length;
 
@@ -44,15 +47,28 @@ public final class Packings {
         if (bodies.size() < 2) {
             return SideBySide.enclosure(bodies);
         }
-        List<Body> sorted = new ArrayList<>(bodies);
-        sorted.sort(BY_SIZE);
-        return solved(sorted);
+        return solved(sorted(bodies));
+    }
+
+    private static List<Body> sorted(List<Body> bodies) {
+        return bodies.stream().sorted(BY_SIZE).toList();
     }
 
     /** Whether bodies may not find room in a circle of that diameter; searches only where that is not plain. */
     boolean mayExceed(List<Body> bodies, Length diameter) {
-        return SideBySide.enough(bodies).compareTo(diameter) > 0
+        return SideBySide.enough(bodies).compareTo(diameter) > 0 && !isRoomPlain(bodies, diameter)
                 && around(bodies).upperDiameter().compareTo(diameter) > 0;
+    }
+
+    /** Whether a short search finds room for bodies and, since no circle counts as smaller, for fewer of them. */
+    private boolean isRoomPlain(List<Body> bodies, Length diameter) {
+        List<Body> sorted = sorted(bodies);
+        Enclosure known = solved.get(key(sorted));
+        if (known != null) {
+            return known.upperDiameter().compareTo(diameter) <= 0;
+        }
+        return bodies.size() <= SideBySide.MOST && Packing.room(sorted, diameter) == Room.FOUND
+                && fewer(sorted).allMatch(less -> isRoomPlain(less, diameter));
     }
 
     /** Whether bodies surely do not find room in a circle of that diameter; searches only where that is not plain. */
@@ -71,8 +87,7 @@ public final class Packings {
     }
 
     private Enclosure solved(List<Body> sorted) {
-        List<Object> key = new ArrayList<>(sorted.size());
-        sorted.forEach(body -> key.add(body instanceof DiscSet set ? set.discs() : body));
+        List<Object> key = key(sorted);
         Enclosure known = solved.get(key);
         if (known != null) {
             return known;
@@ -85,21 +100,43 @@ public final class Packings {
         return enclosure;
     }
 
+    private static List<Object> key(List<Body> sorted) {
+        List<Object> key = new ArrayList<>(sorted.size());
+        sorted.forEach(body -> key.add(body instanceof DiscSet set ? set.discs() : body));
+        return key;
+    }
+
     /**
      * A search may find better places for more bodies than for some of them. No circle counts as smaller than that
      * round fewer of the same bodies, so that no answer improves because something else lies there, too.
      */
     private Enclosure notLessThanForFewer(Enclosure found, List<Body> bodies) {
+        Length lower = fewer(bodies).map(this::lower).reduce(found.lowerDiameter(), Length::max);
+        Length upper = fewer(bodies).filter(less -> !isRoomPlain(less, found.upperDiameter()))
+                .map(less -> solved(less).upperDiameter()).reduce(found.upperDiameter(), Length::max);
+        return new Enclosure(lower.min(upper), upper, found.discs());
+    }
+
+    /** What bodies need at least, as far as that is proved; without a search. */
+    Length lowerDiameter(List<Body> bodies) {
+        return bodies.size() < 2 || bodies.size() > SideBySide.MOST ? around(bodies).lowerDiameter()
+                : lower(sorted(bodies));
+    }
+
+    private Length lower(List<Body> sorted) {
+        Enclosure known = solved.get(key(sorted));
+        return known != null ? known.lowerDiameter()
+                : fewer(sorted).map(this::lower).reduce(Packing.lowerDiameter(sorted), Length::max);
+    }
+
+    /** The bodies without one of them; none where their circle is exact, or where there would be too many. */
+    private static Stream<List<Body>> fewer(List<Body> bodies) {
         boolean isExact = bodies.size() <= CLOSED_FORM || bodies.size() > MOST_BODIES;
-        Enclosure most = found;
-        for (int left = 0; left < bodies.size() && !isExact; left++) {
+        return isExact ? Stream.empty() : IntStream.range(0, bodies.size()).mapToObj(left -> {
             List<Body> fewer = new ArrayList<>(bodies);
             fewer.remove(left);
-            Enclosure less = solved(fewer);
-            most = new Enclosure(most.lowerDiameter().max(less.lowerDiameter()),
-                    most.upperDiameter().max(less.upperDiameter()), found.discs());
-        }
-        return most;
+            return fewer;
+        });
     }
 
     private static Enclosure restored(Enclosure enclosure, List<Body> sorted, int[] order) {

@@ -72,7 +72,7 @@ public final class ReadDevice {
     }
 
     /** The outline of its shaft from the distal tip, without the wire that may lie beside it. */
-    List<Stretch> shaft(Phase phase) {
+    public List<Stretch> shaft(Phase phase) {
         return phase == Phase.IN ? shaftIn : shaftOut;
     }
 

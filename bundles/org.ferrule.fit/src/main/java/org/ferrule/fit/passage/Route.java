@@ -9,6 +9,7 @@ import java.util.Optional;
 
 import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.device.SourceRef;
+import org.ferrule.fit.verdict.Lane;
 import org.ferrule.fit.verdict.Reason;
 import org.ferrule.fit.verdict.ReasonCode;
 import org.ferrule.quantity.Length;
@@ -73,6 +74,19 @@ public final class Route {
     public Transit transit(Packings packings) {
         return question.conditions().alone() ? Transit.of(lumen, device, travel)
                 : Transit.beside(Way.of(question, phase), device, travel, packings);
+    }
+
+    /**
+     * The first contact on the way at which a lane's clearance is below zero; stretches of unknown diameter are passed
+     * over.
+     *
+     * @throws IllegalStateException when something else lies in the lumen
+     */
+    Optional<Contact> firstOverlap(Lane lane) {
+        if (!question.conditions().alone()) {
+            throw new IllegalStateException("first overlaps are told of a device that passes alone");
+        }
+        return Transit.firstOverlap(lumen, device, travel, lane);
     }
 
     /** How far the inner tip is beyond the outer tip when everything asked for has been done; see {@link #reachAt}. */

@@ -18,7 +18,7 @@ import org.ferrule.quantity.Length;
 /** The smallest circle round bodies, however many. */
 final class SideBySide {
     /** More bodies would take a search of seconds; no lumen holds as many. */
-    private static final int MOST = 8;
+    static final int MOST = 8;
 
     /** Round three discs the circle has a closed form. */
     private static final int CLOSED_FORM = 3;

@@ -4,10 +4,13 @@
  */
 package org.ferrule.fit.passage;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
+import org.ferrule.fit.verdict.Lane;
 import org.ferrule.fit.verdict.Reason;
 import org.ferrule.quantity.Length;
 
@@ -72,5 +75,19 @@ public record Transit(Optional<Contact> tightest, Optional<Contact> firstOverlap
             }
         }
         return search.found();
+    }
+
+    /** The first contact, in stretches of known diameters, at which that lane's clearance is below zero. */
+    static Optional<Contact> firstOverlap(List<Stretch> lumen, List<Stretch> device, Length travel, Lane lane) {
+        List<Contact> overlaps = new ArrayList<>();
+        for (Stretch in : device) {
+            for (Stretch around : lumen) {
+                boolean isKnown = in.diameter().isPresent() && around.diameter().isPresent();
+                if (isKnown && around.from().plus(in.from()).compareTo(travel) < 0) {
+                    new ContactRegion(around, in, travel).overlaps(lane, overlaps::add);
+                }
+            }
+        }
+        return overlaps.stream().min(Comparator.comparing(Contact::travel));
     }
 }

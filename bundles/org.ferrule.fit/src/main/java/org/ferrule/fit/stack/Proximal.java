@@ -55,7 +55,7 @@ final class Proximal {
     private static ShaftSection between(ShaftSection s, Length from, Length to, Contour distal, Contour distalAfter,
             Contour proximal, Contour proximalAfter) {
         return new ShaftSection(s.name(), from, to, distal, proximal, distalAfter, proximalAfter, s.afterUse(),
-                s.crossingProfile(), s.rigid(), s.source());
+                s.crossingProfile(), s.rigid(), s.source(), s.stiffness());
     }
 
     private static Lumen lumen(Lumen lumen, Length station) {

@@ -118,7 +118,7 @@ public final class PackingSearch {
     /** Goes down from so many new arrangements, and then from changes of the best of them. */
     private void round(int count, Consumer<double[]> start, int mostDescents) {
         baseRadius = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < count && !done; i++) {
+        for (int i = 0; i < count && !done && descents < mostDescents; i++) {
             start.accept(now);
             descend();
         }

@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.ferrule.geometry.search.Arrangement.Centre;
 import org.junit.jupiter.api.Test;
 
@@ -33,6 +34,28 @@ class PackingSearchTest {
         assertEquals(1, asked[0]);
         // 5 equal discs: 1 + sqrt(2 (1 + 1/sqrt 5)), Graham 1968
         assertTrue(radius >= 54.026032);
+    }
+
+    /** A ring of five round a sixth, which chance finds in one of eighty; the best of twelve thousand descents. */
+    @Test
+    void findsAnOrderThatChanceFindsLate() {
+        List<Shape> ring = DoubleStream.of(1.6423863, 1.4716767, 1.427973, 1.3157003, 1.2168943, 0.606988)
+                .mapToObj(diameter -> Shape.disc(diameter / 2)).toList();
+        int[] found = new int[1];
+        double best = 3.819706106 / 2;
+        assertEquals(best, PackingSearch.search(ring, 130, r -> {
+            found[0]++;
+            return r < best * (1 + 1e-8);
+        }).radius(), 1e-8);
+        assertTrue(found[0] > 1);
+    }
+
+    @Test
+    void goesOnUntilDescentsAreUsedUp() {
+        List<Shape> nine = DoubleStream.of(1, 0.9, 0.8, 0.75, 0.7, 0.6, 0.5, 0.45, 0.4).mapToObj(Shape::disc).toList();
+        double after = PackingSearch.search(nine, 8, radius -> false).radius();
+        double later = PackingSearch.search(nine, 400, radius -> false).radius();
+        assertTrue(later < after * (1 - 1e-4), () -> later + " after " + after);
     }
 
     @Test

@@ -5,7 +5,6 @@
 package org.ferrule.io.pdf;
 
 import java.io.Closeable;
-import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.EnumMap;
@@ -15,6 +14,8 @@ import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.ferrule.io.fonts.FontFiles;
+import org.ferrule.io.fonts.MissingGlyphException;
 import org.ferrule.picture.FontFace;
 
 /** The fonts of one PDF document, each read when it is first asked for and embedded with the characters used. */
@@ -31,19 +32,9 @@ final class Fonts implements Closeable {
         this.document = document;
     }
 
-    /** The name of a face, for people. */
-    static String name(FontFace face) {
-        return "DejaVu Sans" + (face.isCondensed() ? " Condensed" : "") + (face.isBold() ? " Bold" : "");
-    }
-
     /** Reads a face. Letters stay letters: the ligatures of the font are not used. */
     static TrueTypeFont read(FontFace face) throws IOException {
-        String resource = "fonts/DejaVuSans" + (face.isCondensed() ? "Condensed" : "")
-                + (face.isBold() ? "-Bold" : "") + ".ttf";
-        try (InputStream in = Fonts.class.getResourceAsStream(resource)) {
-            if (in == null) {
-                throw new FileNotFoundException("The font " + resource + " is not in this module");
-            }
+        try (InputStream in = FontFiles.open(face)) {
             TrueTypeFont font = new TTFParser().parse(RandomAccessReadBuffer.createBufferFromStream(in));
             font.setEnableGsub(false);
             return font;

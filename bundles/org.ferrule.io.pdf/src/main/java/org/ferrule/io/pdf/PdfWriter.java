@@ -12,6 +12,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.util.Matrix;
+import org.ferrule.io.fonts.MissingGlyphException;
 import org.ferrule.picture.Document;
 import org.ferrule.picture.Picture;
 

@@ -6,7 +6,6 @@ package org.ferrule.io.pdf;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
-import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -26,6 +25,8 @@ import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.ferrule.io.fonts.FontFiles;
+import org.ferrule.io.fonts.MissingGlyphException;
 import org.ferrule.picture.Document;
 import org.ferrule.picture.DocumentInfo;
 import org.ferrule.picture.FontFace;
@@ -121,7 +122,7 @@ class PdfWriterTest {
             List<PDFont> fonts = fonts(pdf);
             assertEquals(1, fonts.size());
             assertTrue(fonts.get(0).isEmbedded());
-            assertTrue(fonts.get(0).getName().matches("[A-Z]{6}\\+" + Fonts.name(face).replace(" ", "")
+            assertTrue(fonts.get(0).getName().matches("[A-Z]{6}\\+" + FontFiles.name(face).replace(" ", "")
                     .replaceFirst("(Bold)?$", face.isBold() ? "-Bold" : "")), fonts.get(0).getName());
         }
         assertTrue(bytes.length < 20_000, "The whole font seems to be inside: " + bytes.length + " bytes");
@@ -142,7 +143,7 @@ class PdfWriterTest {
         MissingGlyphException thrown = assertThrows(MissingGlyphException.class,
                 () -> new PdfWriter().write(new Document(INFO, List.of(picture)), out));
         assertEquals("The character \"中\" (U+4E2D, CJK UNIFIED IDEOGRAPHS 4E2D) in the text \"Guide 中 wire\" "
-                + "is not in the font " + Fonts.name(face), thrown.getMessage());
+                + "is not in the font " + FontFiles.name(face), thrown.getMessage());
         assertEquals(0x4E2D, thrown.codePoint());
         assertEquals(0, out.size());
     }
@@ -161,11 +162,6 @@ class PdfWriterTest {
         MissingGlyphException thrown = assertThrows(MissingGlyphException.class,
                 () -> bytes(new Document(INFO, List.of(picture))));
         assertTrue(thrown.getMessage().contains("(U+0378, unassigned)"), thrown.getMessage());
-    }
-
-    @Test
-    void licenceOfTheFontsStandsBesideThem() {
-        assertNotNull(PdfWriter.class.getResource("fonts/LICENSE"));
     }
 
     private static Picture picture(Consumer<PictureBuilder> content) {

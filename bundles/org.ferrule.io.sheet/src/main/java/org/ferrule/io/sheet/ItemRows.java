@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+import org.ferrule.shelf.sheet.SheetFault;
 import org.ferrule.shelf.stock.Item;
 import org.ferrule.shelf.stock.Lot;
 

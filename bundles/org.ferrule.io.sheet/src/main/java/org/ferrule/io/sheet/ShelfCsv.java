@@ -14,6 +14,9 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVPrinter;
 import org.apache.commons.csv.CSVRecord;
+import org.ferrule.shelf.sheet.SheetException;
+import org.ferrule.shelf.sheet.SheetFault;
+import org.ferrule.shelf.sheet.ReadShelf;
 import org.ferrule.shelf.stock.Shelf;
 
 /**

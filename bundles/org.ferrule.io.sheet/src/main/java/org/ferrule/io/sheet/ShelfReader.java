@@ -15,6 +15,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
+import org.ferrule.shelf.sheet.SheetException;
+import org.ferrule.shelf.sheet.SheetFault;
+import org.ferrule.shelf.sheet.ReadShelf;
 import org.ferrule.shelf.stock.Item;
 import org.ferrule.shelf.stock.Lot;
 import org.ferrule.shelf.stock.Shelf;

@@ -21,6 +21,9 @@ import org.dhatim.fastexcel.reader.CellType;
 import org.dhatim.fastexcel.reader.ExcelReaderException;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.Row;
+import org.ferrule.shelf.sheet.SheetException;
+import org.ferrule.shelf.sheet.SheetFault;
+import org.ferrule.shelf.sheet.ReadShelf;
 import org.ferrule.shelf.stock.Shelf;
 
 /** A shelf as XLSX: its first sheet. Numbers and dates are such, everything else is text. */

@@ -21,6 +21,9 @@ import java.util.Random;
 
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
+import org.ferrule.shelf.sheet.SheetException;
+import org.ferrule.shelf.sheet.SheetFault;
+import org.ferrule.shelf.sheet.ReadShelf;
 import org.ferrule.shelf.stock.Item;
 import org.ferrule.shelf.stock.Lot;
 import org.ferrule.shelf.stock.Shelf;

@@ -69,6 +69,10 @@ public enum ProblemCode {
     NOT_MORE_THAN_ZERO(Severity.ERROR),
     /** Conditions that cannot hold together. */
     CONDITIONS_EXCLUDE(Severity.ERROR),
+    /** A row of a sign-off that has not one verdict for each column. */
+    BAD_VERDICTS(Severity.ERROR),
+    /** A fingerprint that cannot be one. */
+    BAD_FINGERPRINT(Severity.ERROR),
     /** A lesion beyond the end of its path. */
     LESION_BEYOND_PATH(Severity.WARNING),
     /** A set-up or a technique that needs itself. */

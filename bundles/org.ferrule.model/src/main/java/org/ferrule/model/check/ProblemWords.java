@@ -57,6 +57,8 @@ final class ProblemWords {
             case NOT_MORE_THAN_ZERO -> "{0} is not more than zero";
             case CONDITIONS_EXCLUDE -> "\"{0}\" and \"{1}\" exclude each other";
             case LESION_BEYOND_PATH -> "the lesion ends at {0}, beyond the end of its path at {1}";
+            case BAD_VERDICTS -> "a row needs one letter of f, c, t, u, b for each of the {0} columns";
+            case BAD_FINGERPRINT -> "\"{0}\" is no SHA-256: 64 hexadecimal digits in lower case";
             default -> PlanProblemWords.pattern(code);
         };
     }

@@ -19,15 +19,20 @@ final class Closing {
 
     private final Pieces pieces;
 
-    Closing(Plan plan, PlanWords words, Detail detail, PageStyle style, double widthMm) {
+    Closing(SheetContent content, Detail detail, PageStyle style, double widthMm) {
+        Plan plan = content.plan();
+        PlanWords words = content.words();
         Phrases phrases = words.phrases();
         Lists lists = new Lists(words, detail);
         this.pieces = new Pieces(new Column(style, widthMm, detail.lines()), COLUMNS, widthMm);
         lists.stops(plan.stops(), pieces);
         plan.exits().forEach(exit -> pieces.add(column -> column.strong(
                 phrases.fill("sheet.exit", words.names().move(exit.id()))).gap(1)));
+        lists.limits(content.limits(), pieces);
         if (words.status().isOpen(plan)) {
             addWhatThePlanRestsOn(plan, words, detail, lists);
+            content.reasons().filter(reasons -> detail.tells(Omission.WHY))
+                    .ifPresent(reasons -> lists.why(words.why().brief(reasons, plan), pieces));
         }
     }
 

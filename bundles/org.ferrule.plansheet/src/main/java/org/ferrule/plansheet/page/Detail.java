@@ -25,6 +25,8 @@ record Detail(Set<Omission> without, int lines, int entries, int rungs) {
 
     /** What can be left out, in the order in which it is: what matters least at the table first. */
     enum Omission {
+        /** What the order hangs on. */
+        WHY,
         /** Why a device was chosen and not the next. */
         CHOICES,
         /** Cautions of the fit solver that stand in an earlier step already. */

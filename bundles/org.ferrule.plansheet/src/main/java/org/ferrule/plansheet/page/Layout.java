@@ -54,7 +54,7 @@ final class Layout {
         if (plan.rungs().isEmpty()) {
             instead.strong(content.words().status().noSteps(plan));
         }
-        this.closing = new Closing(plan, content.words(), detail, style, widthMm);
+        this.closing = new Closing(content, detail, style, widthMm);
         this.footer = new Footer(style, foot(plan, detail), widthMm);
     }
 
@@ -64,7 +64,7 @@ final class Layout {
         if (!sources.isEmpty()) {
             texts.add(phrases.fill("sheet.sources", String.join("; ", sources)));
         }
-        Shortened.of(detail, plan.rungs().size(), phrases).ifPresent(texts::add);
+        Shortened.of(detail, content).ifPresent(texts::add);
         return texts;
     }
 

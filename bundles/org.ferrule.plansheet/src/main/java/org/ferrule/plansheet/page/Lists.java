@@ -48,6 +48,17 @@ final class Lists {
         fill("sheet.assumptions", all, pieces, Integer.MAX_VALUE, (line, column) -> column.muted(line));
     }
 
+    void why(List<String> all, Pieces pieces) {
+        fill("sheet.why", all, pieces, Integer.MAX_VALUE, (line, column) -> column.muted(line));
+    }
+
+    /** Always all of them, in full; no heading where none is stated. */
+    void limits(List<String> all, Pieces pieces) {
+        if (!all.isEmpty()) {
+            fill("sheet.limits", all, pieces, Integer.MAX_VALUE, (line, column) -> column.full(line).gap(AFTER_MM));
+        }
+    }
+
     /** The heading stays with the first entry. */
     private <T> void fill(String heading, List<T> entries, Pieces pieces, int most, BiConsumer<T, Column> writer) {
         if (entries.isEmpty()) {

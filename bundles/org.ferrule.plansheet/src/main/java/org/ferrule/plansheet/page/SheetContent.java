@@ -4,12 +4,15 @@
  */
 package org.ferrule.plansheet.page;
 
+import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 import org.ferrule.chart.page.Basis;
 import org.ferrule.chart.page.Imprint;
 import org.ferrule.chart.page.PaperFormat;
 import org.ferrule.escalation.plan.Plan;
+import org.ferrule.plansheet.why.OrderReasons;
 import org.ferrule.plansheet.words.PlanWords;
 
 /**
@@ -20,13 +23,23 @@ import org.ferrule.plansheet.words.PlanWords;
  * @param plan the plan
  * @param words in which it is said
  * @param paper on which it is laid out
+ * @param reasons what the order hangs on; absent where nobody asked
+ * @param limits limits and scores from stated figures, with their sources, one line each
  */
-public record SheetContent(Imprint imprint, Basis basis, Plan plan, PlanWords words, PaperFormat paper) {
+public record SheetContent(Imprint imprint, Basis basis, Plan plan, PlanWords words, PaperFormat paper,
+        Optional<OrderReasons> reasons, List<String> limits) {
     public SheetContent {
         Objects.requireNonNull(imprint, "imprint");
         Objects.requireNonNull(basis, "basis");
         Objects.requireNonNull(plan, "plan");
         Objects.requireNonNull(words, "words");
         Objects.requireNonNull(paper, "paper");
+        Objects.requireNonNull(reasons, "reasons");
+        limits = List.copyOf(limits);
+    }
+
+    /** The same, with what its order hangs on. */
+    public SheetContent with(OrderReasons known) {
+        return new SheetContent(imprint, basis, plan, words, paper, Optional.of(known), limits);
     }
 }

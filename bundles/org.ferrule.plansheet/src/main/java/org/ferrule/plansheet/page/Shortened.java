@@ -17,10 +17,12 @@ final class Shortened {
     }
 
     /** One sentence; none where everything is told. */
-    static Optional<String> of(Detail detail, int rungs, Phrases phrases) {
+    static Optional<String> of(Detail detail, SheetContent content) {
+        Phrases phrases = content.words().phrases();
         List<String> parts = new ArrayList<>();
         for (Omission omission : Omission.values()) {
-            if (!detail.tells(omission)) {
+            boolean nothing = omission == Omission.WHY && content.reasons().isEmpty();
+            if (!detail.tells(omission) && !nothing) {
                 parts.add(phrases.get("omission." + omission));
             }
         }
@@ -30,7 +32,7 @@ final class Shortened {
         if (detail.entries() < Integer.MAX_VALUE) {
             parts.add(count(phrases, "omission.entries", detail.entries()));
         }
-        if (detail.rungs() < rungs) {
+        if (detail.rungs() < content.plan().rungs().size()) {
             parts.add(phrases.fill("omission.rungs", Integer.toString(detail.rungs() + 1)));
         }
         return parts.isEmpty() ? Optional.empty()

@@ -17,6 +17,7 @@ import org.ferrule.escalation.technique.Resource;
 /** Amounts of time, contrast, dose and money with their units; what is used up is never rounded down. */
 public final class Amounts {
     private static final int EXACT_DECIMALS = 6;
+    private static final int BOUND_DIGITS = 6;
     private static final BigDecimal WHOLE_FROM = BigDecimal.valueOf(100);
 
     private final Phrases phrases;
@@ -67,6 +68,24 @@ public final class Amounts {
     /** A share between 0 and 1, to two significant digits. */
     public static String share(double share) {
         return plain(BigDecimal.valueOf(share).round(new MathContext(2, RoundingMode.HALF_EVEN)));
+    }
+
+    /**
+     * A bound between which and a figure nothing changes, with as few digits as keep it between the two.
+     *
+     * @param bound exact
+     * @param figure on the other side of what is stated
+     */
+    static String inward(double bound, double figure) {
+        RoundingMode towards = bound < figure ? RoundingMode.CEILING : RoundingMode.FLOOR;
+        for (int digits = 2; digits < BOUND_DIGITS; digits++) {
+            BigDecimal rounded = BigDecimal.valueOf(bound).round(new MathContext(digits, towards));
+            if (Math.abs(rounded.doubleValue() - figure) <= Math.abs(bound - figure)
+                    && (rounded.doubleValue() - figure) * (bound - figure) >= 0) {
+                return plain(rounded);
+            }
+        }
+        return plain(BigDecimal.valueOf(bound).round(new MathContext(BOUND_DIGITS, towards)));
     }
 
     /** The unit by itself; of money the currency. */

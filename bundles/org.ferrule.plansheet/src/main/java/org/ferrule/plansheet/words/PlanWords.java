@@ -24,6 +24,7 @@ public final class PlanWords {
     private final StatusWords status;
     private final BudgetWords budgets;
     private final AssumptionWords assumptions;
+    private final WhyWords why;
 
     private PlanWords(Phrases phrases, ReasonWords reasons, PlanNames names, Amounts amounts) {
         this.phrases = phrases;
@@ -37,6 +38,7 @@ public final class PlanWords {
         this.status = new StatusWords(phrases, names, equipment, lacks);
         this.budgets = new BudgetWords(phrases, amounts);
         this.assumptions = new AssumptionWords(phrases, amounts);
+        this.why = new WhyWords(phrases, names, amounts);
     }
 
     /**
@@ -108,5 +110,10 @@ public final class PlanWords {
     /** What the order rests on. */
     public AssumptionWords assumptions() {
         return assumptions;
+    }
+
+    /** What the order hangs on. */
+    public WhyWords why() {
+        return why;
     }
 }

@@ -14,6 +14,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 import org.ferrule.chart.Drawn;
@@ -25,6 +26,7 @@ import org.ferrule.escalation.plan.Plan;
 import org.ferrule.picture.Document;
 import org.ferrule.picture.Picture;
 import org.ferrule.plansheet.SamplePlan;
+import org.ferrule.plansheet.why.OrderReasons;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -34,10 +36,18 @@ class PlanSheetTest {
     private static final double MARGIN_MM = 8.9;
 
     private static Picture page(Plan plan, PaperFormat.Size size, String title) {
-        SheetContent content = new SheetContent(
+        return page(content(plan, size, title, List.of()));
+    }
+
+    private static SheetContent content(Plan plan, PaperFormat.Size size, String title, List<String> limits) {
+        return new SheetContent(
                 new Imprint(title, "", "A. Educator", "2", LocalDate.of(2026, 4, 1)),
                 new Basis(new Edition("House rules", "5"), List.of(new Edition("Devices", "1")), List.of("Shelf: 7")),
-                plan, SamplePlan.words(plan.ladder()), new PaperFormat(size, false));
+                plan, SamplePlan.words(plan.ladder()), new PaperFormat(size, false),
+                Optional.empty(), limits);
+    }
+
+    private static Picture page(SheetContent content) {
         Document sheet = PlanSheet.of(content, CREATED);
         assertEquals(1, sheet.pages().size());
         return sheet.pages().get(0);
@@ -120,6 +130,24 @@ class PlanSheetTest {
         assertTrue(text.contains("stated not to be so: nothing is planned"), text);
         assertTrue(text.contains("Nothing is planned as long as the wire is not seen"), text);
         assertFalse(text.contains("Not in the plan"), text);
+    }
+
+    @Test
+    void whatTheOrderHangsOnStandsThereInShortWhereSomebodyAsked() {
+        Plan plan = SamplePlan.planOf(3);
+        SheetContent content = content(plan, PaperFormat.Size.A3, "Three", List.of());
+        assertFalse(Drawn.of(page(content)).text().contains("Why this order"));
+        Picture page = page(content.with(OrderReasons.of(plan)));
+        assertLegible(page);
+        assertTrue(Drawn.of(page).text().contains("It changes first with"), Drawn.of(page).text());
+    }
+
+    @Test
+    void limitsStandThereHoweverLongTheLadderIs() {
+        Picture page = page(content(SamplePlan.longPlan(), PaperFormat.Size.A4, "Long",
+                List.of("Contrast medium: 300 mL by one source, 222 mL by another")));
+        assertLegible(page);
+        assertTrue(Drawn.of(page).text().contains("222 mL by another"), Drawn.of(page).text());
     }
 
     @Test

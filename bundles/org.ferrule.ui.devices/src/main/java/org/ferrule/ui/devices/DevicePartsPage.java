@@ -5,6 +5,7 @@
 
 package org.ferrule.ui.devices;
 
+import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.emf.ecore.EClass;
@@ -15,12 +16,15 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.forms.IManagedForm;
 import org.ferrule.model.DeviceParts;
 import org.ferrule.ui.devices.drawing.DeviceDrawing;
 import org.ferrule.ui.devices.part.EditContext;
 import org.ferrule.ui.devices.part.Shown;
+import org.ferrule.ui.devices.several.SeveralForm;
+import org.ferrule.ui.devices.sheet.SheetRow;
 import org.ferrule.ui.document.DocumentChange;
 import org.ferrule.ui.edit.DocumentEditor;
 import org.ferrule.ui.edit.DocumentPage;
@@ -28,7 +32,7 @@ import org.ferrule.ui.edit.DocumentPage;
 /** The page of all devices, or of all lines: the table, and beside it drawing and form of the one that is selected. */
 final class DevicePartsPage extends DocumentPage {
 
-    private static final int TABLE_SHARE = 40;
+    private static final int TABLE_SHARE = 52;
     private static final int DRAWING_SHARE = 36;
 
     private final EReference feature;
@@ -37,6 +41,9 @@ final class DevicePartsPage extends DocumentPage {
     private DeviceDetail detail;
     private TitleBar title;
     private DeviceParts shown;
+    private Composite stack;
+    private Composite right;
+    private SeveralForm several;
 
     /**
      * Creates the page.
@@ -62,11 +69,16 @@ final class DevicePartsPage extends DocumentPage {
         createDetails(context, sash);
         sash.setWeights(TABLE_SHARE, 100 - TABLE_SHARE);
         table.onSelect(this::show);
+        table.onSeveral(this::showSeveral);
         table.fill();
     }
 
     private void createDetails(EditContext context, Composite parent) {
-        Composite right = context.toolkit().createComposite(parent);
+        stack = new Composite(parent, SWT.NONE);
+        stack.setLayout(new StackLayout());
+        right = context.toolkit().createComposite(stack);
+        several = new SeveralForm(session(), context.toolkit(), stack, table.columns());
+        top(right);
         GridLayoutFactory.fillDefaults().spacing(0, 6).extendedMargins(6, 0, 0, 0).applyTo(right);
         title = new TitleBar(context, right);
         SashForm sash = new SashForm(right, SWT.VERTICAL);
@@ -78,6 +90,21 @@ final class DevicePartsPage extends DocumentPage {
         sash.setWeights(DRAWING_SHARE, 100 - DRAWING_SHARE);
         drawing.onSection(detail::openSection);
         detail.onSection(drawing::highlight);
+    }
+
+    private void showSeveral(List<SheetRow> rows) {
+        if (!rows.isEmpty()) {
+            several.show(rows);
+        }
+        top(rows.isEmpty() ? right : several.control());
+    }
+
+    private void top(Composite shownNow) {
+        StackLayout layout = (StackLayout) stack.getLayout();
+        if (layout.topControl != shownNow) {
+            layout.topControl = shownNow;
+            stack.layout();
+        }
     }
 
     private void goTo(EObject object) {
@@ -107,6 +134,12 @@ final class DevicePartsPage extends DocumentPage {
         if (!session().broken()) {
             table.documentChanged(change);
         }
+    }
+
+    @Override
+    public void aboutToSave() {
+        table.finishTyping();
+        several.finishTyping();
     }
 
     @Override

@@ -5,108 +5,114 @@
 
 package org.ferrule.ui.devices;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
+import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.events.SelectionListener;
-import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
+import org.ferrule.model.Device;
 import org.ferrule.model.DeviceParts;
 import org.ferrule.model.ElementPath;
-import org.ferrule.ui.Services;
-import org.ferrule.ui.devices.part.DeleteKey;
-import org.ferrule.ui.devices.part.Deletion;
+import org.ferrule.ui.devices.grid.GridActions;
+import org.ferrule.ui.devices.grid.SheetGrid;
 import org.ferrule.ui.devices.part.EditContext;
-import org.ferrule.ui.devices.part.PartEdits;
-import org.ferrule.ui.devices.part.Shown;
-import org.ferrule.ui.devices.table.RowTable;
+import org.ferrule.ui.devices.sheet.Choice;
+import org.ferrule.ui.devices.sheet.Listing;
+import org.ferrule.ui.devices.sheet.SheetColumn;
+import org.ferrule.ui.devices.sheet.SheetColumns;
+import org.ferrule.ui.devices.sheet.SheetProblems;
+import org.ferrule.ui.devices.sheet.SheetRow;
+import org.ferrule.ui.devices.sheet.SheetRows;
+import org.ferrule.ui.devices.sheet.SourceAge;
+import org.ferrule.ui.document.DeviceReference;
 import org.ferrule.ui.document.DocumentChange;
+import org.ferrule.ui.edit.CompareProfiles;
 import org.ferrule.ui.look.Colours;
-import org.ferrule.ui.preferences.UnitPreferences;
 
-/** The table of all devices, or of all lines, with a filter above it and what can be done below it. */
+/** The table of all devices, or of all lines, with what chooses rows above it and what can be done below it. */
 final class DeviceTable {
 
     private static final int FILTER_DELAY_MS = 120;
 
     private final EditContext context;
     private final EReference feature;
-    private final DeviceRows rows;
-    private final DeviceProblems problems;
+    private final SheetRows rows;
+    private final SheetProblems problems;
+    private final Listing listing;
+    private final Composite root;
     private final Text filter;
     private final Label count;
-    private final RowTable<DeviceRow> table;
-    private final UnitPreferences units = Services.get(UnitPreferences.class);
-    private final Runnable filtering = this::fill;
-    private Button add;
-    private Button duplicate;
-    private Button delete;
+    private final SheetGrid grid;
+    private final ChoiceBar choices;
+    private final DeviceActions actions;
+    private final Runnable filtering = this::relist;
     private Consumer<Optional<DeviceParts>> listener = device -> {
+    };
+    private Consumer<List<SheetRow>> severalListener = several -> {
     };
     private String shownPath = "";
     private EObject wanted;
 
-    DeviceTable(EditContext context, Composite parent, EReference feature) {
+    DeviceTable(EditContext context, SashForm parent, EReference feature) {
         this.context = context;
         this.feature = feature;
-        rows = new DeviceRows(context.session(), feature);
-        problems = new DeviceProblems(context.session());
-        Composite root = context.toolkit().createComposite(parent);
+        rows = new SheetRows(context.session(), feature);
+        problems = new SheetProblems(context.session());
+        listing = new Listing(new Choice(problems, new SourceAge(LocalDate.now())));
+        root = context.toolkit().createComposite(parent);
         GridLayoutFactory.fillDefaults().spacing(0, 6).extendedMargins(0, 6, 0, 0).applyTo(root);
-        Composite top = row(root);
+        actions = new DeviceActions(context, feature, this::showAll, added -> wanted = added);
+        Composite top = DeviceActions.row(context, root);
         filter = new Text(top, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
         filter.setMessage("Filter by id, name, maker, kind, size or code");
         filter.setToolTipText("Shows what has all of these words");
         GridDataFactory.fillDefaults().grab(true, false).applyTo(filter);
         count = context.toolkit().createLabel(top, "", SWT.RIGHT);
         count.setForeground(Colours.muted());
-        table = new RowTable<>(root, SWT.MULTI, new DeviceColumns(problems).create());
-        GridDataFactory.fillDefaults().grab(true, true).hint(200, 120).applyTo(table.control());
-        createButtons(row(root));
+        Composite bar = context.toolkit().createComposite(root);
+        GridLayoutFactory.fillDefaults().applyTo(bar);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
+        grid = new SheetGrid(root, listing, SheetColumns.of(feature, problems), problems, context.session(),
+                new GridActions(actions::add, actions::fillDown), feature.getName());
+        GridDataFactory.fillDefaults().grab(true, true).hint(200, 120).applyTo(grid.control());
+        choices = new ChoiceBar(bar, feature, grid, this::relist, this::showAlone);
+        actions.connect(grid, root);
         listen();
     }
 
-    private Composite row(Composite parent) {
-        Composite row = context.toolkit().createComposite(parent);
-        GridLayoutFactory.fillDefaults().numColumns(3).spacing(8, 0).applyTo(row);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
-        return row;
-    }
-
-    private void createButtons(Composite row) {
-        add = button(row, "Add", this::add);
-        duplicate = button(row, "Duplicate", this::duplicate);
-        delete = button(row, "Delete", this::delete);
-    }
-
-    private Button button(Composite parent, String text, Runnable action) {
-        Button button = context.toolkit().createButton(parent, text, SWT.PUSH);
-        button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> action.run()));
-        GridDataFactory.fillDefaults().hint(96, SWT.DEFAULT).applyTo(button);
-        return button;
+    private void showAlone(boolean alone) {
+        ((SashForm) root.getParent()).setMaximizedControl(alone ? root : null);
     }
 
     private void listen() {
         filter.addModifyListener(event -> filter.getDisplay().timerExec(FILTER_DELAY_MS, filtering));
         filter.addListener(SWT.KeyDown, event -> {
             if (event.keyCode == SWT.ARROW_DOWN) {
-                table.control().setFocus();
+                grid.control().setFocus();
             }
         });
-        table.onSelect(this::selected);
-        table.onKey(SWT.INSERT, this::add);
-        DeleteKey.bind(table.control(), context.services(), this::delete);
-        Runnable unitsChanged = () -> table.control().getDisplay().asyncExec(this::refresh);
-        units.addListener(unitsChanged);
-        table.control().addDisposeListener(event -> units.removeListener(unitsChanged));
+        grid.onSelect(this::selected);
+        MenuManager menu = new MenuManager();
+        menu.add(new CompareProfiles(this::references));
+        menu.addMenuListener(manager -> manager.updateAll(true));
+        grid.control().setMenu(menu.createContextMenu(grid.control()));
+    }
+
+    /** What is selected, as other parts of the workbench know it; lines are no devices. */
+    private List<DeviceReference> references() {
+        return grid.selection().rows().stream().map(SheetRow::parts).filter(Device.class::isInstance)
+                .map(Device.class::cast).filter(device -> device.getId() != null)
+                .map(device -> new DeviceReference(context.session().file(), device.getId())).toList();
     }
 
     /** Sets what is done when another device is selected, by the user or otherwise. */
@@ -114,82 +120,116 @@ final class DeviceTable {
         listener = action;
     }
 
-    /** Shows the devices that pass the filter. */
+    /** Sets what is done when several rows are selected: it gets them, or none when they are no more. */
+    void onSeveral(Consumer<List<SheetRow>> action) {
+        severalListener = action;
+    }
+
+    /** Returns the columns in their first order. */
+    List<SheetColumn> columns() {
+        return grid.columns();
+    }
+
+    /** Shows the devices of the document as it is now. */
     void fill() {
-        if (table.control().isDisposed()) {
+        if (grid.control().isDisposed()) {
             return;
         }
-        int index = Math.max(0, table.control().getSelectionIndex());
-        List<DeviceRow> all = rows.all();
-        List<DeviceRow> passing = all.stream().filter(row -> row.matches(filter.getText().strip())).toList();
-        table.setRows(passing);
-        count.setText(passing.size() == all.size() ? String.valueOf(all.size()) : passing.size() + " of " + all.size());
-        count.getParent().layout();
-        selectSomething(index);
+        int index = firstSelectedLine();
+        if (hasMoved()) {
+            selectSomething(index);
+        } else {
+            grid.redraw();
+        }
+        showCount();
         selected();
+    }
+
+    /** Lines are moved only when rows come or go. */
+    private boolean hasMoved() {
+        List<SheetRow> now = rows.all();
+        boolean[] moved = new boolean[1];
+        if (listing.all().size() == now.size() && listing.all().equals(now)) {
+            listing.update(now);
+        } else {
+            grid.moveLines(() -> moved[0] = listing.update(now));
+        }
+        return moved[0];
+    }
+
+    private void relist() {
+        if (grid.control().isDisposed()) {
+            return;
+        }
+        listing.choice().search(filter.getText());
+        int index = firstSelectedLine();
+        grid.moveLines(listing::relist);
+        choices.refresh();
+        selectSomething(index);
+        showCount();
+        selected();
+    }
+
+    private int firstSelectedLine() {
+        List<SheetRow> before = grid.selection().rows();
+        return before.isEmpty() ? 0 : listing.find(before.get(0).parts()).orElse(0);
+    }
+
+    private void showCount() {
+        int all = listing.all().size();
+        count.setText(listing.shown() == all ? String.valueOf(all) : listing.shown() + " of " + all);
+        count.getParent().layout();
     }
 
     private void selectSomething(int index) {
         if (wanted != null && select(wanted)) {
             wanted = null;
-        } else if (table.selection().isEmpty() && !table.rows().isEmpty()) {
+        } else if (grid.selection().rows().isEmpty() && !listing.lines().isEmpty()) {
             Optional<EObject> before = context.session().document()
                     .flatMap(document -> ElementPath.resolve(document, shownPath));
-            if (before.isEmpty() || !select(before.get())) {
-                table.select(table.rows().get(Math.min(index, table.rows().size() - 1)));
+            if (before.isEmpty() || !isListed(before.get()) || !select(before.get())) {
+                nearest(index).ifPresent(row -> select(row.parts()));
             }
         }
     }
 
+    private boolean isListed(EObject device) {
+        return listing.lines().stream().anyMatch(line -> line.row().filter(row -> row.parts() == device).isPresent());
+    }
+
+    private Optional<SheetRow> nearest(int index) {
+        int from = Math.min(index, listing.lines().size() - 1);
+        return listing.lines().subList(from, listing.lines().size()).stream().flatMap(line -> line.row().stream())
+                .findFirst();
+    }
+
     private boolean select(EObject device) {
-        return device instanceof DeviceParts parts && table.select(new DeviceRow(parts, null));
+        return device instanceof DeviceParts parts && grid.select(parts);
     }
 
     private void selected() {
-        Optional<DeviceParts> one = selection().size() == 1 ? Optional.of(selection().get(0)) : Optional.empty();
+        List<SheetRow> selection = grid.selection().rows();
+        Optional<DeviceParts> one = selection.size() == 1 ? Optional.of(selection.get(0).parts()) : Optional.empty();
         one.ifPresent(device -> shownPath = ElementPath.of(device));
-        boolean editable = context.session().editable();
-        add.setEnabled(editable);
-        duplicate.setEnabled(editable && one.isPresent());
-        delete.setEnabled(editable && !selection().isEmpty());
+        actions.enable(selection.size());
         listener.accept(one);
+        severalListener.accept(selection.size() > 1 ? selection : List.of());
     }
 
-    private List<DeviceParts> selection() {
-        return table.selection().stream().map(DeviceRow::parts).toList();
+    /** Lets nothing hide what is about to be shown. */
+    private void showAll() {
+        filter.setText("");
+        listing.choice().clear();
+        relist();
     }
 
-    private void add() {
-        if (context.session().editable()) {
-            filter.setText("");
-            wanted = edits().add(Shown.of(context.session().document().orElseThrow()), feature);
-        }
-    }
-
-    private void duplicate() {
-        wanted = edits().duplicate(selection().get(0));
-    }
-
-    private void delete() {
-        List<EObject> chosen = List.copyOf(selection());
-        if (!chosen.isEmpty() && context.session().editable()
-                && Deletion.isConfirmed(chosen, table.control().getShell())) {
-            edits().delete(chosen);
-        }
-    }
-
-    private PartEdits edits() {
-        return new PartEdits(context.session());
-    }
-
-    /** Shows a device of the table, without the filter if that hides it. */
+    /** Shows a device of the table, whatever was chosen if that hides it. */
     boolean reveal(EObject device) {
         if (device.eContainmentFeature() != feature) {
             return false;
         }
         if (!select(device)) {
-            filter.setText("");
-            fill();
+            showAll();
             select(device);
         }
         selected();
@@ -198,6 +238,9 @@ final class DeviceTable {
 
     /** Follows the document. */
     void documentChanged(DocumentChange change) {
+        if (change.reloaded()) {
+            grid.forgetUnreadable();
+        }
         rows.forget(change);
         fill();
     }
@@ -205,17 +248,18 @@ final class DeviceTable {
     /** Shows the problems as they were found last. */
     void problemsChanged() {
         problems.refresh();
-        refresh();
+        if (!grid.control().isDisposed()) {
+            grid.redraw();
+        }
     }
 
-    private void refresh() {
-        if (!table.control().isDisposed()) {
-            table.refresh();
-        }
+    /** Makes what is being typed part of the document. */
+    void finishTyping() {
+        grid.finishTyping();
     }
 
     /** Puts the cursor into the table. */
     void focus() {
-        table.control().setFocus();
+        grid.control().setFocus();
     }
 }

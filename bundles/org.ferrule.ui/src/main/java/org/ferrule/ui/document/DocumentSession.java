@@ -98,6 +98,11 @@ public final class DocumentSession {
         return read.document();
     }
 
+    /** Returns the SHA-256, in hexadecimal digits, of the file as it was read or saved last. */
+    public String base() {
+        return onDisk.sha256();
+    }
+
     /** Tells whether the file is no document that could be opened. It is never written then. */
     public boolean broken() {
         return read.broken();

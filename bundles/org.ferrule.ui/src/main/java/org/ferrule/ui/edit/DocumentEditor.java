@@ -14,6 +14,7 @@ import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.jface.viewers.ILabelProvider;
 import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
@@ -25,6 +26,8 @@ import org.eclipse.ui.forms.editor.FormEditor;
 import org.eclipse.ui.forms.editor.IFormPage;
 import org.eclipse.ui.ide.IGotoMarker;
 import org.eclipse.ui.part.FileEditorInput;
+import org.eclipse.ui.views.contentoutline.IContentOutlinePage;
+import org.eclipse.ui.views.properties.IPropertySheetPage;
 import org.ferrule.model.ElementPath;
 import org.ferrule.ui.Services;
 import org.ferrule.ui.document.DocumentChange;
@@ -33,6 +36,9 @@ import org.ferrule.ui.document.DocumentSessions;
 import org.ferrule.ui.document.SessionListener;
 import org.ferrule.ui.internal.edit.BrokenPage;
 import org.ferrule.ui.internal.edit.DiskQuestion;
+import org.ferrule.ui.internal.edit.DocumentOutline;
+import org.ferrule.ui.internal.edit.DocumentProperties;
+import org.ferrule.ui.internal.edit.OutlineLabels;
 import org.ferrule.ui.internal.edit.SaveAs;
 import org.ferrule.ui.internal.edit.SessionSaveable;
 import org.ferrule.ui.problem.ProblemMarkers;
@@ -46,6 +52,7 @@ public abstract class DocumentEditor extends FormEditor implements RevealTarget,
 
     private final DocumentSessions sessions = Services.get(DocumentSessions.class);
     private final Follower follower = new Follower();
+    private final EditorSelection selection = new EditorSelection();
     private DocumentSession session;
     private SessionSaveable saveable;
     private DiskQuestion diskQuestion;
@@ -65,6 +72,7 @@ public abstract class DocumentEditor extends FormEditor implements RevealTarget,
             throw new PartInitException(input.getName() + " is not a file of the workspace");
         }
         open(file.getFile());
+        site.setSelectionProvider(selection);
         diskQuestion = new DiskQuestion(this);
     }
 
@@ -110,6 +118,7 @@ public abstract class DocumentEditor extends FormEditor implements RevealTarget,
 
     @Override
     protected void createPages() {
+        selection.install(getContainer());
         super.createPages();
         hideTabOfSinglePage();
     }
@@ -216,10 +225,26 @@ public abstract class DocumentEditor extends FormEditor implements RevealTarget,
         return shown;
     }
 
+    /** Returns what the editor is about just now. */
+    public final EditorSelection selection() {
+        return selection;
+    }
+
+    /** Returns what the parts of the document are called in the outline. */
+    protected ILabelProvider outlineLabels() {
+        return new OutlineLabels(session.adapters());
+    }
+
     @Override
     public <T> T getAdapter(Class<T> adapter) {
-        return adapter == IGotoMarker.class || adapter == RevealTarget.class ? adapter.cast(this)
-                : super.getAdapter(adapter);
+        if (adapter == IGotoMarker.class || adapter == RevealTarget.class) {
+            return adapter.cast(this);
+        }
+        if (adapter == IContentOutlinePage.class && session != null) {
+            return adapter.cast(new DocumentOutline(this, outlineLabels()));
+        }
+        return adapter == IPropertySheetPage.class && session != null
+                ? adapter.cast(new DocumentProperties(session)) : super.getAdapter(adapter);
     }
 
     private final class Follower implements SessionListener {

@@ -35,7 +35,8 @@ public final class HelpPages {
 
     /** Returns all pages in their order. */
     public static List<HelpPage> all() {
-        return Stream.of(Platform.getExtensionRegistry().getConfigurationElementsFor(POINT)).map(HelpPages::page)
+        return Stream.of(Platform.getExtensionRegistry().getConfigurationElementsFor(POINT))
+                .filter(element -> "page".equals(element.getName())).map(HelpPages::page)
                 .flatMap(Optional::stream)
                 .sorted(Comparator.comparingInt(HelpPage::order).thenComparing(HelpPage::title))
                 .toList();

@@ -6,11 +6,15 @@
 package org.ferrule.ui.internal;
 
 import org.eclipse.core.resources.ResourcesPlugin;
+import org.eclipse.core.runtime.Platform;
 import org.ferrule.ui.document.DocumentRecords;
 import org.ferrule.ui.document.DocumentSessions;
 import org.ferrule.ui.internal.build.DiskFollower;
 import org.ferrule.ui.internal.build.LiveChecks;
 import org.ferrule.ui.internal.build.ProblemUpdate;
+import org.ferrule.ui.internal.document.SessionSnapshots;
+import org.ferrule.ui.internal.recovery.JournalKeeper;
+import org.ferrule.ui.internal.recovery.UnsavedJournal;
 import org.ferrule.ui.preferences.UnitPreferences;
 import org.ferrule.ui.problem.ProblemBoard;
 import org.osgi.framework.BundleActivator;
@@ -18,6 +22,9 @@ import org.osgi.framework.BundleContext;
 
 /** Makes what the workbench has one of, offers it as services, and connects the parts. */
 public class FerruleActivator implements BundleActivator {
+
+    /** The folder in the workspace's metadata that keeps what is not saved yet. */
+    private static final String UNSAVED = "unsaved";
 
     private DiskFollower follower;
 
@@ -32,7 +39,13 @@ public class FerruleActivator implements BundleActivator {
         context.registerService(ProblemBoard.class, board, null);
         context.registerService(ProblemUpdate.class, update, null);
         context.registerService(UnitPreferences.class, new UnitPreferences(), null);
-        new LiveChecks(records, sessions, board, update).connect();
+        SessionSnapshots snapshots = new SessionSnapshots();
+        snapshots.connect(sessions);
+        new LiveChecks(records, sessions, board, update).connect(snapshots);
+        UnsavedJournal journal = new UnsavedJournal(
+                Platform.getStateLocation(context.getBundle()).append(UNSAVED).toPath());
+        context.registerService(UnsavedJournal.class, journal, null);
+        snapshots.addListener(new JournalKeeper(journal));
         follower = new DiskFollower(records, sessions);
         ResourcesPlugin.getWorkspace().addResourceChangeListener(follower);
     }

@@ -24,6 +24,7 @@ import org.eclipse.ui.ide.IDE;
 import org.ferrule.ui.WorkbenchIds;
 import org.ferrule.ui.internal.build.FirstCheck;
 import org.ferrule.ui.internal.project.ProjectOpening;
+import org.ferrule.ui.internal.recovery.Recovery;
 import org.ferrule.ui.internal.welcome.WelcomeInput;
 
 /** Life cycle of the workbench: what it shows first, and that the workspace is saved when it ends. */
@@ -72,6 +73,9 @@ public class FerruleWorkbenchAdvisor extends WorkbenchAdvisor {
             new ProjectOpening(window.getActivePage()).folder(folder.get());
         } else if (window != null && ResourcesPlugin.getWorkspace().getRoot().getProjects().length == 0) {
             welcome(window.getActivePage());
+        }
+        if (window != null) {
+            window.getShell().getDisplay().asyncExec(() -> new Recovery(window).offer());
         }
     }
 

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.IPath;
+import org.eclipse.core.runtime.Platform;
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
 import org.eclipse.swt.widgets.Display;
@@ -28,6 +29,9 @@ public class WorkbenchApplication implements IApplication {
         keepOtherToolkitAway();
         Display display = PlatformUI.createDisplay();
         try {
+            if (!new WorkspaceLock(Platform.getInstanceLocation()).take()) {
+                return EXIT_OK;
+            }
             FerruleWorkbenchAdvisor advisor = new FerruleWorkbenchAdvisor(folder(context));
             int code = PlatformUI.createAndRunWorkbench(display, advisor);
             return code == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;

@@ -5,11 +5,16 @@
 
 package org.ferrule.ui.picture;
 
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
@@ -20,6 +25,8 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import org.ferrule.picture.Box;
+import org.ferrule.picture.Element;
+import org.ferrule.picture.Frame;
 import org.ferrule.picture.Group;
 import org.ferrule.picture.Ink;
 import org.ferrule.picture.Path;
@@ -31,7 +38,8 @@ import org.ferrule.picture.Transform;
 /**
  * Shows a picture. Either the picture is laid out for the room of the canvas, again whenever that changes; or it has a
  * size of its own and is made smaller or larger as a whole. Groups with a tooltip show it; a click tells the names of
- * the groups that were hit.
+ * the groups that were hit. It zooms and pans by keys and mouse, reads values at a cursor where it was given a ruler,
+ * and what is seen can be copied and saved.
  */
 public final class PictureCanvas extends Canvas {
 
@@ -40,34 +48,34 @@ public final class PictureCanvas extends Canvas {
     private static final double LEAST_MM = 10;
     private static final double NEAR_PIXELS = 3;
     private static final int HIGHLIGHT_ALPHA = 110;
+    private static final int OPAQUE = 255;
     private static final int HIGHLIGHT_PIXELS = 4;
 
     private final TextFonts fonts;
     private final List<Consumer<List<String>>> clickListeners = new ArrayList<>();
+    private final Magnifier magnifier = new Magnifier(this);
+    private PictureZoom zoom = magnifier;
+    private PictureCursor cursor = new PictureCursor(any -> Optional.empty());
+    private Supplier<PictureOwner> owner = () -> PictureOwner.UNKNOWN;
     private PictureMaker maker;
     private Picture picture;
     private Transform toScreen = Transform.IDENTITY;
     private String highlighted;
     private String message = "";
+    private Predicate<Event> taker = event -> false;
 
-    /** Creates a canvas that shows nothing yet and never takes the focus. */
+    /** Creates a canvas that shows nothing yet. */
     public PictureCanvas(Composite parent) {
-        this(parent, SWT.NO_FOCUS);
-    }
-
-    /**
-     * Creates a canvas that shows nothing yet.
-     *
-     * @param style {@link SWT#NO_FOCUS}, or nothing for a canvas in which something can be done by keyboard
-     */
-    public PictureCanvas(Composite parent, int style) {
-        super(parent, SWT.DOUBLE_BUFFERED | style);
+        super(parent, SWT.DOUBLE_BUFFERED);
         fonts = new TextFonts(getDisplay());
         addListener(SWT.Paint, event -> paint(event.gc));
         addListener(SWT.Resize, event -> lay());
         addListener(SWT.MouseMove, this::hover);
         addListener(SWT.MouseDown, this::click);
         addListener(SWT.Dispose, event -> fonts.dispose());
+        addListener(SWT.FocusIn, event -> redraw());
+        addListener(SWT.FocusOut, event -> redraw());
+        new PictureMenu(this, new PictureKeys(this));
         getAccessible().addAccessibleListener(new Words());
     }
 
@@ -87,8 +95,112 @@ public final class PictureCanvas extends Canvas {
     public void clear(String words) {
         maker = null;
         picture = null;
+        cursor.laid(null);
         message = words;
         redraw();
+    }
+
+    /** Sets what is known about the pictures when they leave the program; asked whenever one does. */
+    public void ownedBy(Supplier<PictureOwner> newOwner) {
+        owner = Objects.requireNonNull(newOwner);
+    }
+
+    /** Zooms and pans by other means than enlarging the picture. */
+    public void zoomBy(PictureZoom other) {
+        zoom = Objects.requireNonNull(other);
+    }
+
+    /** Leaves the keys and presses of the mouse that the predicate takes to another, who listens to the canvas. */
+    public void leaveTo(Predicate<Event> other) {
+        taker = Objects.requireNonNull(other);
+    }
+
+    /** Tells whether an event is for another. */
+    boolean leaves(Event event) {
+        return taker.test(event);
+    }
+
+    /** Returns what zooms and pans. */
+    public PictureZoom zoom() {
+        return zoom;
+    }
+
+    /**
+     * Gives the canvas a cursor that reads values: a click sets it, the left and right arrows move it, with Shift by the
+     * larger step, and Escape takes it away.
+     *
+     * @param rulers returns the ruler of a picture that was just laid out, if values can be read off it
+     * @param listener is told the value of the axis at the cursor, or that there is no cursor any more
+     */
+    public void readBy(Function<Picture, Optional<PictureRuler>> rulers, Consumer<OptionalDouble> listener) {
+        cursor = new PictureCursor(rulers);
+        cursor.laid(picture);
+        cursor.onMove(listener);
+    }
+
+    /** Returns the lines that are read at the cursor; none while there is no cursor. */
+    public List<String> reading() {
+        return cursor.reading();
+    }
+
+    /** Puts the cursor at a value of the axis. */
+    public void putCursor(double value) {
+        cursor.put(OptionalDouble.of(value));
+        redraw();
+    }
+
+    void putCursor(int x, int y) {
+        if (picture != null && cursor.putAt(toScreen.inverse().apply(new Point(x, y)))) {
+            redraw();
+        }
+    }
+
+    /** Moves the cursor; what is shown follows when the cursor would leave it. */
+    boolean stepCursor(int steps, boolean large) {
+        boolean moved = cursor.step(steps, large);
+        if (moved && cursor.outsideMm() != 0) {
+            zoom.pan((int) Math.round(-2 * cursor.outsideMm() * toScreen.scale()), 0);
+        }
+        redraw();
+        return moved;
+    }
+
+    void hideCursor() {
+        cursor.put(OptionalDouble.empty());
+        redraw();
+    }
+
+    /** Returns where the cursor stands on the canvas. */
+    Optional<Integer> cursorX() {
+        return cursor.elements().isEmpty() || picture == null ? Optional.empty()
+                : cursor.xMm().map(x -> (int) Math.round(toScreen.apply(new Point(x, 0)).xMm()));
+    }
+
+    /** Returns what is seen, as it is seen, to be copied or saved. */
+    Optional<SeenPicture> seen() {
+        return picture().map(shown -> new SeenPicture(asSeen(shown), owner.get(), OffsetDateTime.now()));
+    }
+
+    /** In the size in which the whole would be seen, cut off where the canvas ends. */
+    private Picture asSeen(Picture shown) {
+        List<Element> elements = new ArrayList<>(shown.elements());
+        elements.addAll(cursor.elements());
+        if (!magnifier.isZoomed()) {
+            return new Picture(shown.widthMm(), shown.heightMm(), shown.title(), shown.description(), elements);
+        }
+        double pixelsPerMm = magnifier.wholeScale(shown);
+        Rectangle room = getClientArea();
+        Box paper = new Box(0, 0, room.width / pixelsPerMm, room.height / pixelsPerMm);
+        Group inner = new Group(
+                Frame.PLAIN.withTransform(toScreen.then(Transform.scaling(1 / pixelsPerMm, 1 / pixelsPerMm))),
+                elements);
+        return new Picture(paper.widthMm(), paper.heightMm(), shown.title(), shown.description(),
+                List.of(new Group(Frame.PLAIN.clippedTo(paper), List.of(inner))));
+    }
+
+    /** Lays the picture out anew, as after a change of what it is made of. */
+    public void refresh() {
+        lay();
     }
 
     /** Returns the picture that is shown, laid out as it is. */
@@ -117,16 +229,16 @@ public final class PictureCanvas extends Canvas {
         return picture.groupsAt(toScreen.inverse().apply(new Point(x, y)), NEAR_PIXELS / toScreen.scale());
     }
 
+    /** Returns the place of the picture at a place of the canvas, in millimetres. */
+    public Point toPicture(int x, int y) {
+        return toScreen.inverse().apply(new Point(x, y));
+    }
+
     /** Returns where on the canvas the groups with the name lie. */
     public Optional<Rectangle> boundsOf(String id) {
         return outlines(id).stream().map(Path::bounds).reduce(Box::union)
                 .map(box -> new Rectangle((int) Math.floor(box.xMm()), (int) Math.floor(box.yMm()),
                         (int) Math.ceil(box.widthMm()), (int) Math.ceil(box.heightMm())));
-    }
-
-    /** Returns the place of the picture that is shown at a place of the canvas. */
-    public Point toPicture(int x, int y) {
-        return toScreen.inverse().apply(new Point(x, y));
     }
 
     /** Returns where on the canvas a place of the picture is shown. */
@@ -147,9 +259,8 @@ public final class PictureCanvas extends Canvas {
         }
         double natural = fonts.pixelsPerMmFor(LIKE_SYSTEM);
         picture = maker.make(Math.max(LEAST_MM, room.width / natural), Math.max(LEAST_MM, room.height / natural));
-        double scale = Math.min(room.width / picture.widthMm(), room.height / picture.heightMm());
-        toScreen = Transform.scaling(scale, scale).then(Transform.translation(
-                (room.width - scale * picture.widthMm()) / 2, (room.height - scale * picture.heightMm()) / 2));
+        toScreen = magnifier.toScreen(picture);
+        cursor.laid(picture);
         redraw();
     }
 
@@ -161,6 +272,18 @@ public final class PictureCanvas extends Canvas {
         } else {
             new GcPainter(gc, fonts, toScreen).paint(picture.elements());
             paintHighlight(gc);
+            new GcPainter(gc, fonts, toScreen).paint(cursor.elements());
+        }
+        paintFocus(gc);
+    }
+
+    private void paintFocus(GC gc) {
+        if (isFocusControl()) {
+            Rectangle room = getClientArea();
+            gc.setForeground(getDisplay().getSystemColor(SWT.COLOR_LIST_SELECTION));
+            gc.setLineWidth(1);
+            gc.setLineStyle(SWT.LINE_SOLID);
+            gc.drawRectangle(0, 0, room.width - 1, room.height - 1);
         }
     }
 
@@ -184,6 +307,7 @@ public final class PictureCanvas extends Canvas {
             gc.drawPath(path);
             path.dispose();
         });
+        gc.setAlpha(OPAQUE);
     }
 
     private void hover(Event event) {

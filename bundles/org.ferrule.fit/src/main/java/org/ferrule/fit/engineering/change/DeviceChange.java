@@ -40,7 +40,7 @@ public final class DeviceChange {
         boolean follows = section.afterUse() != AfterUse.STATED;
         return new ShaftSection(section.name(), section.from(), section.to(), distal, proximal,
                 follows ? distal : section.distalAfter(), follows ? proximal : section.proximalAfter(),
-                section.afterUse(), section.crossingProfile(), section.rigid(), section.source());
+                section.afterUse(), section.crossingProfile(), section.rigid(), section.source(), section.stiffness());
     }
 
     /** The outline with each of its printed figures changed; one that is not printed stays so. */

@@ -30,6 +30,7 @@ import org.ferrule.model.Marker;
 import org.ferrule.model.ModelFactory;
 import org.ferrule.model.ModelPackage;
 import org.ferrule.model.ShaftSection;
+import org.ferrule.picture.Caption;
 import org.ferrule.picture.Picture;
 import org.ferrule.quantity.Dimension;
 import org.ferrule.quantity.Length;
@@ -37,6 +38,7 @@ import org.ferrule.ui.Services;
 import org.ferrule.ui.devices.part.Shown;
 import org.ferrule.ui.document.DocumentSession;
 import org.ferrule.ui.picture.PictureCanvas;
+import org.ferrule.ui.picture.PictureOwner;
 import org.ferrule.ui.picture.PictureUnits;
 import org.ferrule.ui.preferences.FigureWords;
 import org.ferrule.ui.preferences.UnitPreferences;
@@ -65,8 +67,9 @@ public final class DeviceDrawing {
     public DeviceDrawing(DocumentSession session, FormToolkit toolkit, Composite parent, Consumer<String> words) {
         Composite frame = toolkit.createComposite(parent, SWT.BORDER);
         frame.setLayout(new FillLayout());
-        canvas = new PictureCanvas(frame, SWT.NONE);
+        canvas = new PictureCanvas(frame);
         toolkit.adapt(canvas, true, false);
+        canvas.ownedBy(() -> owner(session));
         handles = new DrawingHandles(session, canvas, new FigureWords(units));
         this.words = words;
         rules = new FolderRules(session.file(), this::redraw);
@@ -77,6 +80,16 @@ public final class DeviceDrawing {
             units.removeListener(unitsChanged);
         });
         show(null);
+    }
+
+    private PictureOwner owner(DocumentSession session) {
+        if (shown == null) {
+            return PictureOwner.UNKNOWN;
+        }
+        DeviceParts parts = asDevice(shown);
+        String name = Stream.of(parts.getName(), shown.getId()).filter(Objects::nonNull).findFirst().orElse("");
+        return PictureOwner.of(Caption.of(name, "Library: " + session.file().getName(), rules.get().words()),
+                session.file().getParent());
     }
 
     /** Shows a device or a line as it stands now; null shows nothing. */

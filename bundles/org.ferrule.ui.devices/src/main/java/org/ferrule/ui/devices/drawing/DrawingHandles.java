@@ -38,7 +38,8 @@ final class DrawingHandles {
         places = new HandlePlaces(canvas, state);
         painter = new HandlePainter(canvas, state, places, figures);
         mouse = new HandleMouse(canvas, state, places, session::editable, this::commit);
-        new HandleKeys(canvas, state, session::editable, this::commit, this::cancel);
+        HandleKeys keys = new HandleKeys(canvas, state, session::editable, this::commit, this::cancel);
+        canvas.leaveTo(event -> event.type == SWT.MouseDown ? isAt(event.x, event.y) : keys.takes(event));
         canvas.addListener(SWT.Paint, event -> {
             if (session.editable() && (pointed || canvas.isFocusControl())) {
                 painter.paint(event.gc);
@@ -78,9 +79,14 @@ final class DrawingHandles {
         return session.editable() && places.at(x, y).isPresent();
     }
 
+    /** What is being moved is given up, or else the handle itself let go. */
     private void cancel() {
         mouse.letGo();
-        state.cancel();
+        if (state.moved().isPresent()) {
+            state.cancel();
+        } else {
+            state.choose(null);
+        }
     }
 
     private void commit() {

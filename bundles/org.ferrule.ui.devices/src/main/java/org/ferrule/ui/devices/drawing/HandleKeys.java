@@ -53,9 +53,17 @@ final class HandleKeys {
         event.detail = stays ? SWT.TRAVERSE_NONE : event.detail;
     }
 
+    /** Tells whether a key is for the handle that is chosen. */
+    boolean takes(Event event) {
+        return state.chosen().isPresent() && editable.getAsBoolean() && switch (event.keyCode) {
+            case SWT.CR, SWT.KEYPAD_CR, SWT.ESC, SWT.ARROW_UP, SWT.ARROW_DOWN, SWT.ARROW_LEFT, SWT.ARROW_RIGHT -> true;
+            default -> false;
+        };
+    }
+
     private void press(Event event) {
         Optional<Handle> chosen = state.chosen();
-        if (chosen.isEmpty() || !editable.getAsBoolean()) {
+        if (!takes(event)) {
             return;
         }
         switch (event.keyCode) {

@@ -5,6 +5,7 @@
 
 package org.ferrule.ui.escalation.ladder;
 
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntConsumer;
 
@@ -32,6 +33,7 @@ public final class LadderCanvas {
     private Sheet sheet = Sheet.EMPTY;
     private PlannedCase planned;
     private boolean stale;
+    private final Folds folds = new Folds();
     private int selected = 1;
     private IntConsumer selection = number -> {
     };
@@ -76,7 +78,7 @@ public final class LadderCanvas {
 
     /** Shows a plan. */
     void show(PlannedCase shown) {
-        boolean other = planned == null || planned.plan() != shown.plan();
+        boolean other = planned != shown;
         planned = shown;
         stale = false;
         if (other) {
@@ -105,7 +107,7 @@ public final class LadderCanvas {
             return;
         }
         sheet.dispose();
-        sheet = new LadderColumns(canvas.getDisplay(), fonts, planned, selected).write(width);
+        sheet = new LadderColumns(canvas.getDisplay(), fonts, planned, selected, folds).write(width);
         scroller.setMinHeight(sheet.height());
         scroller.getVerticalBar().setPageIncrement(Math.max(SCROLL, scroller.getClientArea().height - SCROLL));
         canvas.redraw();
@@ -132,10 +134,28 @@ public final class LadderCanvas {
             case SWT.END -> select(planned == null ? 1 : planned.plan().rungs().size());
             case SWT.PAGE_DOWN -> scroll(scroller.getClientArea().height - SCROLL);
             case SWT.PAGE_UP -> scroll(SCROLL - scroller.getClientArea().height);
-            default -> {
-                // others may listen
-            }
+            default -> fold(Character.toLowerCase(event.character), event.stateMask & SWT.MODIFIER_MASK & ~SWT.SHIFT);
         }
+    }
+
+    /** Folds or unfolds what a letter without a modifier stands for; others may listen to the rest. */
+    private void fold(char letter, int modifiers) {
+        if (modifiers != 0) {
+            return;
+        }
+        if (letter == 'w') {
+            selected().ifPresent(rung -> fold(Folds.of(rung)));
+        } else if (letter == 'o') {
+            fold(Folds.ORDER);
+        } else if (letter == 'l') {
+            fold(Folds.LIMITS);
+        }
+    }
+
+    private void fold(String part) {
+        folds.toggle(part);
+        lay();
+        Optional.ofNullable(sheet.folds().get(part)).ifPresent(this::scrollTo);
     }
 
     private void scroll(int pixels) {
@@ -145,11 +165,10 @@ public final class LadderCanvas {
 
     private void click(Event event) {
         canvas.setFocus();
-        sheet.steps().forEach((number, bounds) -> {
-            if (bounds.contains(event.x, event.y)) {
-                select(number);
-            }
-        });
+        sheet.steps().entrySet().stream().filter(step -> step.getValue().contains(event.x, event.y))
+                .map(Map.Entry::getKey).findFirst().filter(number -> number != selected).ifPresent(this::select);
+        sheet.folds().entrySet().stream().filter(fold -> fold.getValue().contains(event.x, event.y))
+                .map(Map.Entry::getKey).findFirst().ifPresent(this::fold);
     }
 
     /** Selects the step of a number, if there is one, and scrolls to it. */
@@ -174,6 +193,18 @@ public final class LadderCanvas {
     /** Returns where the step of a number stands on the canvas. */
     public Optional<Rectangle> bounds(int number) {
         return Optional.ofNullable(sheet.steps().get(number));
+    }
+
+    /** Returns where the heading stands that unfolds why the step of a number stands there; of 0 why the whole order. */
+    public Optional<Rectangle> foldOf(int number) {
+        return number == 0 ? Optional.ofNullable(sheet.folds().get(Folds.ORDER))
+                : planned.plan().rungs().stream().filter(rung -> rung.number() == number).findFirst()
+                        .map(rung -> sheet.folds().get(Folds.of(rung)));
+    }
+
+    /** Returns all words of the ladder as it is shown. */
+    public String words() {
+        return sheet.words();
     }
 
     /** Returns the step that is selected. */

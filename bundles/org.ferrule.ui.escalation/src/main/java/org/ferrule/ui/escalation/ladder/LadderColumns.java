@@ -7,9 +7,11 @@ package org.ferrule.ui.escalation.ladder;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 import org.eclipse.swt.widgets.Display;
 import org.ferrule.chart.look.VerdictLook;
+import org.ferrule.engine.limits.CaseLimit;
 import org.ferrule.escalation.plan.BailOut;
 import org.ferrule.escalation.plan.LeftOut;
 import org.ferrule.escalation.plan.Plan;
@@ -24,6 +26,9 @@ import org.ferrule.ui.escalation.live.PlannedCase;
 /** Writes a plan: its steps, and beside or below them what must be at hand, when to stop, and what is left out. */
 final class LadderColumns {
 
+    /** Stands where something is still being worked out. */
+    static final String AWAITED = "How far its figures may move is being worked out \u2026";
+
     private static final int BESIDE_FROM_LINES = 56;
     private static final double MARGIN = 0.6;
     private static final double STEPS_SHARE = 0.62;
@@ -32,12 +37,14 @@ final class LadderColumns {
     private final LadderFonts fonts;
     private final PlannedCase planned;
     private final int selected;
+    private final Folds folds;
 
-    LadderColumns(Display display, LadderFonts fonts, PlannedCase planned, int selected) {
+    LadderColumns(Display display, LadderFonts fonts, PlannedCase planned, int selected, Folds folds) {
         this.display = display;
         this.fonts = fonts;
         this.planned = planned;
         this.selected = selected;
+        this.folds = folds;
     }
 
     Sheet write(int width) {
@@ -64,7 +71,7 @@ final class LadderColumns {
             notice(writer, "Nothing on the ladder can be done, or is worth more than stopping.");
         }
         plan.looks().forEach(look -> look(writer, look));
-        RungCard card = new RungCard(writer, planned, selected);
+        RungCard card = new RungCard(writer, planned, selected, folds);
         plan.rungs().forEach((Rung rung) -> card.write(rung));
         plan.exits().forEach(exit -> exit(writer, exit));
     }
@@ -97,11 +104,54 @@ final class LadderColumns {
 
     private void rest(SheetWriter writer) {
         section(writer, "At hand, should it go wrong", planned.plan().bailOut().stream().map(this::atHand).toList());
+        limits(writer);
         section(writer, "When to stop", planned.plan().stops().stream().map(this::stop).toList());
+        order(writer);
         section(writer, "Not on the ladder", planned.plan().leftOut().stream().flatMap(l -> leftOut(l).stream())
                 .toList());
         section(writer, "The log does not agree with the shelf or the techniques", planned.plan().progress()
                 .problems().stream().map(p -> warned(planned.words().status().problem(p))).toList());
+    }
+
+    /** Why the steps stand in this order, and on what that rests. */
+    private void order(SheetWriter writer) {
+        if (planned.plan().rungs().isEmpty()) {
+            return;
+        }
+        List<String> why = planned.reasons().map(reasons -> planned.words().why().order(reasons, planned.plan()))
+                .orElse(List.of(AWAITED));
+        folding(writer, Folds.ORDER, "Why this order", 'O', List.of(),
+                Stream.concat(why.stream(), planned.words().assumptions().all(planned.plan()).stream())
+                        .map(this::small).toList());
+    }
+
+    private Line small(String words) {
+        return Line.of(fonts.small(), LadderInk.TEXT, words);
+    }
+
+    /** What is reached by now stands there also when the rest is folded. */
+    private void limits(SheetWriter writer) {
+        List<CaseLimit> limits = planned.limits();
+        folding(writer, Folds.LIMITS, "Limits and scores", 'L',
+                Stream.concat(limits.stream().filter(CaseLimit::reached).map(limit -> warned(limit.line())),
+                        planned.limitsInBrief().stream().map(this::small)).toList(),
+                limits.stream().map(limit -> limit.reached() ? warned(limit.line()) : small(limit.line())).toList());
+    }
+
+    /** A part with a heading that folds it. */
+    private void folding(SheetWriter writer, String part, String heading, char key, List<Line> folded,
+            List<Line> unfolded) {
+        int top = writer.bottom();
+        int begun = writer.begin();
+        int indent = fonts.space(0.7);
+        boolean open = folds.isOpen(part);
+        writer.fold(part, open, indent, heading, key);
+        for (Line line : open ? unfolded : folded) {
+            line.write(writer, indent, writer.width() - 2 * indent);
+            writer.skip(0.25);
+        }
+        writer.end(begun, top, LadderInk.CARD, LadderInk.EDGE, null);
+        writer.skip(0.4);
     }
 
     private void section(SheetWriter writer, String title, List<Line> lines) {

@@ -16,6 +16,7 @@ import org.eclipse.ui.forms.IManagedForm;
 import org.ferrule.escalation.plan.Rung;
 import org.ferrule.ui.edit.DocumentEditor;
 import org.ferrule.ui.edit.DocumentPage;
+import org.ferrule.ui.escalation.closing.CloseCase;
 import org.ferrule.ui.escalation.live.LivePlan;
 import org.ferrule.ui.escalation.live.PlanListener;
 import org.ferrule.ui.escalation.log.AttemptStrip;
@@ -48,7 +49,8 @@ public final class LadderPage extends DocumentPage implements PlanListener {
         GridDataFactory.fillDefaults().grab(true, false).applyTo(head.control());
         ladder = new LadderCanvas(body);
         GridDataFactory.fillDefaults().grab(true, true).hint(LEAST_HEIGHT, LEAST_HEIGHT).applyTo(ladder.control());
-        strip = new AttemptStrip(body, form.getToolkit(), live, ladder.canvas());
+        strip = new AttemptStrip(body, form.getToolkit(), live, ladder.canvas(),
+                () -> new CloseCase(live, getSite().getPage()).ask(getSite().getShell()));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(strip.control());
         ladder.onSelect(number -> head.show(live, ladder.selected()));
         live.addListener(this);
@@ -71,6 +73,11 @@ public final class LadderPage extends DocumentPage implements PlanListener {
         }
         strip.show(live.shown(), live.stale());
         head.show(live, ladder.selected());
+    }
+
+    @Override
+    public void orderExplained() {
+        live.shown().ifPresent(ladder::show);
     }
 
     /** Returns the ladder. */

@@ -37,16 +37,19 @@ final class RungCard {
     private final SheetWriter writer;
     private final PlannedCase planned;
     private final int selected;
+    private final Folds folds;
 
     /**
      * Writes into a column.
      *
      * @param selected number of the step that is selected
+     * @param folds which reasons are unfolded
      */
-    RungCard(SheetWriter writer, PlannedCase planned, int selected) {
+    RungCard(SheetWriter writer, PlannedCase planned, int selected, Folds folds) {
         this.writer = writer;
         this.planned = planned;
         this.selected = selected;
+        this.folds = folds;
     }
 
     void write(Rung rung) {
@@ -91,8 +94,10 @@ final class RungCard {
         writer.labelled(indent, label, right, "Give up when", stop(rung));
         writer.labelled(indent, label, right, "After it", delivery(rung));
         writer.labelled(indent, label, right, "Used by then", List.of(used(rung)));
-        if (rung.number() == selected) {
-            writer.labelled(indent, label, right, "Why here", why(rung));
+        boolean open = folds.isOpen(Folds.of(rung));
+        writer.fold(Folds.of(rung), open, indent, "Why here", 'W');
+        if (open) {
+            writer.labelled(indent, label, right, "", why(rung));
         }
     }
 
@@ -163,7 +168,9 @@ final class RungCard {
     }
 
     private List<Line> why(Rung rung) {
-        return Stream.of(planned.words().rungs().why(rung, planned.plan()), planned.words().rungs().chance(rung))
+        String moves = planned.reasons().map(reasons -> planned.words().why().step(rung, reasons, planned.plan()))
+                .orElse(LadderColumns.AWAITED);
+        return Stream.of(planned.words().rungs().why(rung, planned.plan()), planned.words().rungs().chance(rung), moves)
                 .filter(words -> !words.isEmpty())
                 .map(words -> Line.of(writer.fonts().small(), LadderInk.MUTED, words)).toList();
     }

@@ -7,6 +7,7 @@ package org.ferrule.ui.escalation.ladder;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
@@ -16,21 +17,29 @@ import org.eclipse.swt.graphics.Rectangle;
  *
  * @param pieces in the order in which they are painted
  * @param steps where the steps of the plan stand, by their numbers
+ * @param folds where the headings stand that fold and unfold a part, by its name
  * @param height in pixels
  */
-record Sheet(List<Piece> pieces, Map<Integer, Rectangle> steps, int height) {
+record Sheet(List<Piece> pieces, Map<Integer, Rectangle> steps, Map<String, Rectangle> folds, int height) {
 
-    static final Sheet EMPTY = new Sheet(List.of(), Map.of(), 0);
+    static final Sheet EMPTY = new Sheet(List.of(), Map.of(), Map.of(), 0);
 
     Sheet {
         pieces = List.copyOf(pieces);
         steps = Map.copyOf(steps);
+        folds = Map.copyOf(folds);
     }
 
     /** Paints what can be seen. */
     void paint(GC gc) {
         Rectangle seen = gc.getClipping();
         pieces.stream().filter(piece -> piece.bounds().intersects(seen)).forEach(piece -> piece.paint(gc));
+    }
+
+    /** Returns all words, one piece on a line. */
+    String words() {
+        return pieces.stream().filter(TextPiece.class::isInstance).map(piece -> ((TextPiece) piece).words())
+                .collect(Collectors.joining("\n"));
     }
 
     void dispose() {

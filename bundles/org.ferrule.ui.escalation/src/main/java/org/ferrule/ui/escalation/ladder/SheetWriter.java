@@ -22,6 +22,7 @@ final class SheetWriter {
 
     private final List<Piece> pieces = new ArrayList<>();
     private final Map<Integer, Rectangle> steps = new HashMap<>();
+    private final Map<String, Rectangle> folds = new HashMap<>();
     private final Display display;
     private final LadderFonts fonts;
     private final int left;
@@ -81,6 +82,19 @@ final class SheetWriter {
         }
         y = Math.max(y, below);
         skip(0.3);
+    }
+
+    /**
+     * Writes a heading that folds and unfolds what is written below it.
+     *
+     * @param key that does so too
+     */
+    void fold(String part, boolean open, int indent, String heading, char key) {
+        int top = y;
+        text(fonts.small(), LadderInk.NEXT.color(), indent, width - indent,
+                (open ? "\u25be  " : "\u25b8  ") + heading + "  (" + key + ")");
+        folds.put(part, new Rectangle(left + indent, top, width - indent, y - top));
+        skip(open ? 0.2 : 0);
     }
 
     /** A line beside a label. */
@@ -148,12 +162,14 @@ final class SheetWriter {
     static Sheet sheet(int margin, SheetWriter... columns) {
         List<Piece> all = new ArrayList<>();
         Map<Integer, Rectangle> steps = new HashMap<>();
+        Map<String, Rectangle> folds = new HashMap<>();
         int height = 0;
         for (SheetWriter column : columns) {
             all.addAll(column.pieces);
             steps.putAll(column.steps);
+            folds.putAll(column.folds);
             height = Math.max(height, column.y + margin);
         }
-        return new Sheet(all, steps, height);
+        return new Sheet(all, steps, folds, height);
     }
 }

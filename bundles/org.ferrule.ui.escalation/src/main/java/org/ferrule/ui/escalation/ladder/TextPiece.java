@@ -36,6 +36,11 @@ final class TextPiece implements Piece {
         return new Rectangle(x, y, size.width, size.height);
     }
 
+    /** Returns the words. */
+    String words() {
+        return layout.getText();
+    }
+
     /** Returns how wide the words would be on one line. */
     static int widthOf(Display display, Font font, String words) {
         TextLayout measure = new TextLayout(display);

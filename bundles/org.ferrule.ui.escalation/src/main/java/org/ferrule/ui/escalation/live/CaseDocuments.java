@@ -28,6 +28,7 @@ import org.ferrule.model.ShelfDocument;
 import org.ferrule.model.TechniqueLibrary;
 import org.ferrule.ui.document.DocumentChange;
 import org.ferrule.ui.document.DocumentFiles;
+import org.ferrule.ui.document.DocumentSession;
 import org.ferrule.ui.document.HeldDocuments;
 
 /** The documents that a case refers to, as their own editors show them. On the display's thread only. */
@@ -69,6 +70,12 @@ public final class CaseDocuments implements AutoCloseable {
     /** Returns the library at a path, if it is there. */
     public Optional<DeviceLibrary> library(String path) {
         return held.find(path, DeviceLibrary.class);
+    }
+
+    /** Returns the session of the document at a path, if there is one. */
+    public Optional<DocumentSession> session(String path) {
+        return Optional.ofNullable(path).flatMap(p -> DocumentFiles.resolve(from, p)).filter(IFile::exists)
+                .flatMap(held::session);
     }
 
     /** Returns the techniques of a case, if they are there. */

@@ -16,6 +16,7 @@ import org.eclipse.core.resources.IFile;
 import org.eclipse.swt.widgets.Display;
 import org.ferrule.engine.catalogue.Catalogue;
 import org.ferrule.engine.extension.Extensions;
+import org.ferrule.engine.limits.CaseLimits;
 import org.ferrule.engine.plan.AssembledCase;
 import org.ferrule.engine.plan.CaseAssembler;
 import org.ferrule.engine.plan.OpenCase;
@@ -26,6 +27,7 @@ import org.ferrule.model.CaseDocument;
 import org.ferrule.model.RuleSet;
 import org.ferrule.model.ShelfDocument;
 import org.ferrule.model.TechniqueLibrary;
+import org.ferrule.plansheet.why.OrderReasons;
 import org.ferrule.plansheet.words.PlanWords;
 import org.ferrule.ui.Services;
 import org.ferrule.ui.document.DocumentChange;
@@ -50,6 +52,7 @@ public final class LivePlan implements AutoCloseable {
     private final DocumentSession session;
     private final CaseDocuments documents;
     private final Planning planning;
+    private final Reasoning reasoning;
     private List<String> problems = List.of();
     private PlannedCase shown;
     private OpenCase open;
@@ -62,6 +65,7 @@ public final class LivePlan implements AutoCloseable {
         this.session = session;
         this.documents = new CaseDocuments(session.file(), this::changed);
         this.planning = new Planning(this::onDisplay, this::planned, this::failed);
+        this.reasoning = new Reasoning(this::onDisplay);
         records.addListener(diskFollower);
         session.addListener(follower);
         plan();
@@ -134,6 +138,7 @@ public final class LivePlan implements AutoCloseable {
     /** Plans soon, once for all that changes until then. */
     private void plan() {
         planning.outdate();
+        reasoning.cancel();
         stale = true;
         fire();
         if (!due) {
@@ -188,9 +193,20 @@ public final class LivePlan implements AutoCloseable {
     private void planned(AssembledCase assembled, Plan plan) {
         String currency = file().flatMap(documents::shelf).map(ShelfDocument::getCurrency).orElse("");
         shown = new PlannedCase(open, assembled, plan, PlanWords.english(assembled.ladder(), assembled.instruments(),
-                assembled.stock().shelf(), ShownUnits.first(), currency));
+                assembled.stock().shelf(), ShownUnits.first(), currency), CaseLimits.of(open.file(), plan),
+                CaseLimits.brief(open.file(), plan), Optional.empty());
         stale = false;
         fire();
+        reasoning.start(plan, this::reasoned);
+    }
+
+    private void reasoned(Plan plan, OrderReasons reasons) {
+        if (shown != null && shown.plan() == plan) {
+            shown = shown.with(reasons);
+            if (!stale) {
+                listeners.forEach(PlanListener::orderExplained);
+            }
+        }
     }
 
     private void failed(List<String> found) {
@@ -202,6 +218,7 @@ public final class LivePlan implements AutoCloseable {
     public void close() {
         closed = true;
         planning.cancel();
+        reasoning.cancel();
         records.removeListener(diskFollower);
         session.removeListener(follower);
         documents.close();

@@ -11,4 +11,9 @@ public interface PlanListener {
 
     /** There is another plan, or the one that is shown became stale, or something else is wrong than before. */
     void planChanged();
+
+    /** What the order of the plan hangs on is known now; the plan is the same. */
+    default void orderExplained() {
+        // most show the plan alone
+    }
 }

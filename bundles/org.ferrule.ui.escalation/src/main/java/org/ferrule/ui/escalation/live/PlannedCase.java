@@ -5,9 +5,14 @@
 
 package org.ferrule.ui.escalation.live;
 
+import java.util.List;
+import java.util.Optional;
+
+import org.ferrule.engine.limits.CaseLimit;
 import org.ferrule.engine.plan.AssembledCase;
 import org.ferrule.engine.plan.OpenCase;
 import org.ferrule.escalation.plan.Plan;
+import org.ferrule.plansheet.why.OrderReasons;
 import org.ferrule.plansheet.words.PlanWords;
 
 /**
@@ -17,6 +22,19 @@ import org.ferrule.plansheet.words.PlanWords;
  * @param assembled what was planned
  * @param plan the plan
  * @param words says it
+ * @param limits published limits and scores from what the case states
+ * @param limitsInBrief the same in few lines
+ * @param reasons what the order hangs on; absent while it is being worked out
  */
-public record PlannedCase(OpenCase open, AssembledCase assembled, Plan plan, PlanWords words) {
+public record PlannedCase(OpenCase open, AssembledCase assembled, Plan plan, PlanWords words,
+        List<CaseLimit> limits, List<String> limitsInBrief, Optional<OrderReasons> reasons) {
+    public PlannedCase {
+        limits = List.copyOf(limits);
+        limitsInBrief = List.copyOf(limitsInBrief);
+    }
+
+    /** The same, with what the order hangs on. */
+    PlannedCase with(OrderReasons known) {
+        return new PlannedCase(open, assembled, plan, words, limits, limitsInBrief, Optional.of(known));
+    }
 }

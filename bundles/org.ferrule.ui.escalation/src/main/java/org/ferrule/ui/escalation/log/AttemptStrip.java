@@ -24,6 +24,8 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.ferrule.escalation.plan.Rung;
 import org.ferrule.model.AttemptOutcome;
+import org.ferrule.model.CaseDocument;
+import org.ferrule.model.Closing;
 import org.ferrule.ui.escalation.live.LivePlan;
 import org.ferrule.ui.escalation.live.PlannedCase;
 
@@ -36,6 +38,7 @@ public final class AttemptStrip {
     private final Composite idle;
     private final Label next;
     private final Map<AttemptOutcome, Button> buttons = new LinkedHashMap<>();
+    private final Button close;
     private final AttemptForm form;
     private final LivePlan live;
     private final Control keyboard;
@@ -45,20 +48,24 @@ public final class AttemptStrip {
      * Creates the strip.
      *
      * @param keyboard what hears the keys, and has the focus afterwards
+     * @param closing closes the case
      */
-    public AttemptStrip(Composite parent, FormToolkit toolkit, LivePlan live, Control keyboard) {
+    public AttemptStrip(Composite parent, FormToolkit toolkit, LivePlan live, Control keyboard, Runnable closing) {
         this.live = live;
         this.keyboard = keyboard;
         control = toolkit.createComposite(parent);
         GridLayoutFactory.fillDefaults().applyTo(control);
         idle = toolkit.createComposite(control);
-        GridLayoutFactory.fillDefaults().numColumns(4).margins(1, 1).spacing(8, 0).applyTo(idle);
+        GridLayoutFactory.fillDefaults().numColumns(5).margins(1, 1).spacing(8, 0).applyTo(idle);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(idle);
         next = toolkit.createLabel(idle, "");
         next.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(120, SWT.DEFAULT)
                 .applyTo(next);
         KEYS.forEach((key, outcome) -> buttons.put(outcome, button(toolkit, outcome)));
+        close = toolkit.createButton(idle, "Close case \u2026", SWT.PUSH);
+        close.setToolTipText("Writes what was planned and used into the case, as a record");
+        close.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> closing.run()));
         form = new AttemptForm(toolkit, control, this::finish);
         GridDataFactory.fillDefaults().grab(true, false).exclude(true).applyTo(form.control());
         form.control().setVisible(false);
@@ -102,7 +109,13 @@ public final class AttemptStrip {
     }
 
     private boolean ready() {
-        return shown != null && !live.stale() && live.session().editable() && !shown.plan().rungs().isEmpty();
+        return shown != null && !live.stale() && live.session().editable() && closed().isEmpty()
+                && !shown.plan().rungs().isEmpty();
+    }
+
+    /** The day on which the case was closed; nothing while it is open. */
+    private Optional<String> closed() {
+        return live.file().map(CaseDocument::getClosing).map(Closing::getClosed);
     }
 
     private void begin(AttemptOutcome outcome) {
@@ -130,12 +143,13 @@ public final class AttemptStrip {
     public void show(Optional<PlannedCase> planned, boolean stale) {
         shown = planned.orElse(null);
         Rung first = planned.flatMap(p -> p.plan().next()).orElse(null);
-        next.setText(first == null ? "Nothing to be logged"
-                : ("Next: " + shown.words().rungs().heading(first)).replace("&", "&&"));
+        next.setText(closed().map(day -> "The case was closed on " + day).orElseGet(() -> first == null
+                ? "Nothing to be logged" : ("Next: " + shown.words().rungs().heading(first)).replace("&", "&&")));
         buttons.forEach((outcome, button) -> {
             button.setText(label(outcome, first));
             button.setEnabled(ready());
         });
+        close.setEnabled(closed().isEmpty() && live.session().editable());
         if (!ready() && !stale && !idle.getVisible()) {
             show(idle);
         }

@@ -22,6 +22,7 @@ import org.ferrule.ui.edit.DocumentEditor;
 import org.ferrule.ui.edit.DocumentPage;
 import org.ferrule.ui.escalation.live.LivePlan;
 import org.ferrule.ui.escalation.live.PlanListener;
+import org.ferrule.ui.escalation.live.PlannedCase;
 import org.ferrule.ui.fit.later.LatestWork;
 import org.ferrule.ui.fit.page.PageBrowser;
 
@@ -68,9 +69,19 @@ public final class SheetPage extends DocumentPage implements PlanListener {
     @Override
     public void planChanged() {
         if (isActive() && !live.stale()) {
-            live.shown().map(planned -> SheetContents.of(planned.open(), planned.assembled(), planned.plan(), PAPER,
-                    LocalDate.now())).ifPresent(content -> work.start(() -> Laid.out(content), this::show));
+            live.shown().map(SheetPage::content).ifPresent(content -> work.start(() -> Laid.out(content), this::show));
         }
+    }
+
+    @Override
+    public void orderExplained() {
+        planChanged();
+    }
+
+    private static SheetContent content(PlannedCase planned) {
+        SheetContent content = SheetContents.of(planned.open(), planned.assembled(), planned.plan(), PAPER,
+                LocalDate.now());
+        return planned.reasons().map(content::with).orElse(content);
     }
 
     private void show(Laid laid) {

@@ -46,6 +46,8 @@ public final class ShelfPage extends DocumentPage {
     private Button addItem;
     private Button addLot;
     private Button remove;
+    private Button takeIn;
+    private SheetExchange sheets;
 
     ShelfPage(ShelfEditor editor) {
         super(editor, ID, "Shelf");
@@ -74,11 +76,16 @@ public final class ShelfPage extends DocumentPage {
 
     private void buttons(FormToolkit toolkit, Composite body) {
         Composite row = toolkit.createComposite(body);
-        GridLayoutFactory.fillDefaults().numColumns(4).margins(1, 0).applyTo(row);
+        GridLayoutFactory.fillDefaults().numColumns(6).margins(1, 0).applyTo(row);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
         addItem = button(toolkit, row, "Add item", this::addItem);
         addLot = button(toolkit, row, "Add lot", this::addLot);
         remove = button(toolkit, row, "Remove", this::remove);
+        sheets = new SheetExchange(getSite().getShell(), session());
+        takeIn = button(toolkit, row, "Import \u2026", sheets::takeIn);
+        takeIn.setToolTipText("Takes a CSV or XLSX sheet over, after showing what it changes");
+        button(toolkit, row, "Export \u2026", sheets::export)
+                .setToolTipText("Writes the shelf as a CSV or XLSX sheet, a row for each lot");
         counts = toolkit.createLabel(row, "", SWT.RIGHT);
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).applyTo(counts);
     }
@@ -112,6 +119,7 @@ public final class ShelfPage extends DocumentPage {
     private void enable() {
         boolean editable = session().editable();
         addItem.setEnabled(editable);
+        takeIn.setEnabled(editable);
         addLot.setEnabled(editable && table.selected().isPresent());
         remove.setEnabled(editable && table.selected().isPresent());
     }
@@ -156,6 +164,11 @@ public final class ShelfPage extends DocumentPage {
 
     private void execute(String name, Command command) {
         session().execute(new CommandWrapper(name, "", command));
+    }
+
+    /** Returns what exchanges sheets. */
+    public SheetExchange sheets() {
+        return sheets;
     }
 
     /** Returns what is said below the scan field. */

@@ -21,9 +21,12 @@ import org.ferrule.chart.words.ReasonWords;
 import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.passage.FitAnswer;
 import org.ferrule.fit.passage.PhaseAnswer;
+import org.ferrule.fit.rules.RuleSet;
+import org.ferrule.picture.Caption;
 import org.ferrule.picture.Picture;
 import org.ferrule.ui.fit.later.LatestWork;
 import org.ferrule.ui.picture.PictureCanvas;
+import org.ferrule.ui.picture.PictureOwner;
 
 /**
  * Explains an answer: verdicts going in and coming out, reasons in words, the device in the lumen along its length, and
@@ -57,9 +60,22 @@ public final class AnswerPanel {
         text = new AnswerText(parts);
         along = new PictureCanvas(parts);
         pictures = new ShownPictures(parts);
+        along.ownedBy(this::owner);
+        pictures.ownedBy(this::owner);
         parts.setWeights(WEIGHTS);
         details = new LatestWork(control, "Look closer at an answer");
         parts.addListener(SWT.Resize, event -> turn());
+    }
+
+    /** What is told below a picture of the answer when it leaves the program. */
+    private PictureOwner owner() {
+        if (pair == null) {
+            return PictureOwner.UNKNOWN;
+        }
+        RuleSet rules = pair.question().rules();
+        String revision = rules.revision().isEmpty() ? "" : ", rev. " + rules.revision();
+        return new PictureOwner(Caption.of(title.getText(), "Rule set: " + rules.title() + revision,
+                "The instructions for use and the judgement of the operator decide."), Optional.empty());
     }
 
     private void turn() {

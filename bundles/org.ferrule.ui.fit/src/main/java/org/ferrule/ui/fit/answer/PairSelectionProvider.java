@@ -24,7 +24,18 @@ public final class PairSelectionProvider implements ISelectionProvider {
 
     /** Selects the pair, or nothing. */
     public void select(Optional<AskedPair> pair) {
-        setSelection(pair.<IStructuredSelection>map(StructuredSelection::new).orElse(StructuredSelection.EMPTY));
+        select(pair.stream().toList());
+    }
+
+    /** Selects pairs, the one that is meant first first; maybe none. */
+    public void select(List<AskedPair> pairs) {
+        setSelection(pairs.isEmpty() ? StructuredSelection.EMPTY : new StructuredSelection(pairs));
+    }
+
+    /** Returns the pairs in a selection of the workbench; none where something else is selected. */
+    public static List<AskedPair> pairsIn(ISelection selected) {
+        return selected instanceof IStructuredSelection structured ? structured.stream()
+                .filter(AskedPair.class::isInstance).map(AskedPair.class::cast).toList() : List.of();
     }
 
     /** Returns the pair in a selection of the workbench. */

@@ -8,6 +8,7 @@ package org.ferrule.ui.fit.answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -27,6 +28,7 @@ import org.ferrule.fit.passage.PhaseAnswer;
 import org.ferrule.picture.Picture;
 import org.ferrule.ui.picture.PictureCanvas;
 import org.ferrule.ui.picture.PictureMaker;
+import org.ferrule.ui.picture.PictureOwner;
 
 /**
  * The pictures of an answer, one at a time: the section across at the place that decides, and what each check has to
@@ -62,6 +64,11 @@ final class ShownPictures {
 
     Control control() {
         return control;
+    }
+
+    /** Sets what is known about the pictures when they leave the program. */
+    void ownedBy(Supplier<PictureOwner> owner) {
+        canvas.ownedBy(owner);
     }
 
     void show(AskedPair pair, PhaseAnswer answer, Phase phase) {

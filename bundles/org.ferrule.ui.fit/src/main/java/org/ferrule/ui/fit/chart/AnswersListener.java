@@ -21,4 +21,12 @@ public interface AnswersListener {
     /** What is shown became stale, or is so no more, or something else is wrong than before. */
     default void answersChanged() {
     }
+
+    /** A document that the chart refers to was saved, or came from elsewhere. */
+    default void documentsSaved() {
+    }
+
+    /** The chart stands otherwise to its sign-off than before. */
+    default void signedChanged() {
+    }
 }

@@ -20,6 +20,7 @@ import org.ferrule.engine.chart.SolvedChart;
 import org.ferrule.engine.extension.Extensions;
 import org.ferrule.engine.live.ChartListener;
 import org.ferrule.engine.live.LiveChart;
+import org.ferrule.engine.signoff.SignOffState;
 import org.ferrule.model.FitChart;
 import org.ferrule.ui.Services;
 import org.ferrule.ui.document.DocumentChange;
@@ -27,6 +28,7 @@ import org.ferrule.ui.document.DocumentFiles;
 import org.ferrule.ui.document.DocumentRecords;
 import org.ferrule.ui.document.DocumentSession;
 import org.ferrule.ui.document.SessionListener;
+import org.ferrule.ui.fit.signoff.SignOffWatch;
 import org.osgi.framework.ServiceRegistration;
 
 /**
@@ -43,6 +45,7 @@ public final class LiveAnswers implements AutoCloseable {
     private final Display display = Display.getCurrent();
     private final DocumentSession session;
     private final SessionDocuments documents;
+    private final SignOffWatch signOff;
     private LiveChart live;
     private final ServiceRegistration<LiveAnswers> offer;
     private volatile SolvedChart shown;
@@ -54,6 +57,8 @@ public final class LiveAnswers implements AutoCloseable {
     public LiveAnswers(DocumentSession session) {
         this.session = session;
         this.documents = new SessionDocuments(session.file(), this::documentsChanged);
+        this.signOff = new SignOffWatch(session.file(), documents,
+                () -> listeners.forEach(AnswersListener::signedChanged));
         records.addListener(diskFollower);
         session.addListener(sessionFollower);
         offer = AnswersInEditors.offer(this, session.file());
@@ -95,6 +100,11 @@ public final class LiveAnswers implements AutoCloseable {
         return Optional.ofNullable(shown);
     }
 
+    /** Returns how the chart stands to its sign-off; nothing where it has none, or before it was compared. */
+    public Optional<SignOffState> signed() {
+        return signOff.state();
+    }
+
     /** Returns what keeps the chart, or a part of it, from being answered. */
     public List<ChartProblem> problems() {
         return problems;
@@ -127,8 +137,11 @@ public final class LiveAnswers implements AutoCloseable {
     }
 
     private void fileChanged(IFile file) {
-        if (refersTo(file) && documents.cameOrWent(file)) {
-            documentsChanged();
+        if (refersTo(file)) {
+            if (documents.cameOrWent(file)) {
+                documentsChanged();
+            }
+            listeners.forEach(AnswersListener::documentsSaved);
         }
     }
 
@@ -167,6 +180,7 @@ public final class LiveAnswers implements AutoCloseable {
         shown = solved;
         stale = false;
         listeners.forEach(listener -> listener.answered(solved, onlyChanges));
+        chart().ifPresent(chart -> signOff.answered(chart, solved));
         listeners.forEach(AnswersListener::answersChanged);
     }
 
@@ -188,6 +202,7 @@ public final class LiveAnswers implements AutoCloseable {
         if (live != null) {
             live.close();
         }
+        signOff.close();
         documents.close();
         solver.shutdownNow();
     }

@@ -12,25 +12,31 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.swt.widgets.ToolItem;
 import org.ferrule.chart.look.VerdictLook;
 import org.ferrule.ui.fit.answer.VerdictImages;
+import org.ferrule.ui.fit.beside.SidePart;
 import org.ferrule.ui.fit.matrix.MatrixContent;
 import org.ferrule.ui.fit.matrix.MatrixTable;
 import org.ferrule.ui.fit.matrix.Side;
-import org.ferrule.ui.fit.matrix.Zoom;
 
 /** The bar above the matrix: filters by words and by verdict, which are the legend too, and the size of cells. */
 final class MatrixBar {
 
     private static final int FILTER_WIDTH = 60;
+    private static final int LEAST_FILTER = 170;
 
     private final Map<Side, Text> filters = new EnumMap<>(Side.class);
     private final Map<VerdictLook, ToolItem> looks = new EnumMap<>(VerdictLook.class);
     private final Composite control;
+    private final ViewTools tools;
+    private final ToolBar legend;
+    private boolean wrapped;
     private MatrixTable table;
 
     MatrixBar(Composite parent) {
@@ -41,18 +47,25 @@ final class MatrixBar {
         for (Side side : Side.values()) {
             filters.put(side, filter(side));
         }
-        addLooks();
-        addZoom();
+        legend = addLooks();
+        tools = new ViewTools(control);
+        control.addListener(SWT.Resize, event -> wrap());
     }
 
     /** Connects the bar with the matrix that it is for. */
-    void connect(MatrixTable matrix) {
+    void connect(MatrixTable matrix, SidePart side, Runnable showNextChanges) {
         table = matrix;
+        tools.connect(matrix, side, showNextChanges);
+    }
+
+    /** Opens what stands beside the matrix, or folds it away. */
+    void showBeside(boolean shown) {
+        tools.showBeside(shown);
     }
 
     private Text filter(Side side) {
         Text text = new Text(control, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
-        text.setMessage("Find " + side.word());
+        text.setMessage("Only " + side.word() + "s with");
         text.setToolTipText("Show only lines in whose head all these words occur");
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(FILTER_WIDTH, SWT.DEFAULT)
                 .applyTo(text);
@@ -64,7 +77,7 @@ final class MatrixBar {
         return text;
     }
 
-    private void addLooks() {
+    private ToolBar addLooks() {
         ToolBar bar = new ToolBar(control, SWT.FLAT | SWT.RIGHT);
         bar.setBackground(control.getBackground());
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).applyTo(bar);
@@ -78,31 +91,30 @@ final class MatrixBar {
             item.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> want(look, item)));
             looks.put(look, item);
         }
+        return bar;
+    }
+
+    /** Where there is not room enough in one row, the verdicts get a row of their own. */
+    private void wrap() {
+        int needed = legend.computeSize(SWT.DEFAULT, SWT.DEFAULT).x + tools.width() + 2 * LEAST_FILTER;
+        boolean narrow = control.getSize().x < needed;
+        if (narrow != wrapped) {
+            wrapped = narrow;
+            ((GridLayout) control.getLayout()).numColumns = narrow ? 3 : 4;
+            ((GridData) legend.getLayoutData()).horizontalSpan = narrow ? 3 : 1;
+            if (narrow) {
+                legend.moveBelow(null);
+            } else {
+                legend.moveAbove(tools.control());
+            }
+            control.getParent().layout(true, true);
+        }
     }
 
     private void want(VerdictLook look, ToolItem item) {
         if (table.content().want(look, item.getSelection())) {
             table.refresh();
         }
-    }
-
-    private void addZoom() {
-        ToolBar bar = new ToolBar(control, SWT.FLAT);
-        bar.setBackground(control.getBackground());
-        addZoom(bar, "\u2212", "Smaller cells", -1);
-        addZoom(bar, "+", "Larger cells", 1);
-    }
-
-    private void addZoom(ToolBar bar, String text, String tooltip, int step) {
-        ToolItem item = new ToolItem(bar, SWT.PUSH);
-        item.setText(text);
-        item.setToolTipText(tooltip);
-        item.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
-            int next = table.zoom().ordinal() + step;
-            if (next >= 0 && next < Zoom.values().length) {
-                table.zoom(Zoom.values()[next]);
-            }
-        }));
     }
 
     /** Shows how many cells have each look. */
@@ -117,7 +129,13 @@ final class MatrixBar {
         }
         if (changed) {
             control.layout(true, true);
+            wrap();
         }
+    }
+
+    /** Shows the tools as the matrix stands. */
+    void showTools() {
+        tools.refresh();
     }
 
     /** Shows the filters as they stand after they were taken back. */

@@ -5,8 +5,11 @@
 
 package org.ferrule.ui.fit.chart;
 
+import java.util.Optional;
+
 import org.eclipse.core.resources.IFile;
 import org.eclipse.jface.action.Action;
+import org.eclipse.jface.action.IAction;
 import org.eclipse.jface.action.IMenuManager;
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.action.Separator;
@@ -15,8 +18,11 @@ import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.statushandlers.StatusManager;
 import org.ferrule.engine.chart.LumenReference;
+import org.ferrule.model.Grouping;
+import org.ferrule.ui.document.DeviceReference;
 import org.ferrule.ui.document.DocumentFiles;
 import org.ferrule.ui.document.DocumentSession;
+import org.ferrule.ui.edit.CompareProfiles;
 import org.ferrule.ui.edit.Reveal;
 import org.ferrule.ui.fit.matrix.MatrixLine;
 import org.ferrule.ui.fit.matrix.MatrixTable;
@@ -50,14 +56,48 @@ final class MatrixMenu {
         for (Side side : Side.values()) {
             int position = table.positionAt(side, at.x, at.y);
             if (position >= 0) {
-                addLine(menu, side, table.content().axis(side).line(position));
+                addLine(menu, side, position);
             }
         }
         for (Side side : Side.values()) {
             addHidden(menu, side);
+            menu.add(grouping(side));
         }
+        menu.add(action("Exchange rows and columns", table::transpose));
         menu.add(action("Stand as in the chart, without filters", this::asInChart));
-        menu.add(action("Copy", () -> CopyHandling.copy(table)));
+        menu.add(action("Copy", () -> CellCopy.copy(table)));
+    }
+
+    private IMenuManager grouping(Side side) {
+        MenuManager groups = new MenuManager("Group " + side.word() + "s");
+        LineGrouping grouping = new LineGrouping(session, side);
+        for (Grouping by : Grouping.values()) {
+            Action action = action(by == Grouping.NONE ? "Not at all" : "By " + by.getLiteral(), () -> grouping.by(by));
+            action.setChecked(grouping.now() == by);
+            action.setEnabled(session.editable());
+            groups.add(action);
+        }
+        groups.add(new Separator());
+        groups.add(action("Fold all", () -> foldAll(side, true)));
+        groups.add(action("Unfold all", () -> foldAll(side, false)));
+        return groups;
+    }
+
+    private void foldAll(Side side, boolean fold) {
+        table.content().foldAll(side, fold);
+        table.refresh();
+    }
+
+    private void addLine(IMenuManager menu, Side side, int position) {
+        MatrixLine line = table.content().axis(side).line(position);
+        if (!line.head().group().isEmpty()) {
+            boolean folded = table.content().axis(side).isFolded(position);
+            menu.add(action((folded ? "Unfold " : "Fold ") + line.head().group(), () -> table.fold(side, position)));
+        }
+        if (!table.content().axis(side).isFolded(position)) {
+            addLine(menu, side, line);
+        }
+        menu.add(new Separator());
     }
 
     private void addLine(IMenuManager menu, Side side, MatrixLine line) {
@@ -65,7 +105,9 @@ final class MatrixMenu {
         Action hide = action("Hide " + line.head().title(), () -> hidden.hide(side, line));
         hide.setEnabled(session.editable());
         menu.add(hide);
-        menu.add(new Separator());
+        boolean pinned = table.content().isPinned(side, line.key());
+        menu.add(action((pinned ? "Unpin " : "Pin ") + line.head().title(), () -> table.pin(side, line.key())));
+        menu.add(new CompareProfiles(() -> reference(line).stream().toList()));
     }
 
     private void addHidden(IMenuManager menu, Side side) {
@@ -79,10 +121,14 @@ final class MatrixMenu {
     }
 
     private void open(MatrixLine line) {
+        reference(line).ifPresent(device -> open(device.library(), "devices[" + device.id() + "]"));
+    }
+
+    private Optional<DeviceReference> reference(MatrixLine line) {
         String reference = LumenReference.parse(line.key()).device();
         int mark = reference.indexOf('!');
-        DocumentFiles.resolve(session.file(), reference.substring(0, mark)).filter(IFile::exists)
-                .ifPresent(file -> open(file, "devices[" + reference.substring(mark + 1) + "]"));
+        return DocumentFiles.resolve(session.file(), reference.substring(0, mark)).filter(IFile::exists)
+                .map(file -> new DeviceReference(file, reference.substring(mark + 1)));
     }
 
     private static void open(IFile file, String path) {
@@ -100,7 +146,7 @@ final class MatrixMenu {
     }
 
     private static Action action(String text, Runnable work) {
-        return new Action(text.replace("&", "&&")) {
+        return new Action(text.replace("&", "&&"), IAction.AS_UNSPECIFIED) {
             @Override
             public void run() {
                 work.run();

@@ -7,14 +7,24 @@ package org.ferrule.ui.fit.chart;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.forms.IManagedForm;
 import org.ferrule.engine.chart.SolvedChart;
 import org.ferrule.ui.Services;
+import org.ferrule.ui.document.DocumentChange;
 import org.ferrule.ui.edit.DocumentPage;
 import org.ferrule.ui.fit.answer.PairSelectionProvider;
+import org.ferrule.ui.fit.beside.SidePart;
+import org.ferrule.ui.fit.card.CellCard;
 import org.ferrule.ui.fit.matrix.MatrixContent;
+import org.ferrule.ui.fit.matrix.MatrixState;
 import org.ferrule.ui.fit.matrix.MatrixTable;
+import org.ferrule.ui.fit.proposal.LibraryDevices;
+import org.ferrule.ui.fit.proposal.ReferencePickers;
+import org.ferrule.ui.fit.setup.ConditionSection;
+import org.ferrule.ui.fit.signoff.SignOffSection;
 import org.ferrule.ui.preferences.UnitPreferences;
 
 /** The page with the live matrix. */
@@ -32,7 +42,14 @@ public final class MatrixPage extends DocumentPage implements AnswersListener {
     private final LiveAnswers answers;
     private MatrixTable table;
     private MatrixBar bar;
+    private SearchBar search;
+    private ChangeWatch changes;
+    private ChangeStrip changeStrip;
     private ProblemStrip problems;
+    private SidePart side;
+    private CellCard card;
+    private SignOffStrip signed;
+    private SignOffSection signOff;
 
     MatrixPage(FitChartEditor editor) {
         super(editor, ID, "Matrix");
@@ -44,15 +61,67 @@ public final class MatrixPage extends DocumentPage implements AnswersListener {
         Composite body = form.getForm().getBody();
         GridLayoutFactory.fillDefaults().margins(8, 6).spacing(0, 6).applyTo(body);
         problems = new ProblemStrip(body, form.getToolkit());
+        changeStrip = new ChangeStrip(body, form.getToolkit(), () -> changes.show(ChangeBase.NONE));
+        signed = new SignOffStrip(body, form.getToolkit(), this::showChanges);
         bar = new MatrixBar(body);
-        table = new MatrixTable(body, content);
-        GridDataFactory.fillDefaults().grab(true, true).hint(LEAST_HEIGHT, LEAST_HEIGHT).applyTo(table.control());
-        bar.connect(table);
-        table.onSelect(() -> selection.select(table.selected()));
+        search = new SearchBar(body);
+        SashForm parts = new SashForm(body, SWT.HORIZONTAL | SWT.SMOOTH);
+        form.getToolkit().adapt(parts);
+        GridDataFactory.fillDefaults().grab(true, true).hint(LEAST_HEIGHT, LEAST_HEIGHT).applyTo(parts);
+        table = new MatrixTable(parts, content);
+        side = new SidePart(parts, form.getToolkit());
+        addConditions();
+        signOff = new SignOffSection(session(), answers, side.managed(), side.body(), this::reveal);
+        bar.connect(table, side, this::showNextChanges);
+        search.connect(table);
+        changes = new ChangeWatch(session(), answers, table, this::changesShown);
+        table.onSelect(() -> selection.select(table.selectedPairs()));
         new MatrixMenu(table, bar, session()).install();
-        new CopyHandling(getSite(), table).install();
+        table.onMove(new LineMoves(session(), table));
+        card = new CellCard(table);
+        new MatrixActs(this, session()).install(getSite());
         getSite().setSelectionProvider(selection);
         follow();
+    }
+
+    /** Returns the bar above the matrix. */
+    MatrixBar bar() {
+        return bar;
+    }
+
+    /** Returns the bar in which a device is searched. */
+    SearchBar search() {
+        return search;
+    }
+
+    /** Returns what restricts the matrix to what has changed. */
+    ChangeWatch changes() {
+        return changes;
+    }
+
+    private void showNextChanges() {
+        changes.showNext();
+    }
+
+    private void changesShown() {
+        changeStrip.show(changes.base(), content.changes());
+        bar.showTools();
+    }
+
+    /** Returns what of the look of the matrix the chart has no place for. */
+    MatrixState state() {
+        return new MatrixState(content);
+    }
+
+    /** Returns the card that explains a cell. */
+    public CellCard card() {
+        return card;
+    }
+
+    private void addConditions() {
+        LibraryDevices devices = ((FitChartEditor) getEditor()).devices();
+        ReferencePickers pickers = new ReferencePickers(devices, session().file(), getSite().getShell());
+        side.add(ConditionSection.create(session(), side.managed(), side.body(), devices, pickers));
     }
 
     private void follow() {
@@ -64,6 +133,33 @@ public final class MatrixPage extends DocumentPage implements AnswersListener {
         });
         answers.shown().ifPresent(solved -> answered(solved, false));
         answersChanged();
+        signedChanged();
+    }
+
+    private void showChanges() {
+        bar.showBeside(true);
+        signOff.setFocus();
+    }
+
+    @Override
+    public void signedChanged() {
+        signed.show(answers.signed());
+        changes.refresh();
+    }
+
+    /** Returns what is said of the changes to which the matrix is restricted; empty while all lines are shown. */
+    public String changesText() {
+        return changeStrip.text();
+    }
+
+    /** Returns what the head of the matrix says of the sign-off; empty where there is none. */
+    public String signedText() {
+        return signed.text();
+    }
+
+    /** Returns the section in which the chart is signed off. */
+    public SignOffSection signOff() {
+        return signOff;
     }
 
     private void unitsChanged() {
@@ -79,6 +175,17 @@ public final class MatrixPage extends DocumentPage implements AnswersListener {
         return table;
     }
 
+    /** Returns what stands beside the matrix. */
+    public SidePart side() {
+        return side;
+    }
+
+    @Override
+    public void documentChanged(DocumentChange change) {
+        super.documentChanged(change);
+        side.refresh();
+    }
+
     @Override
     public void setFocus() {
         table.control().setFocus();
@@ -88,6 +195,18 @@ public final class MatrixPage extends DocumentPage implements AnswersListener {
     public void answered(SolvedChart solved, boolean onlyChanges) {
         table.show(solved, onlyChanges);
         bar.showCounts(content);
+        changes.refresh();
+    }
+
+    @Override
+    public void stateChanged() {
+        super.stateChanged();
+        changes.refresh();
+    }
+
+    @Override
+    public void documentsSaved() {
+        changes.refresh();
     }
 
     @Override

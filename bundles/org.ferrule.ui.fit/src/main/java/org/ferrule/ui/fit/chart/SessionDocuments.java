@@ -11,11 +11,14 @@ import org.eclipse.core.resources.IFile;
 import org.ferrule.engine.live.ChartDocuments;
 import org.ferrule.model.DeviceLibrary;
 import org.ferrule.model.RuleSet;
+import org.ferrule.ui.document.DocumentFiles;
+import org.ferrule.ui.document.DocumentSession;
 import org.ferrule.ui.document.HeldDocuments;
 
 /** The documents that a chart refers to, as their own editors show them. */
 public final class SessionDocuments implements ChartDocuments, AutoCloseable {
 
+    private final IFile from;
     private final HeldDocuments held;
 
     /**
@@ -25,6 +28,7 @@ public final class SessionDocuments implements ChartDocuments, AutoCloseable {
      * @param replaced is run when one of them was replaced by another
      */
     public SessionDocuments(IFile from, Runnable replaced) {
+        this.from = from;
         held = new HeldDocuments(from, change -> {
             if (change.reloaded()) {
                 replaced.run();
@@ -40,6 +44,12 @@ public final class SessionDocuments implements ChartDocuments, AutoCloseable {
     @Override
     public Optional<RuleSet> rules(String path) {
         return held.find(path, RuleSet.class);
+    }
+
+    /** Tells whether a document has changes that are not stored. */
+    public boolean unsaved(String path) {
+        return DocumentFiles.resolve(from, path).filter(IFile::exists).flatMap(held::session)
+                .filter(DocumentSession::dirty).isPresent();
     }
 
     /** Tells whether the file is there, but was missing when it was looked for, or the other way round. */

@@ -5,9 +5,12 @@
 
 package org.ferrule.ui.fit.grounds;
 
+import java.util.List;
 import java.util.Optional;
 
+import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.ISelectionListener;
 import org.eclipse.ui.IWorkbenchPage;
@@ -15,46 +18,69 @@ import org.eclipse.ui.part.ViewPart;
 import org.ferrule.ui.Services;
 import org.ferrule.ui.fit.answer.AnswerPanel;
 import org.ferrule.ui.fit.answer.AskedPair;
+import org.ferrule.ui.fit.answer.ComparedPairs;
 import org.ferrule.ui.fit.answer.PairSelectionProvider;
 import org.ferrule.ui.preferences.UnitPreferences;
 
-/** Explains the answer about the pair that is selected anywhere in the window. */
+/** Explains the answer about the pair that is selected anywhere in the window; several are compared side by side. */
 public final class GroundsView extends ViewPart {
 
     private static final String NOTHING = "Select a cell of a fit chart to see on what its answer rests.";
 
     private final UnitPreferences units = Services.get(UnitPreferences.class);
     private final Runnable unitFollower = this::unitsChanged;
-    private final ISelectionListener follower = (part, selection) -> PairSelectionProvider.pairIn(selection)
-            .ifPresent(this::show);
+    private final StackLayout stack = new StackLayout();
+    private final ISelectionListener follower = (part, selection) -> show(PairSelectionProvider.pairsIn(selection));
     private AnswerPanel panel;
+    private ComparedPairs compared;
     private Display display;
 
     @Override
     public void createPartControl(Composite parent) {
         display = parent.getDisplay();
+        parent.setLayout(stack);
         panel = new AnswerPanel(parent);
+        compared = new ComparedPairs(parent);
+        stack.topControl = panel.control();
         panel.clear(NOTHING);
         IWorkbenchPage page = getSite().getPage();
         page.addSelectionListener(follower);
         units.addListener(unitFollower);
-        selectedInEditor(page).ifPresent(this::show);
+        show(selectedInEditor(page));
     }
 
     /** A view that opens late shows what is selected already. */
-    private static Optional<AskedPair> selectedInEditor(IWorkbenchPage page) {
+    private static List<AskedPair> selectedInEditor(IWorkbenchPage page) {
         return Optional.ofNullable(page.getActiveEditor()).map(editor -> editor.getSite().getSelectionProvider())
-                .flatMap(provider -> PairSelectionProvider.pairIn(provider.getSelection()));
+                .map(provider -> PairSelectionProvider.pairsIn(provider.getSelection())).orElse(List.of());
     }
 
-    private void show(AskedPair pair) {
-        panel.show(pair);
+    /** One pair is explained, several are compared; what is no pair changes nothing. */
+    private void show(List<AskedPair> pairs) {
+        if (pairs.size() == 1) {
+            panel.show(pairs.get(0));
+            bringUp(panel.control());
+        } else if (pairs.size() > 1) {
+            compared.show(pairs.subList(0, Math.min(pairs.size(), ComparedPairs.MOST)));
+            bringUp(compared.control());
+        }
+    }
+
+    private void bringUp(Control wanted) {
+        if (stack.topControl != wanted) {
+            stack.topControl = wanted;
+            wanted.getParent().layout();
+        }
+    }
+
+    private boolean compares() {
+        return stack.topControl == compared.control();
     }
 
     private void unitsChanged() {
         display.asyncExec(() -> {
             if (!panel.control().isDisposed()) {
-                panel.shown().ifPresent(this::show);
+                show(compares() ? compared.shown() : panel.shown().stream().toList());
             }
         });
     }
@@ -64,9 +90,18 @@ public final class GroundsView extends ViewPart {
         return panel;
     }
 
+    /** Returns what is compared, for those who want to look at it. */
+    public ComparedPairs compared() {
+        return compared;
+    }
+
     @Override
     public void setFocus() {
-        panel.setFocus();
+        if (compares()) {
+            compared.setFocus();
+        } else {
+            panel.setFocus();
+        }
     }
 
     @Override

@@ -22,7 +22,8 @@ final class CellMeasures {
     static final int EDGE = 3;
     private static final int HEAD_LINES = 5;
     private static final int TURNED_HEAD = 19;
-    private static final int OUTER_HEAD = 36;
+    private static final int ROW_HEAD = 36;
+    private static final int LEAST_ROW_HEAD = 15;
     private static final float LARGER = 1.35f;
     private static final String WIDEST_NUMBER = "-0.0000 mm";
 
@@ -70,6 +71,10 @@ final class CellMeasures {
         return line;
     }
 
+    int letter() {
+        return letter;
+    }
+
     /** The size of the shape. */
     int glyph() {
         return zoom.saysWords() ? line : Math.round(line * 0.8f);
@@ -88,11 +93,14 @@ final class CellMeasures {
         return (zoom.saysWords() ? 2 * line : line) + 2 * EDGE;
     }
 
-    /** The room of the heads across the lines of a side. */
-    int headRoom(Side side) {
-        if (side == Side.OUTER) {
-            return OUTER_HEAD * letter + 2 * PADDING;
-        }
+    /** The width of the heads of rows in a table of a width: where that is small, they leave room for cells. */
+    int rowHeadRoom(int tableWidth) {
+        int letters = Math.max(LEAST_ROW_HEAD, Math.min(ROW_HEAD, tableWidth / 3 / letter));
+        return letters * letter + 2 * PADDING;
+    }
+
+    /** The height of the heads of columns. */
+    int columnHeadRoom() {
         return zoom.saysWords() ? HEAD_LINES * line + 2 * PADDING : TURNED_HEAD * letter + 2 * PADDING;
     }
 

@@ -7,6 +7,7 @@ package org.ferrule.ui.fit.matrix;
 
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 import org.eclipse.swt.widgets.Display;
 import org.ferrule.fit.matrix.CellChanges;
@@ -55,8 +56,13 @@ final class CellStates {
 
     /** Whether the cell that is shown at a position has just changed. */
     boolean justChanged(int column, int row) {
-        return !changed.isEmpty() && changed.contains(
-                new Place(content.axis(Side.OUTER).index(row), content.axis(Side.INNER).index(column)));
+        if (changed.isEmpty() || row >= content.rows().size() || column >= content.columns().size()) {
+            return false;
+        }
+        boolean turned = content.rowSide() == Side.INNER;
+        int[] outer = content.axis(Side.OUTER).indexes(turned ? column : row);
+        int[] inner = content.axis(Side.INNER).indexes(turned ? row : column);
+        return IntStream.of(outer).anyMatch(o -> IntStream.of(inner).anyMatch(i -> changed.contains(new Place(o, i))));
     }
 
     /** Shows that another answer is awaited, if it lets itself be awaited. */

@@ -6,6 +6,7 @@
 package org.ferrule.ui.fit.matrix;
 
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 
 import org.eclipse.nebula.widgets.nattable.config.IConfigRegistry;
@@ -17,24 +18,32 @@ import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.graphics.Transform;
 
-/** Paints the heads of the lines of one side, and of their groups. */
+/** Paints the heads of rows or of columns, and of their groups. */
 final class HeadCells extends AbstractCellPainter {
 
     private static final int PAD = CellMeasures.PADDING;
 
-    private final Side side;
+    private final boolean rows;
     private final MatrixContent content;
     private final CellMeasures measures;
     private final Supplier<Rectangle> visible;
+    private final SumPainter sums;
+    private final Predicate<ILayerCell> isSum;
 
     /**
      * Creates a painter.
      *
+     * @param rows whether they are heads of rows, and not of columns
+     * @param sums paints the sums of lines
+     * @param isSum tells of a cell of the table whether it is the sum of a line
      * @param visible the part of the table in which cells scroll
      */
-    HeadCells(Side side, MatrixContent content, CellMeasures measures, Supplier<Rectangle> visible) {
+    HeadCells(boolean rows, MatrixContent content, CellMeasures measures, SumPainter sums,
+            Predicate<ILayerCell> isSum, Supplier<Rectangle> visible) {
+        this.isSum = isSum;
+        this.sums = sums;
         this.visible = visible;
-        this.side = side;
+        this.rows = rows;
         this.content = content;
         this.measures = measures;
     }
@@ -44,18 +53,26 @@ final class HeadCells extends AbstractCellPainter {
         boolean selected = cell.getDisplayMode().equals(DisplayMode.SELECT);
         gc.setBackground(HeadColours.ground(selected));
         gc.fillRectangle(bounds);
-        if (cell.getDataValue() instanceof MatrixLine line) {
+        if (isSum.test(cell)) {
+            sums.paint(gc, bounds, content.sum(side(), rows ? cell.getRowIndex() : cell.getColumnIndex()));
+        } else if (cell.getDataValue() instanceof MatrixLine line) {
             line(gc, bounds, line);
         } else if (cell.getDataValue() != null) {
-            group(gc, seen(bounds), String.valueOf(cell.getDataValue()));
+            group(gc, seen(bounds), named(String.valueOf(cell.getDataValue())));
         }
     }
 
+    /** With a sign that tells whether the group is folded. */
+    private String named(String group) {
+        MatrixAxis axis = rows ? content.rows() : content.columns();
+        return (axis.folded().contains(group) ? "\u25b8 " : "\u25be ") + group;
+    }
+
     private void line(GC gc, Rectangle bounds, MatrixLine line) {
-        boolean turned = side == Side.INNER && measures.turnsHeads();
+        boolean turned = !rows && measures.turnsHeads();
         if (turned) {
             turned(gc, bounds, area -> oneLine(gc, area, line));
-        } else if (side == Side.INNER) {
+        } else if (!rows) {
             wrapped(gc, bounds, line);
         } else if (measures.turnsHeads()) {
             oneLine(gc, bounds, line);
@@ -107,7 +124,7 @@ final class HeadCells extends AbstractCellPainter {
     /** The part of a group's head that is not scrolled off: there its name can be read. */
     private Rectangle seen(Rectangle bounds) {
         Rectangle room = visible.get();
-        Rectangle lines = side == Side.OUTER ? new Rectangle(bounds.x, room.y, bounds.width, room.height)
+        Rectangle lines = rows ? new Rectangle(bounds.x, room.y, bounds.width, room.height)
                 : new Rectangle(room.x, bounds.y, room.width, bounds.height);
         return bounds.intersection(lines);
     }
@@ -115,7 +132,7 @@ final class HeadCells extends AbstractCellPainter {
     private void group(GC gc, Rectangle bounds, String name) {
         gc.setForeground(HeadColours.text());
         gc.setFont(measures.bold());
-        if (side == Side.OUTER) {
+        if (rows) {
             turned(gc, bounds, area -> group(gc, area, name, true));
         } else {
             group(gc, bounds, name, false);
@@ -128,9 +145,19 @@ final class HeadCells extends AbstractCellPainter {
         gc.drawText(text, x, area.y + (area.height - measures.line()) / 2, SWT.DRAW_TRANSPARENT);
     }
 
+    private Side side() {
+        return rows ? content.rowSide() : content.rowSide().other();
+    }
+
     private String title(MatrixLine line) {
-        return content.sort().filter(sort -> sort.by() == side && sort.key().equals(line.key()))
-                .map(sort -> sort.bestFirst() ? "\u25bc " : "\u25b2 ").orElse("") + line.head().title();
+        Side side = side();
+        String pin = content.isPinned(side, line.key()) ? "\u2302 " : "";
+        return pin + content.sort().filter(sort -> sort.by() == side && sort.key().equals(line.key()))
+                .map(sort -> arrow(sort.bestFirst())).orElse("") + line.head().title();
+    }
+
+    static String arrow(boolean bestFirst) {
+        return bestFirst ? "\u25bc " : "\u25b2 ";
     }
 
     /** Turns the graphics so that text runs upward; the area is given as it lies then. */
@@ -150,11 +177,11 @@ final class HeadCells extends AbstractCellPainter {
 
     @Override
     public int getPreferredWidth(ILayerCell cell, GC gc, IConfigRegistry registry) {
-        return side == Side.OUTER ? measures.headRoom(side) : measures.cellWidth();
+        return measures.cellWidth();
     }
 
     @Override
     public int getPreferredHeight(ILayerCell cell, GC gc, IConfigRegistry registry) {
-        return side == Side.OUTER ? measures.cellHeight() : measures.headRoom(side);
+        return rows ? measures.cellHeight() : measures.columnHeadRoom();
     }
 }

@@ -10,7 +10,7 @@ import org.eclipse.nebula.widgets.nattable.ui.binding.UiBindingRegistry;
 import org.eclipse.nebula.widgets.nattable.ui.matcher.MouseEventMatcher;
 import org.eclipse.swt.SWT;
 
-/** A click on a head sorts by its line. */
+/** A click on a head sorts by its line, one on the head of a group folds it; a head that is dragged moves its line. */
 final class MatrixBindings extends AbstractUiBindingConfiguration {
 
     private final MatrixTable matrix;
@@ -21,9 +21,17 @@ final class MatrixBindings extends AbstractUiBindingConfiguration {
 
     @Override
     public void configureUiBindings(UiBindingRegistry bindings) {
-        bindings.registerFirstMouseDownBinding(MouseEventMatcher.columnHeaderLeftClick(SWT.NONE),
-                (table, event) -> matrix.sortAt(Side.INNER, event.x, event.y));
-        bindings.registerFirstMouseDownBinding(MouseEventMatcher.rowHeaderLeftClick(SWT.NONE),
-                (table, event) -> matrix.sortAt(Side.OUTER, event.x, event.y));
+        bindings.registerFirstSingleClickBinding(MouseEventMatcher.columnHeaderLeftClick(SWT.NONE),
+                (table, event) -> matrix.sortAt(matrix.side(false), event.x, event.y));
+        bindings.registerFirstSingleClickBinding(MouseEventMatcher.rowHeaderLeftClick(SWT.NONE),
+                (table, event) -> matrix.sortAt(matrix.side(true), event.x, event.y));
+        bindings.registerFirstSingleClickBinding(MouseEventMatcher.columnGroupHeaderLeftClick(SWT.NONE),
+                (table, event) -> matrix.foldAt(matrix.side(false), event.x, event.y));
+        bindings.registerFirstSingleClickBinding(MouseEventMatcher.rowGroupHeaderLeftClick(SWT.NONE),
+                (table, event) -> matrix.foldAt(matrix.side(true), event.x, event.y));
+        bindings.registerFirstMouseDragMode(MouseEventMatcher.columnHeaderLeftClick(SWT.NONE),
+                new LineDrag(matrix, false));
+        bindings.registerFirstMouseDragMode(MouseEventMatcher.rowHeaderLeftClick(SWT.NONE),
+                new LineDrag(matrix, true));
     }
 }

@@ -8,6 +8,7 @@ package org.ferrule.ui.fit.matrix;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -26,6 +27,11 @@ public final class MatrixContent {
     private final Map<Side, MatrixAxis> axes = new EnumMap<>(Side.class);
     private final Set<VerdictLook> wanted = EnumSet.allOf(VerdictLook.class);
     private final LookCounts counts = new LookCounts();
+    private final LineSums sums = new LineSums();
+    private final Map<Side, Boolean> bySums = new EnumMap<>(Side.class);
+    private boolean showsSums;
+    private Side rowSide = Side.OUTER;
+    private ShownChanges changes;
     private MatrixSort sort;
     private SolvedChart solved;
 
@@ -46,15 +52,68 @@ public final class MatrixContent {
         return Optional.ofNullable(solved);
     }
 
+    /** Returns which side stands in the rows. */
+    public Side rowSide() {
+        return rowSide;
+    }
+
+    /** Exchanges rows and columns. */
+    public void transpose() {
+        rowSide = rowSide.other();
+    }
+
+    /** Returns the side that stands in the rows. */
+    public MatrixAxis rows() {
+        return axis(rowSide);
+    }
+
+    /** Returns the side that stands in the columns. */
+    public MatrixAxis columns() {
+        return axis(rowSide.other());
+    }
+
+    /** Where a position is shown, counted along a side. */
+    private int along(Side side, int row, int column) {
+        return side == rowSide ? row : column;
+    }
+
     /** Returns the cell that is shown at a position. */
     public FitCell cell(int row, int column) {
-        return solved.matrix().cell(axis(Side.OUTER).index(row), axis(Side.INNER).index(column));
+        return solved.matrix().cell(axis(Side.OUTER).index(along(Side.OUTER, row, column)),
+                axis(Side.INNER).index(along(Side.INNER, row, column)));
+    }
+
+    /** Tells whether a single pair is shown at a position, and no group. */
+    public boolean isSingle(int row, int column) {
+        return row < rows().size() && column < columns().size() && !rows().isFolded(row)
+                && !columns().isFolded(column);
+    }
+
+    /** Returns what is shown at a position: a cell, or the sum of those that are folded there. */
+    Object value(int row, int column) {
+        return isSingle(row, column) ? cell(row, column) : sumAt(row, column);
+    }
+
+    /** Returns the sum of the verdicts at a position, where a group is folded. */
+    public VerdictSum sumAt(int row, int column) {
+        VerdictSum sum = new VerdictSum();
+        for (int outer : axis(Side.OUTER).indexes(along(Side.OUTER, row, column))) {
+            for (int inner : axis(Side.INNER).indexes(along(Side.INNER, row, column))) {
+                sum.add(solved.matrix().in(outer, inner).verdict(), 1);
+            }
+        }
+        return sum;
+    }
+
+    /** Returns the pair at a position; nothing where no single pair is shown. */
+    public Optional<AskedPair> pairAt(int row, int column) {
+        return isSingle(row, column) ? Optional.of(pair(row, column)) : Optional.empty();
     }
 
     /** Returns the question that is asked at a position with its whole answer, which is worked out now. */
     public AskedPair pair(int row, int column) {
-        int outer = axis(Side.OUTER).index(row);
-        int inner = axis(Side.INNER).index(column);
+        int outer = axis(Side.OUTER).index(along(Side.OUTER, row, column));
+        int inner = axis(Side.INNER).index(along(Side.INNER, row, column));
         MatrixQuestion asked = solved.matrix().question();
         return new AskedPair(asked.question(outer, inner), solved.matrix().answer(outer, inner), asked.solver());
     }
@@ -70,8 +129,14 @@ public final class MatrixContent {
         others |= axis(Side.INNER).replace(MatrixLines.of(next.chart(), Side.INNER));
         if (onlyChanges && !others) {
             counts.follow(next.matrix());
+            if (showsSums) {
+                sums.bring(next.matrix());
+            } else {
+                sums.forget();
+            }
         } else {
             counts.count(next.matrix());
+            sums.forget();
         }
         return arrange() || others;
     }
@@ -101,16 +166,140 @@ public final class MatrixContent {
     /** Sorts by a line: best first, then worst first, then as in the chart again. */
     public boolean sortBy(Side side, int position) {
         String key = axis(side).line(position).key();
+        if (FoldedGroups.isGroup(key)) {
+            return false;
+        }
         boolean again = sort != null && sort.by() == side && sort.key().equals(key);
+        bySums.remove(side.other());
         sort = !again ? new MatrixSort(side, key, true) : sort.bestFirst() ? new MatrixSort(side, key, false) : null;
         return arrange();
+    }
+
+    /** Tells whether each line shows the sum of its verdicts. */
+    public boolean showsSums() {
+        return showsSums;
+    }
+
+    /** Shows the sum of its verdicts at each line, or not. Without them lines are not sorted by them either. */
+    public void showSums(boolean shown) {
+        showsSums = shown;
+        if (!shown) {
+            bySums.clear();
+            arrange();
+        }
+    }
+
+    /** Returns the sum of the verdicts of a line, given by its position. */
+    public VerdictSum sum(Side side, int position) {
+        VerdictSum sum = new VerdictSum();
+        for (int index : axis(side).indexes(position)) {
+            sum.add(sumOf(side, index));
+        }
+        return sum;
+    }
+
+    private VerdictSum sumOf(Side side, int index) {
+        sums.bring(solved.matrix());
+        return sums.of(side, index);
+    }
+
+    /** Tells whether the lines of a side are sorted by their sums, and best first; nothing if not. */
+    public Optional<Boolean> sortedBySums(Side side) {
+        return Optional.ofNullable(bySums.get(side));
+    }
+
+    /** Sorts the lines of a side by their sums: best first, then worst first, then as in the chart again. */
+    public boolean sortBySums(Side side) {
+        Boolean now = bySums.get(side);
+        if (now == null) {
+            bySums.put(side, true);
+            sort = sort != null && sort.by() != side ? null : sort;
+        } else if (now) {
+            bySums.put(side, false);
+        } else {
+            bySums.remove(side);
+        }
+        return arrange();
+    }
+
+    /** Folds the group of a line, or unfolds it; tells whether the line belongs to one. */
+    public boolean fold(Side side, int position) {
+        String group = axis(side).line(position).head().group();
+        axis(side).folded().turn(group);
+        arrange();
+        return !group.isEmpty();
+    }
+
+    /** Folds all groups of a side, or none. */
+    public void foldAll(Side side, boolean fold) {
+        axis(side).folded().set(fold ? axis(side).groups() : List.of());
+        arrange();
+    }
+
+    /** Pins a line to the edge, or lets it go. */
+    public void pin(Side side, String key) {
+        axis(side).order().turnPin(key);
+        arrange();
+    }
+
+    /** Tells whether a line is pinned. */
+    public boolean isPinned(Side side, String key) {
+        return axis(side).order().isPinned(key);
+    }
+
+    /** Gives the lines of a side an order of their own, which is not the chart's; an empty one takes it back. */
+    public void order(Side side, List<String> keys) {
+        sort = sort != null && sort.by() != side ? null : sort;
+        bySums.remove(side);
+        axis(side).order().own(keys);
+        arrange();
+    }
+
+    /** Returns the keys of the lines of a side as they are shown, those of folded groups one by one. */
+    public List<String> keysShown(Side side) {
+        return axis(side).keysShown();
+    }
+
+    /** Returns the line of a side with a key, as it is shown. */
+    public Optional<MatrixLine> line(Side side, String key) {
+        OptionalInt position = axis(side).position(key);
+        return position.isPresent() ? Optional.of(axis(side).line(position.getAsInt())) : Optional.empty();
+    }
+
+    /** Tells whether the lines of a side stand in the order of the chart and its groups, and are not sorted. */
+    public boolean isUnsorted(Side side) {
+        return !bySums.containsKey(side) && (sort == null || sort.by() == side);
+    }
+
+    /** Leaves out lines in which nothing has changed; nothing shows all lines again. */
+    public void showOnly(Optional<ShownChanges> wantedChanges) {
+        changes = wantedChanges.orElse(null);
+        arrange();
+    }
+
+    /** Returns the changes to which the matrix is restricted. */
+    public Optional<ShownChanges> changes() {
+        return Optional.ofNullable(changes);
+    }
+
+    /** Says what the cell at a position was, while only changes are shown; nothing where it is as it was. */
+    Optional<String> before(int row, int column) {
+        return changes == null || !isSingle(row, column) ? Optional.empty()
+                : changes.before(axis(Side.OUTER).line(along(Side.OUTER, row, column)).key(),
+                        axis(Side.INNER).line(along(Side.INNER, row, column)).key());
     }
 
     /** Takes back filters and sorting. */
     public boolean asInChart() {
         sort = null;
+        bySums.clear();
         wanted.addAll(EnumSet.allOf(VerdictLook.class));
-        axes.values().forEach(axis -> axis.filter(""));
+        axes.values().forEach(axis -> {
+            axis.filter("");
+            axis.folded().set(List.of());
+            axis.order().own(List.of());
+            axis.order().pin(List.of());
+        });
         return arrange();
     }
 
@@ -120,8 +309,8 @@ public final class MatrixContent {
     }
 
     private boolean arrange() {
-        int[] outer = axis(Side.OUTER).filtered();
-        int[] inner = axis(Side.INNER).filtered();
+        int[] outer = filtered(Side.OUTER);
+        int[] inner = filtered(Side.INNER);
         if (wanted.size() < VerdictLook.values().length) {
             int[] all = inner;
             outer = MatrixAxis.kept(outer, o -> IntStream.of(all).anyMatch(i -> isWanted(o, i)));
@@ -132,11 +321,22 @@ public final class MatrixContent {
         return axis(Side.INNER).show(sorted(Side.INNER, inner)) || changed;
     }
 
+    private int[] filtered(Side side) {
+        MatrixAxis axis = axis(side);
+        return changes == null ? axis.filtered()
+                : MatrixAxis.kept(axis.filtered(), i -> changes.concerns(axis.key(i)));
+    }
+
     private boolean isWanted(int outer, int inner) {
         return wanted.contains(VerdictLook.of(solved.matrix().in(outer, inner)));
     }
 
     private int[] sorted(Side side, int[] indexes) {
+        Boolean bestFirst = bySums.get(side);
+        if (bestFirst != null) {
+            return MatrixAxis.sorted(indexes, Comparator.comparing((Integer i) -> sumOf(side, i),
+                    bestFirst ? VerdictSum.BEST_FIRST : VerdictSum.BEST_FIRST.reversed()));
+        }
         OptionalInt line = sort == null || sort.by() == side ? OptionalInt.empty()
                 : axis(sort.by()).indexOf(sort.key());
         if (line.isEmpty()) {

@@ -5,6 +5,8 @@
 
 package org.ferrule.ui.fit.matrix;
 
+import java.util.function.IntSupplier;
+
 import org.eclipse.nebula.widgets.nattable.data.IDataProvider;
 
 /** Gives the table what stands where: the answers, the heads of a side, or nothing in the corner. Nothing is set. */
@@ -20,21 +22,35 @@ final class MatrixData {
     }
 
     static IDataProvider answers(MatrixContent content) {
-        return provider(content.axis(Side.INNER), content.axis(Side.OUTER),
-                (column, row) -> content.cell(row, column));
+        return provider(() -> content.columns().size(), () -> content.rows().size(),
+                (column, row) -> content.value(row, column));
     }
 
-    static IDataProvider heads(MatrixContent content, Side side) {
-        MatrixAxis axis = content.axis(side);
-        return side == Side.OUTER ? provider(null, axis, (column, row) -> axis.line(row))
-                : provider(axis, null, (column, row) -> axis.line(column));
+    /** The heads of the rows, and beside them their sums where these are shown. */
+    static IDataProvider rowHeads(MatrixContent content) {
+        return provider(() -> depth(content), () -> content.rows().size(),
+                (column, row) -> head(content, content.rowSide(), row, column));
+    }
+
+    /** The heads of the columns, and below them their sums where these are shown. */
+    static IDataProvider columnHeads(MatrixContent content) {
+        return provider(() -> content.columns().size(), () -> depth(content),
+                (column, row) -> head(content, content.rowSide().other(), column, row));
+    }
+
+    private static int depth(MatrixContent content) {
+        return content.showsSums() ? 2 : 1;
+    }
+
+    private static Object head(MatrixContent content, Side side, int position, int depth) {
+        return depth == 0 ? content.axis(side).line(position) : content.sum(side, position);
     }
 
     static IDataProvider corner() {
-        return provider(null, null, (column, row) -> null);
+        return provider(() -> 1, () -> 1, (column, row) -> null);
     }
 
-    private static IDataProvider provider(MatrixAxis columns, MatrixAxis rows, Values values) {
+    private static IDataProvider provider(IntSupplier columns, IntSupplier rows, Values values) {
         return new IDataProvider() {
             @Override
             public Object getDataValue(int column, int row) {
@@ -49,12 +65,12 @@ final class MatrixData {
 
             @Override
             public int getColumnCount() {
-                return columns == null ? 1 : columns.size();
+                return columns.getAsInt();
             }
 
             @Override
             public int getRowCount() {
-                return rows == null ? 1 : rows.size();
+                return rows.getAsInt();
             }
         };
     }

@@ -5,6 +5,11 @@
 
 package org.ferrule.ui.fit.matrix;
 
+import org.eclipse.nebula.widgets.nattable.NatTable;
+import org.eclipse.nebula.widgets.nattable.coordinate.PositionCoordinate;
+import org.eclipse.nebula.widgets.nattable.freeze.CompositeFreezeLayer;
+import org.eclipse.nebula.widgets.nattable.freeze.FreezeHelper;
+import org.eclipse.nebula.widgets.nattable.freeze.FreezeLayer;
 import org.eclipse.nebula.widgets.nattable.grid.layer.ColumnHeaderLayer;
 import org.eclipse.nebula.widgets.nattable.grid.layer.CornerLayer;
 import org.eclipse.nebula.widgets.nattable.grid.layer.GridLayer;
@@ -23,12 +28,14 @@ final class MatrixLayers {
 
     private final MatrixContent content;
     private final DataLayer answers;
-    private final DataLayer outerHeads;
-    private final DataLayer innerHeads;
+    private final DataLayer rowHeads;
+    private final DataLayer columnHeads;
     private final SelectionLayer selection;
     private final ViewportLayer viewport;
-    private final RowGroupHeaderLayer outerGroups;
-    private final ColumnGroupHeaderLayer innerGroups;
+    private final FreezeLayer pinned;
+    private final CompositeFreezeLayer body;
+    private final RowGroupHeaderLayer rowGroups;
+    private final ColumnGroupHeaderLayer columnGroups;
     private final GridLayer grid;
 
     MatrixLayers(MatrixContent content) {
@@ -37,16 +44,18 @@ final class MatrixLayers {
         selection = new SelectionLayer(answers);
         selection.setLayerPainter(new GridLineCellLayerPainter());
         viewport = new ViewportLayer(selection);
-        innerHeads = new DataLayer(MatrixData.heads(content, Side.INNER));
-        outerHeads = new DataLayer(MatrixData.heads(content, Side.OUTER));
-        ColumnHeaderLayer columns = new ColumnHeaderLayer(innerHeads, viewport, selection, false);
-        RowHeaderLayer rows = new RowHeaderLayer(outerHeads, viewport, selection, false);
-        innerGroups = new ColumnGroupHeaderLayer(columns, selection, false);
-        innerGroups.setCalculateHeight(true);
-        outerGroups = new RowGroupHeaderLayer(rows, selection, false);
-        outerGroups.setCalculateWidth(true);
-        CornerLayer corner = new CornerLayer(new DataLayer(MatrixData.corner()), outerGroups, innerGroups);
-        grid = new GridLayer(viewport, innerGroups, outerGroups, corner, false);
+        pinned = new FreezeLayer(selection);
+        body = new CompositeFreezeLayer(pinned, viewport, selection, false);
+        columnHeads = new DataLayer(MatrixData.columnHeads(content));
+        rowHeads = new DataLayer(MatrixData.rowHeads(content));
+        ColumnHeaderLayer columns = new ColumnHeaderLayer(columnHeads, body, selection, false);
+        RowHeaderLayer rows = new RowHeaderLayer(rowHeads, body, selection, false);
+        columnGroups = new ColumnGroupHeaderLayer(columns, selection, false);
+        columnGroups.setCalculateHeight(true);
+        rowGroups = new RowGroupHeaderLayer(rows, selection, false);
+        rowGroups.setCalculateWidth(true);
+        CornerLayer corner = new CornerLayer(new DataLayer(MatrixData.corner()), rowGroups, columnGroups);
+        grid = new GridLayer(body, columnGroups, rowGroups, corner, false);
     }
 
     GridLayer grid() {
@@ -61,24 +70,47 @@ final class MatrixLayers {
         return viewport;
     }
 
-    void measure(CellMeasures measures) {
+    /** Where cells are painted. */
+    ShownCells shown(NatTable table) {
+        return new ShownCells(table, viewport, pinned);
+    }
+
+    void measure(CellMeasures measures, int tableWidth) {
         answers.setDefaultColumnWidth(measures.cellWidth());
         answers.setDefaultRowHeight(measures.cellHeight());
-        outerHeads.setDefaultColumnWidth(measures.headRoom(Side.OUTER));
-        outerHeads.setDefaultRowHeight(measures.cellHeight());
-        innerHeads.setDefaultColumnWidth(measures.cellWidth());
-        innerHeads.setDefaultRowHeight(measures.headRoom(Side.INNER));
-        innerGroups.setRowHeight(measures.groupRoom());
-        outerGroups.setColumnWidth(measures.groupRoom());
+        rowHeads.setDefaultColumnWidth(measures.rowHeadRoom(tableWidth));
+        rowHeads.setDefaultRowHeight(measures.cellHeight());
+        columnHeads.setDefaultColumnWidth(measures.cellWidth());
+        columnHeads.setDefaultRowHeight(measures.columnHeadRoom());
+        int strip = SumPainter.wide(measures);
+        rowHeads.setColumnWidthByPosition(1, strip, false);
+        columnHeads.setRowHeightByPosition(1, SumPainter.high(measures, measures.cellWidth()), false);
+        columnGroups.setRowHeight(measures.groupRoom());
+        rowGroups.setColumnWidth(measures.groupRoom());
     }
 
     /** Other lines are shown. */
     void refresh() {
-        group(innerGroups.getGroupModel(), content.axis(Side.INNER));
-        group(outerGroups.getGroupModel(), content.axis(Side.OUTER));
+        group(columnGroups.getGroupModel(), content.columns());
+        group(rowGroups.getGroupModel(), content.rows());
         answers.fireLayerEvent(new StructuralRefreshEvent(answers));
-        outerHeads.fireLayerEvent(new StructuralRefreshEvent(outerHeads));
-        innerHeads.fireLayerEvent(new StructuralRefreshEvent(innerHeads));
+        rowHeads.fireLayerEvent(new StructuralRefreshEvent(rowHeads));
+        columnHeads.fireLayerEvent(new StructuralRefreshEvent(columnHeads));
+        pin();
+    }
+
+    /** Pinned lines come first; they stay where they are while others scroll. */
+    private void pin() {
+        int rows = content.rows().pinned();
+        int columns = content.columns().pinned();
+        if (rows == pinned.getRowCount() && columns == pinned.getColumnCount()) {
+            return;
+        }
+        FreezeHelper.unfreeze(pinned, viewport);
+        if (rows > 0 || columns > 0) {
+            FreezeHelper.freeze(pinned, viewport, new PositionCoordinate(selection, columns > 0 ? 0 : -1,
+                    rows > 0 ? 0 : -1), new PositionCoordinate(selection, columns - 1, rows - 1));
+        }
     }
 
     /** One head above each run of lines of one group. */

@@ -46,11 +46,11 @@ public final class MatrixLines {
 
     /** Returns the key of a row. */
     public static String key(AxisEntry entry) {
-        return key(entry.device()) + "#" + entry.lumen().name();
+        return entry.key();
     }
 
     /** Returns the key of a column. */
     public static String key(CataloguedDevice device) {
-        return device.library() + "!" + device.device().id();
+        return device.key();
     }
 }

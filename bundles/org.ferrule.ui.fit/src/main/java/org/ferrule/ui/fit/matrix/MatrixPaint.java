@@ -5,11 +5,13 @@
 
 package org.ferrule.ui.fit.matrix;
 
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 
 import org.eclipse.nebula.widgets.nattable.config.CellConfigAttributes;
 import org.eclipse.nebula.widgets.nattable.config.IConfigRegistry;
 import org.eclipse.nebula.widgets.nattable.grid.GridRegion;
+import org.eclipse.nebula.widgets.nattable.layer.cell.ILayerCell;
 import org.eclipse.nebula.widgets.nattable.painter.cell.ICellPainter;
 import org.eclipse.nebula.widgets.nattable.style.DisplayMode;
 import org.eclipse.swt.graphics.Rectangle;
@@ -21,8 +23,13 @@ final class MatrixPaint {
     private final CellMeasures measures;
     private final ICellPainter cells;
     private final Supplier<Rectangle> visible;
+    private final SumPainter sums;
+    private final Predicate<ILayerCell> isSum;
 
-    MatrixPaint(MatrixContent content, CellMeasures measures, ICellPainter cells, Supplier<Rectangle> visible) {
+    MatrixPaint(MatrixContent content, CellMeasures measures, ICellPainter cells, SumPainter sums,
+            Predicate<ILayerCell> isSum, Supplier<Rectangle> visible) {
+        this.isSum = isSum;
+        this.sums = sums;
         this.visible = visible;
         this.content = content;
         this.measures = measures;
@@ -30,14 +37,14 @@ final class MatrixPaint {
     }
 
     void install(IConfigRegistry registry) {
-        ICellPainter outer = new HeadCells(Side.OUTER, content, measures, visible);
-        ICellPainter inner = new HeadCells(Side.INNER, content, measures, visible);
+        ICellPainter rowHeads = new HeadCells(true, content, measures, sums, isSum, visible);
+        ICellPainter columnHeads = new HeadCells(false, content, measures, sums, isSum, visible);
         register(registry, cells, GridRegion.BODY);
-        register(registry, outer, GridRegion.ROW_HEADER);
-        register(registry, outer, GridRegion.ROW_GROUP_HEADER);
-        register(registry, inner, GridRegion.COLUMN_HEADER);
-        register(registry, inner, GridRegion.COLUMN_GROUP_HEADER);
-        register(registry, inner, GridRegion.CORNER);
+        register(registry, rowHeads, GridRegion.ROW_HEADER);
+        register(registry, rowHeads, GridRegion.ROW_GROUP_HEADER);
+        register(registry, columnHeads, GridRegion.COLUMN_HEADER);
+        register(registry, columnHeads, GridRegion.COLUMN_GROUP_HEADER);
+        register(registry, new CornerCell(content, measures), GridRegion.CORNER);
         registry.registerConfigAttribute(CellConfigAttributes.GRID_LINE_COLOR, HeadColours.grid());
     }
 

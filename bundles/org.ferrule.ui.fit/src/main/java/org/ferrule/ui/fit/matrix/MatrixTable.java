@@ -5,20 +5,29 @@
 
 package org.ferrule.ui.fit.matrix;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.jface.resource.LocalResourceManager;
 import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.eclipse.nebula.widgets.nattable.config.DefaultNatTableStyleConfiguration;
 import org.eclipse.nebula.widgets.nattable.coordinate.PositionCoordinate;
+import org.eclipse.nebula.widgets.nattable.layer.cell.ILayerCell;
 import org.eclipse.nebula.widgets.nattable.selection.event.ISelectionEvent;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
 import org.ferrule.engine.chart.SolvedChart;
 import org.ferrule.fit.matrix.CellChanges;
 import org.ferrule.ui.fit.answer.AskedPair;
+import org.ferrule.ui.fit.answer.ComparedPairs;
+import org.ferrule.ui.fit.answer.VerdictImages;
 
 /** The matrix as a table: heads that stay, cells that scroll, a selected pair that stays selected. */
 public final class MatrixTable {
@@ -29,14 +38,17 @@ public final class MatrixTable {
     private final CellWords words = new CellWords();
     private final LocalResourceManager resources;
     private final NatTable table;
+    private final VerdictImages glyphs;
     private Zoom zoom = Zoom.NORMAL;
+    private CellMeasures measures;
     private CellTiles tiles;
     private Runnable selectionListener = () -> {
     };
-    private String outerKey;
-    private String innerKey;
-    private Optional<AskedPair> told = Optional.empty();
+    private final Map<Side, String> keys = new EnumMap<>(Side.class);
+    private List<AskedPair> told = List.of();
     private boolean restoring;
+    private LineMover lineMover = (side, key, other, after) -> {
+    };
 
     /** Creates the table. */
     public MatrixTable(Composite parent, MatrixContent content) {
@@ -45,11 +57,13 @@ public final class MatrixTable {
         table = new NatTable(parent, layers.grid(), false);
         resources = new LocalResourceManager(JFaceResources.getResources(), table);
         states = new CellStates(content, table::redraw, this::repaintChanged);
+        glyphs = new VerdictImages(table, SumPainter.GLYPH);
         table.addConfiguration(new DefaultNatTableStyleConfiguration());
         table.addConfiguration(new MatrixBindings(this));
         table.setBackground(HeadColours.paper());
         table.configure();
         zoom(zoom);
+        table.addListener(SWT.Resize, event -> resized());
         layers.selection().addLayerListener(event -> {
             if (event instanceof ISelectionEvent) {
                 noteSelection();
@@ -86,15 +100,29 @@ public final class MatrixTable {
     /** Makes cells smaller or larger. */
     public void zoom(Zoom next) {
         zoom = next;
-        CellMeasures measures = new CellMeasures(resources, zoom);
+        measures = new CellMeasures(resources, zoom);
         if (tiles != null) {
             tiles.dispose();
         }
         tiles = new CellTiles(table.getDisplay(), measures, zoom.saysWords());
-        layers.measure(measures);
-        new MatrixPaint(content, measures, new VerdictCells(content, states, words, measures, tiles,
-                zoom.saysWords()), this::visible).install(table.getConfigRegistry());
+        measure();
+        SumPainter sums = new SumPainter(measures, glyphs);
+        new MatrixPaint(content, measures, new VerdictCells(content, states, words, measures, tiles, sums,
+                zoom.saysWords()), sums, this::isSum, this::visible).install(table.getConfigRegistry());
         refresh();
+    }
+
+    private void resized() {
+        int before = layers.grid().getRowHeaderLayer().getWidth();
+        measure();
+        if (layers.grid().getRowHeaderLayer().getWidth() != before) {
+            refresh();
+        }
+    }
+
+    /** Another width of the table may leave more or less room for heads. */
+    private void measure() {
+        layers.measure(measures, table.getClientArea().width);
     }
 
     /** The part of the table in which cells scroll. */
@@ -126,15 +154,16 @@ public final class MatrixTable {
             table.redraw();
         } else {
             repaintChanged();
+            repaintSums();
         }
         tellSelection();
     }
 
-    /** Tells of the selected pair, unless it is the same with the same answer. */
+    /** Tells of the selected pairs, unless they are the same with the same answers. */
     private void tellSelection() {
-        Optional<AskedPair> pair = selected();
-        if (!pair.equals(told)) {
-            told = pair;
+        List<AskedPair> pairs = selectedPairs();
+        if (!pairs.equals(told)) {
+            told = pairs;
             selectionListener.run();
         }
     }
@@ -146,32 +175,46 @@ public final class MatrixTable {
         table.redraw();
     }
 
+    private void repaintSums() {
+        if (content.showsSums()) {
+            Rectangle cells = visible();
+            table.redraw(0, cells.y, cells.x, cells.height, false);
+            table.redraw(cells.x, 0, cells.width, cells.y, false);
+        }
+    }
+
+    /** Shows the sum of its verdicts at each line, or not. */
+    public void showSums(boolean shown) {
+        content.showSums(shown);
+        refresh();
+    }
+
     private void repaintChanged() {
-        new MatrixRepaint(table, layers.viewport(), states).run();
+        new MatrixRepaint(table, layers.shown(table), states).run();
     }
 
     private void noteSelection() {
         PositionCoordinate anchor = layers.selection().getSelectionAnchor();
         boolean selected = anchor.getColumnPosition() >= 0 && anchor.getRowPosition() >= 0;
         if (selected && !restoring) {
-            outerKey = content.axis(Side.OUTER).line(anchor.getRowPosition()).key();
-            innerKey = content.axis(Side.INNER).line(anchor.getColumnPosition()).key();
+            keys.put(content.rowSide(), content.rows().line(anchor.getRowPosition()).key());
+            keys.put(content.rowSide().other(), content.columns().line(anchor.getColumnPosition()).key());
             tellSelection();
         }
     }
 
     private void restoreSelection() {
-        if (outerKey != null) {
+        if (!keys.isEmpty()) {
             restoring = true;
-            select(outerKey, innerKey);
+            select(keys.get(Side.OUTER), keys.get(Side.INNER));
             restoring = false;
         }
     }
 
     /** Selects the cell of two lines and scrolls to it; tells whether it is shown. */
     public boolean select(String outer, String inner) {
-        OptionalInt row = content.axis(Side.OUTER).position(outer);
-        OptionalInt column = content.axis(Side.INNER).position(inner);
+        OptionalInt row = content.rows().position(content.rowSide() == Side.OUTER ? outer : inner);
+        OptionalInt column = content.columns().position(content.rowSide() == Side.OUTER ? inner : outer);
         if (row.isEmpty() || column.isEmpty()) {
             return false;
         }
@@ -181,12 +224,52 @@ public final class MatrixTable {
         return true;
     }
 
+    /** Selects the line with a key, where the selection stands on the other side, and scrolls to it. */
+    public boolean goTo(Side side, String key) {
+        MatrixAxis other = content.axis(side.other());
+        String former = keys.get(side.other());
+        boolean shown = former != null && other.position(former).isPresent();
+        if (other.size() == 0) {
+            return false;
+        }
+        String stays = shown ? former : other.line(0).key();
+        return side == Side.OUTER ? select(key, stays) : select(stays, key);
+    }
+
+    /** Returns where the selected line of a side is shown; nothing if it is not. */
+    public OptionalInt selectedPosition(Side side) {
+        return keys.isEmpty() ? OptionalInt.empty() : content.axis(side).position(keys.get(side));
+    }
+
     /** Returns the pair whose cell is selected; nothing if it is not shown. */
     public Optional<AskedPair> selected() {
-        OptionalInt row = outerKey == null ? OptionalInt.empty() : content.axis(Side.OUTER).position(outerKey);
-        OptionalInt column = innerKey == null ? OptionalInt.empty() : content.axis(Side.INNER).position(innerKey);
-        return row.isPresent() && column.isPresent() ? Optional.of(content.pair(row.getAsInt(), column.getAsInt()))
+        OptionalInt row = selectedPosition(content.rowSide());
+        OptionalInt column = selectedPosition(content.rowSide().other());
+        return row.isPresent() && column.isPresent() ? content.pairAt(row.getAsInt(), column.getAsInt())
                 : Optional.empty();
+    }
+
+    /**
+     * Returns the pairs of all selected cells, the one that was selected first first; only that one where so many are
+     * selected that nobody wants to compare them.
+     */
+    public List<AskedPair> selectedPairs() {
+        List<AskedPair> pairs = new ArrayList<>(selected().stream().toList());
+        boolean few = layers.selection().getSelectedRowCount() <= ComparedPairs.MOST
+                && layers.selection().getSelectedColumnPositions().length <= ComparedPairs.MOST;
+        PositionCoordinate[] cells = few ? layers.selection().getSelectedCellPositions() : new PositionCoordinate[0];
+        if (cells.length > 1 && cells.length <= ComparedPairs.MOST) {
+            Stream.of(cells).flatMap(cell -> content.pairAt(cell.rowPosition, cell.columnPosition).stream())
+                    .filter(pair -> !pairs.contains(pair)).forEach(pairs::add);
+        }
+        return pairs;
+    }
+
+    /** Returns where the selected cell is painted in the widget; nothing if it is scrolled off. */
+    public Optional<Rectangle> selectedBounds() {
+        OptionalInt row = selectedPosition(content.rowSide());
+        OptionalInt column = selectedPosition(content.rowSide().other());
+        return row.isPresent() && column.isPresent() ? boundsOf(row.getAsInt(), column.getAsInt()) : Optional.empty();
     }
 
     /** Returns the selected cells with their heads, as text with tabs between. */
@@ -197,31 +280,112 @@ public final class MatrixTable {
     /** Sorts by the line under a place of a head. */
     void sortAt(Side side, int x, int y) {
         int position = positionAt(side, x, y);
-        if (position >= 0 && content.sortBy(side, position)) {
+        boolean other = position >= 0
+                && (isSum(x, y) ? content.sortBySums(side) : content.sortBy(side, position));
+        if (other) {
             refresh();
         }
         table.redraw();
     }
 
+    private boolean isSum(int x, int y) {
+        ILayerCell cell = table.getCellByPosition(table.getColumnPositionByX(x), table.getRowPositionByY(y));
+        return cell != null && isSum(cell);
+    }
+
+    /** The sum of a line stands in the last of its heads, next to the cells. */
+    private boolean isSum(ILayerCell cell) {
+        ShownCells shown = layers.shown(table);
+        int column = cell.getOriginColumnPosition() - shown.headColumns();
+        int row = cell.getOriginRowPosition() - shown.headRows();
+        return content.showsSums() && (column == -1 && row >= 0 || row == -1 && column >= 0);
+    }
+
+    /** Sorts the lines of a side by their sums, the other way round, or no more; without sums they are shown first. */
+    public void sortBySums(Side side) {
+        content.showSums(true);
+        content.sortBySums(side);
+        refresh();
+    }
+
+    /** Folds the group under a place of a head, or unfolds it. */
+    void foldAt(Side side, int x, int y) {
+        int position = positionAt(side, x, y);
+        if (position >= 0) {
+            fold(side, position);
+        }
+    }
+
+    /** Folds the group of a line, or unfolds it; then its first line is selected. */
+    public void fold(Side side, int position) {
+        boolean selected = selectedPosition(side).equals(OptionalInt.of(position));
+        int first = content.axis(side).index(position);
+        if (content.fold(side, position)) {
+            refresh();
+            if (selected) {
+                goTo(side, content.axis(side).keyShowing(first));
+            }
+        }
+    }
+
+    /** The position of the first row, or column, that can be seen. */
+    int firstShown(boolean rows) {
+        ShownCells shown = layers.shown(table);
+        return (rows ? shown.rows() : shown.columns()).findFirst().orElse(0);
+    }
+
+    /** Sets how lines are moved. */
+    public void onMove(LineMover mover) {
+        lineMover = mover;
+    }
+
+    /** Moves a line to where another is shown; that one and those between give way. */
+    public void move(Side side, int from, int to) {
+        MatrixAxis axis = content.axis(side);
+        if (to >= 0 && to < axis.size() && !axis.isFolded(from) && !axis.isFolded(to)) {
+            lineMover.move(side, axis.line(from).key(), axis.line(to).key(), to > from);
+        }
+    }
+
+    /** Moves the selected line of a side by so many places. */
+    public void moveSelected(Side side, int by) {
+        selectedPosition(side).ifPresent(position -> move(side, position, position + by));
+    }
+
+    /** Pins the selected line of a side to the edge, or lets it go. */
+    public void pinSelected(Side side) {
+        selectedPosition(side).ifPresent(position -> pin(side, content.axis(side).line(position).key()));
+    }
+
+    /** Pins a line to the edge, or lets it go. */
+    public void pin(Side side, String key) {
+        content.pin(side, key);
+        refresh();
+    }
+
+    /** Exchanges rows and columns. */
+    public void transpose() {
+        content.transpose();
+        refresh();
+    }
+
+    /** Returns the side that is meant by the heads of rows, or of columns. */
+    Side side(boolean rows) {
+        return rows ? content.rowSide() : content.rowSide().other();
+    }
+
     /** Returns where the line under a place of the table is shown, or a negative number. */
     public int positionAt(Side side, int x, int y) {
-        int position = side == Side.OUTER ? table.getRowIndexByPosition(table.getRowPositionByY(y))
-                : table.getColumnIndexByPosition(table.getColumnPositionByX(x));
-        boolean isHead = side == Side.OUTER ? table.getRowPositionByY(y) < headRows()
-                : table.getColumnPositionByX(x) < headColumns();
+        boolean row = side == content.rowSide();
+        int place = row ? table.getRowPositionByY(y) : table.getColumnPositionByX(x);
+        int position = row ? table.getRowIndexByPosition(place) : table.getColumnIndexByPosition(place);
+        ShownCells shown = layers.shown(table);
+        boolean isHead = place < (row ? shown.headRows() : shown.headColumns());
         return isHead || position >= content.axis(side).size() ? -1 : position;
-    }
-
-    private int headRows() {
-        return table.getRowCount() - layers.viewport().getRowCount();
-    }
-
-    private int headColumns() {
-        return table.getColumnCount() - layers.viewport().getColumnCount();
     }
 
     /** Returns where the cell of two shown lines is painted in the widget; nothing if it is scrolled off. */
     public Optional<Rectangle> boundsOf(int row, int column) {
-        return MatrixRepaint.bounds(table, layers.viewport(), row, column);
+        return layers.shown(table).bounds(row, column);
     }
 }

@@ -35,7 +35,7 @@ final class MatrixText {
                 .flatMap(range -> IntStream.range(range.start, range.end).boxed()).sorted().distinct().toList();
         StringBuilder text = new StringBuilder(heading(columns));
         for (int row : rows) {
-            text.append('\n').append(name(Side.OUTER, row));
+            text.append('\n').append(name(content.rows(), row));
             for (int column : columns) {
                 text.append(TAB).append(selection.isCellPositionSelected(column, row) ? cell(row, column) : "");
             }
@@ -46,17 +46,20 @@ final class MatrixText {
     private String heading(int[] columns) {
         StringJoiner heading = new StringJoiner(TAB);
         heading.add("");
-        IntStream.of(columns).forEach(column -> heading.add(name(Side.INNER, column)));
+        IntStream.of(columns).forEach(column -> heading.add(name(content.columns(), column)));
         return heading.toString();
     }
 
-    private String name(Side side, int position) {
-        MatrixLine line = content.axis(side).line(position);
+    private static String name(MatrixAxis axis, int position) {
+        MatrixLine line = axis.line(position);
         String detail = line.detail();
         return plain(line.head().title() + (detail.isEmpty() ? "" : " (" + detail + ")"));
     }
 
     private String cell(int row, int column) {
+        if (content.value(row, column) instanceof VerdictSum sum) {
+            return sum.inWords();
+        }
         FitCell cell = content.cell(row, column);
         return (words.verdict(cell) + " " + words.clearance(cell)).trim();
     }

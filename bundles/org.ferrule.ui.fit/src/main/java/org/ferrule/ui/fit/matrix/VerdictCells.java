@@ -6,6 +6,7 @@
 package org.ferrule.ui.fit.matrix;
 
 import java.util.EnumSet;
+import java.util.Optional;
 import java.util.Set;
 
 import org.eclipse.nebula.widgets.nattable.config.IConfigRegistry;
@@ -34,10 +35,12 @@ final class VerdictCells extends AbstractCellPainter {
     private final CellWords words;
     private final CellMeasures measures;
     private final CellTiles tiles;
+    private final SumPainter sums;
     private final boolean saysWords;
 
     VerdictCells(MatrixContent content, CellStates states, CellWords words, CellMeasures measures, CellTiles tiles,
-            boolean saysWords) {
+            SumPainter sums, boolean saysWords) {
+        this.sums = sums;
         this.content = content;
         this.states = states;
         this.words = words;
@@ -55,9 +58,15 @@ final class VerdictCells extends AbstractCellPainter {
             gc.drawImage(tiles.tile(new CellTiles.Look(look, marks(shown), faint, scheme, bounds.width,
                     bounds.height)), bounds.x, bounds.y);
             if (!faint) {
-                write(gc, shown, bounds, PicturePainting.color(look.tone(scheme).ink()));
+                write(gc, shown, content.before(cell.getRowIndex(), cell.getColumnIndex()), bounds,
+                        PicturePainting.color(look.tone(scheme).ink()));
             }
             frame(gc, cell, bounds, PicturePainting.color(look.tone(scheme).ink()));
+        } else if (cell.getDataValue() instanceof VerdictSum sum) {
+            gc.setBackground(HeadColours.paper());
+            gc.fillRectangle(bounds);
+            sums.paint(gc, bounds, sum);
+            frame(gc, cell, bounds, HeadColours.text());
         }
     }
 
@@ -70,7 +79,7 @@ final class VerdictCells extends AbstractCellPainter {
         return marks;
     }
 
-    private void write(GC gc, FitCell shown, Rectangle bounds, Color ink) {
+    private void write(GC gc, FitCell shown, Optional<String> before, Rectangle bounds, Color ink) {
         gc.setForeground(ink);
         int x = bounds.x + measures.glyph() + 2 * CellMeasures.PADDING;
         int y = bounds.y + CellMeasures.EDGE;
@@ -78,7 +87,8 @@ final class VerdictCells extends AbstractCellPainter {
             gc.setFont(measures.bold());
             gc.drawText(words.verdict(shown), x, y, SWT.DRAW_TRANSPARENT);
             gc.setFont(measures.font());
-            gc.drawText(words.clearance(shown), bounds.x + CellMeasures.PADDING, y + measures.line(),
+            gc.drawText(before.orElseGet(() -> words.clearance(shown)), bounds.x + CellMeasures.PADDING,
+                    y + measures.line(),
                     SWT.DRAW_TRANSPARENT);
         } else {
             gc.setFont(measures.font());
@@ -87,7 +97,8 @@ final class VerdictCells extends AbstractCellPainter {
     }
 
     private void frame(GC gc, ILayerCell cell, Rectangle bounds, Color ink) {
-        if (states.justChanged(cell.getColumnIndex(), cell.getRowIndex())) {
+        if (states.justChanged(cell.getColumnIndex(), cell.getRowIndex())
+                || content.before(cell.getRowIndex(), cell.getColumnIndex()).isPresent()) {
             frame(gc, bounds, ink, CHANGE_WIDTH, SWT.LINE_DASH);
         }
         if (cell.getDisplayMode().equals(DisplayMode.SELECT)) {

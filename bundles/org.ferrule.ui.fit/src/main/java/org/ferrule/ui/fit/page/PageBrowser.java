@@ -25,6 +25,8 @@ import org.ferrule.ui.picture.PictureCanvas;
 /** Shows one page at a time, as a whole or as wide as there is room. Page Up and Page Down turn the pages. */
 public final class PageBrowser {
 
+    private static final int SCROLL_PIXELS = 40;
+
     private final Composite control;
     private final ToolItem back;
     private final ToolItem forward;
@@ -58,9 +60,8 @@ public final class PageBrowser {
         canvas = new PictureCanvas(scroller);
         scroller.setContent(canvas);
         scroller.addListener(SWT.Resize, event -> lay());
-        scroller.addListener(SWT.KeyDown, this::key);
+        canvas.addListener(SWT.KeyDown, this::key);
         bar.addListener(SWT.KeyDown, this::key);
-        canvas.addListener(SWT.MouseDown, event -> scroller.forceFocus());
     }
 
     private static ToolItem item(ToolBar bar, int style, String text, Runnable work) {
@@ -75,6 +76,16 @@ public final class PageBrowser {
             turnTo(page + 1);
         } else if (event.keyCode == SWT.PAGE_UP) {
             turnTo(page - 1);
+        } else if (event.keyCode == SWT.ARROW_DOWN) {
+            scroll(SCROLL_PIXELS);
+        } else if (event.keyCode == SWT.ARROW_UP) {
+            scroll(-SCROLL_PIXELS);
+        }
+    }
+
+    private void scroll(int pixels) {
+        if (!canvas.zoom().isZoomed()) {
+            scroller.setOrigin(0, scroller.getOrigin().y + pixels);
         }
     }
 
@@ -120,7 +131,7 @@ public final class PageBrowser {
         boolean tall = wide.getSelection() && !pages.isEmpty();
         int height = tall ? (int) (room.width * pages.get(page).heightMm() / pages.get(page).widthMm()) : 0;
         scroller.setMinSize(0, height);
-        scroller.getVerticalBar().setIncrement(40);
-        scroller.getVerticalBar().setPageIncrement(Math.max(1, room.height - 40));
+        scroller.getVerticalBar().setIncrement(SCROLL_PIXELS);
+        scroller.getVerticalBar().setPageIncrement(Math.max(1, room.height - SCROLL_PIXELS));
     }
 }

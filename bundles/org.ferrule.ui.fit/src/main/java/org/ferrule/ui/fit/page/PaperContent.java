@@ -36,6 +36,7 @@ public final class PaperContent {
         List<DeviceLibrary> libraries = chart.get().getLibraries().stream()
                 .flatMap(path -> answers.documents().library(path).stream()).toList();
         return answers.shown().map(
-                solved -> ChartContents.of(chart.get(), solved, rules.get(), libraries, LocalDate.now()));
+                solved -> ChartContents.of(chart.get(), solved, rules.get(), libraries, LocalDate.now(),
+                        answers.signed()));
     }
 }

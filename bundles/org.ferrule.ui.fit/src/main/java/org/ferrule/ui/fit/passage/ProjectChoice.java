@@ -20,14 +20,15 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 
 /** Which project's devices are asked about; takes no room while there is only one. */
-final class ProjectChoice {
+public final class ProjectChoice {
 
     private final Composite control;
     private final Combo combo;
     private final Runnable changed;
     private List<IProject> projects = List.of();
 
-    ProjectChoice(Composite parent, Runnable changed) {
+    /** Creates the choice; whenever another project is chosen, something is run. */
+    public ProjectChoice(Composite parent, Runnable changed) {
         this.changed = changed;
         control = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(2).margins(6, 4).spacing(8, 0).applyTo(control);
@@ -39,7 +40,7 @@ final class ProjectChoice {
     }
 
     /** Looks for projects anew; what is chosen stays chosen. */
-    void refresh() {
+    public void refresh() {
         List<IProject> found = Stream.of(PassageView.openProjects()).toList();
         if (!found.equals(projects)) {
             String chosen = combo.getText();
@@ -53,13 +54,14 @@ final class ProjectChoice {
     }
 
     /** Chooses a project by its name, or the first one. */
-    void choose(String name) {
+    public void choose(String name) {
         refresh();
         combo.select(Math.max(0, combo.indexOf(name)));
         changed.run();
     }
 
-    Optional<IProject> chosen() {
+    /** Returns the project that is chosen. */
+    public Optional<IProject> chosen() {
         int index = combo.getSelectionIndex();
         return index >= 0 && index < projects.size() ? Optional.of(projects.get(index)) : Optional.empty();
     }

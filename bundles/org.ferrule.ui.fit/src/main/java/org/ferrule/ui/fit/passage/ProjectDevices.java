@@ -36,7 +36,7 @@ import org.ferrule.ui.document.DocumentRecords;
 public record ProjectDevices(Catalogue catalogue, Map<String, RuleSet> rules) {
 
     /** There is no project. */
-    static final ProjectDevices NONE = new ProjectDevices(new Catalogue(List.of(), List.of()), Map.of());
+    public static final ProjectDevices NONE = new ProjectDevices(new Catalogue(List.of(), List.of()), Map.of());
 
     /** Checks that nothing is missing. */
     public ProjectDevices {
@@ -48,7 +48,7 @@ public record ProjectDevices(Catalogue catalogue, Map<String, RuleSet> rules) {
      *
      * @throws CoreException if a file cannot be read
      */
-    static ProjectDevices read(IProject project) throws CoreException {
+    public static ProjectDevices read(IProject project) throws CoreException {
         List<LibraryReader> libraries = new ArrayList<>();
         Map<String, RuleSet> rules = new TreeMap<>();
         for (IFile file : documents(project)) {

@@ -16,7 +16,7 @@ import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.widgets.Display;
 
 /** Reads the devices of a project in the background; a newer wish replaces an older one. */
-final class ProjectReading extends Job {
+public final class ProjectReading extends Job {
 
     private static final int DELAY_MS = 50;
 
@@ -24,14 +24,20 @@ final class ProjectReading extends Job {
     private final Consumer<ProjectDevices> listener;
     private volatile IProject project;
 
-    ProjectReading(Display display, Consumer<ProjectDevices> listener) {
+    /**
+     * Creates a job that reads nothing yet.
+     *
+     * @param listener gets the devices, on the display's thread
+     */
+    public ProjectReading(Display display, Consumer<ProjectDevices> listener) {
         super("Read the devices of the project");
         setSystem(true);
         this.display = display;
         this.listener = listener;
     }
 
-    void read(IProject wanted) {
+    /** Reads the devices of a project as they stand now, soon. */
+    public void read(IProject wanted) {
         project = wanted;
         schedule(DELAY_MS);
     }

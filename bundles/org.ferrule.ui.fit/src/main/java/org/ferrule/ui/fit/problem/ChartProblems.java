@@ -17,17 +17,23 @@ import org.ferrule.engine.catalogue.LibraryReader;
 import org.ferrule.engine.chart.ChartProblem;
 import org.ferrule.engine.chart.OpenChart;
 import org.ferrule.engine.chart.SolvedChart;
+import org.ferrule.engine.signoff.SignOffComparison;
+import org.ferrule.engine.signoff.SignOffState;
+import org.ferrule.engine.signoff.SignOffWords;
+import org.ferrule.engine.signoff.SignedVerdicts;
 import org.ferrule.engine.extension.Extensions;
 import org.ferrule.fit.matrix.SolveCancelledException;
 import org.ferrule.fit.rules.RuleSetException;
 import org.ferrule.model.DeviceLibrary;
 import org.ferrule.model.Document;
+import org.ferrule.model.FileReferences;
 import org.ferrule.model.FitChart;
 import org.ferrule.model.ModelPackage;
 import org.ferrule.model.RuleSet;
 import org.ferrule.model.check.Severity;
 import org.ferrule.ui.document.DocumentRecord;
 import org.ferrule.ui.fit.chart.AnswersInEditors;
+import org.ferrule.ui.fit.signoff.StoredHashes;
 import org.ferrule.ui.problem.FoundProblem;
 import org.ferrule.ui.problem.ProblemRequest;
 import org.ferrule.ui.problem.ProblemSource;
@@ -107,16 +113,39 @@ public final class ChartProblems implements ProblemSource {
             found.add(FoundProblem.at(request.record(), chart, feature, Severity.ERROR, code, message));
         }
 
-        private void solve(OpenChart open) {
+        private void solve(OpenChart open) throws CoreException {
             try {
                 SolvedChart solved = solved(open);
                 solved.chart().problems().forEach(this::add);
+                addSignOff(solved);
                 found.addAll(new AnswerProblems(request.record(), chart, solved).all());
             } catch (RuleSetException e) {
                 error("chart.rules", ModelPackage.Literals.FIT_CHART__RULES, e.getMessage());
             } catch (SolveCancelledException e) {
                 found.clear();
             }
+        }
+
+        private void addSignOff(SolvedChart solved) throws CoreException {
+            Optional<SignedVerdicts> signed = SignedVerdicts.of(chart);
+            if (signed.isPresent()) {
+                SignOffState state = new SignOffComparison(signed.get(), solved,
+                        new StoredHashes(request.record().file()).of(saved())).compare();
+                if (!state.upToDate()) {
+                    found.add(FoundProblem.at(request.record(), chart, ModelPackage.Literals.FIT_CHART__SIGN_OFF,
+                            Severity.WARNING, "chart.signOff", new SignOffWords().head(state)));
+                }
+            }
+        }
+
+        private List<String> saved() throws CoreException {
+            List<String> saved = new ArrayList<>();
+            for (String path : FileReferences.of(chart)) {
+                if (request.referenced(path).filter(record -> !record.live()).isPresent()) {
+                    saved.add(path);
+                }
+            }
+            return saved;
         }
 
         /** The editor of the chart, if there is one, has its answers already. */

@@ -8,7 +8,6 @@ package org.ferrule.ui.fit.setup;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
-import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 
 import org.eclipse.emf.ecore.EAttribute;
@@ -19,10 +18,7 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.forms.IManagedForm;
-import org.ferrule.fit.device.Device;
-import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.model.DocumentKind;
-import org.ferrule.model.FitChart;
 import org.ferrule.model.ModelPackage.Literals;
 import org.ferrule.ui.document.DocumentChange;
 import org.ferrule.ui.edit.DocumentPage;
@@ -34,7 +30,6 @@ import org.ferrule.ui.edit.section.TextListBlock;
 import org.ferrule.ui.fit.chart.FitChartEditor;
 import org.ferrule.ui.fit.proposal.LibraryDevices;
 import org.ferrule.ui.fit.proposal.ReferencePickers;
-import org.ferrule.ui.look.ModelLabels;
 
 /** The page on which it is set up what a chart asks. */
 public final class SetUpPage extends DocumentPage {
@@ -42,7 +37,6 @@ public final class SetUpPage extends DocumentPage {
     /** Id of the page. */
     public static final String ID = "setup";
 
-    private static final Predicate<Device> WIRES = device -> device.kind() == DeviceKind.GUIDEWIRE;
     private static final int SEGMENT_COLUMN = 110;
 
     private final List<PartSection> sections = new ArrayList<>();
@@ -53,9 +47,7 @@ public final class SetUpPage extends DocumentPage {
     /** Creates the page. */
     public SetUpPage(FitChartEditor editor) {
         super(editor, ID, "Set-up");
-        devices = new LibraryDevices(
-                () -> editor.answers().chart().map(FitChart::getLibraries).map(List::copyOf).orElse(List.of()),
-                path -> editor.answers().documents().library(path));
+        devices = editor.devices();
     }
 
     @Override
@@ -125,17 +117,7 @@ public final class SetUpPage extends DocumentPage {
     }
 
     private void addConditions(Composite column) {
-        PartSection section = section(column, "Conditions", Literals.FIT_CHART__CONDITIONS, form -> {
-            form.choice(Literals.CONDITIONS__DIRECTION);
-            form.text(Literals.CONDITIONS__WIRE).proposing(devices.proposals(WIRES))
-                    .explained("Id of the wire that the devices run on");
-            form.dimension(Literals.CONDITIONS__REACH);
-            form.flag(Literals.CONDITIONS__AFTER_INFLATION)
-                    .explained(ModelLabels.description(Literals.CONDITIONS__AFTER_INFLATION));
-        });
-        section.addPicking("Choose wire...", Literals.CONDITIONS__WIRE,
-                () -> pickers.devices(List.of(), WIRES, false));
-        new ConditionBlocks(session(), managed, section, devices, pickers).add();
+        sections.add(ConditionSection.create(session(), managed, column, devices, pickers));
     }
 
     private void addWay(Composite column) {

@@ -19,9 +19,11 @@ import org.ferrule.calc.result.CalculationText;
 import org.ferrule.chart.drawing.EvidenceDrawing;
 import org.ferrule.chart.words.ReasonWords;
 import org.ferrule.fit.evidence.Evidence;
+import org.ferrule.picture.Caption;
 import org.ferrule.ui.fit.answer.ShownUnits;
 import org.ferrule.ui.look.Colours;
 import org.ferrule.ui.picture.PictureCanvas;
+import org.ferrule.ui.picture.PictureOwner;
 
 /** The answer of a calculator: the value first, then what it rests on, and a picture where there is one. */
 public final class SumAnswer {
@@ -39,6 +41,13 @@ public final class SumAnswer {
         text.setMargins(MARGIN, MARGIN, MARGIN, MARGIN);
         text.setAlwaysShowScrollBars(false);
         picture = new PictureCanvas(parts);
+        picture.ownedBy(this::owner);
+    }
+
+    /** The picture leaves the program with the value, and what it rests on. */
+    private PictureOwner owner() {
+        String[] lines = text.getText().split("\n", 2);
+        return new PictureOwner(Caption.of(lines[0], lines.length > 1 ? lines[1].strip() : ""), Optional.empty());
     }
 
     /** Shows the answer. */

@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.stream.IntStream;
 
 import org.eclipse.core.runtime.CoreException;
+import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.graphics.GC;
@@ -23,6 +24,9 @@ import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IWorkbenchPage;
 import org.ferrule.model.Device;
 import org.ferrule.model.DeviceLibrary;
+import org.ferrule.ui.devices.grid.SheetGrid;
+import org.ferrule.ui.devices.sheet.SheetColumn;
+import org.ferrule.ui.devices.sheet.SheetColumns;
 import org.ferrule.ui.picture.PictureCanvas;
 import org.ferrule.ui.tests.robot.EditorFixture;
 import org.ferrule.ui.tests.robot.Robot;
@@ -32,6 +36,9 @@ import org.ferrule.ui.tests.robot.Widgets;
 final class LibraryRobot implements AutoCloseable {
 
     static final int PAGE_LINES = 1;
+
+    /** Longer than the time within which two clicks are a double click. */
+    private static final int PAUSE_BETWEEN_CLICKS_MS = 700;
 
     private final EditorFixture fixture;
     private final Robot robot;
@@ -74,8 +81,65 @@ final class LibraryRobot implements AutoCloseable {
         return Widgets.first(body(), Text.class, text -> (text.getStyle() & SWT.SEARCH) != 0).orElseThrow();
     }
 
-    Table devices() {
-        return Widgets.first(body(), Table.class, table -> table.getColumn(0).getText().equals("Id")).orElseThrow();
+    NatTable devices() {
+        return Widgets.first(body(), NatTable.class, table -> true).orElseThrow();
+    }
+
+    SheetGrid grid() {
+        return SheetGrid.of(devices());
+    }
+
+    /** How many lines the table of devices has, heads of groups counted. */
+    int lines() {
+        return grid().listing().lines().size();
+    }
+
+    /** What stands in a cell of the table of devices. */
+    String cell(int line, String column) {
+        return grid().listing().lines().get(line).row().map(column(column)::text).orElse("");
+    }
+
+    SheetColumn column(String title) {
+        return SheetColumns.find(grid().columns(), title).orElseThrow();
+    }
+
+    /** Clicks on a cell of the table of devices, so that it is selected alone. */
+    void clickCell(int line, String column) {
+        robot.settle();
+        grid().scrollTo(column(column), line);
+        Rectangle cell = grid().bounds(column(column), line).orElseThrow();
+        robot.clickPainted(devices(), cell.x + Math.min(20, cell.width / 2), cell.y + cell.height / 2);
+    }
+
+    /** Clicks on a cell while Shift is held, so that all cells from the selected one on are selected. */
+    void shiftClickCell(int line, String column) {
+        grid().scrollTo(column(column), line);
+        Rectangle cell = grid().bounds(column(column), line).orElseThrow();
+        Event event = new Event();
+        event.button = 1;
+        event.count = 1;
+        event.stateMask = SWT.SHIFT;
+        event.x = cell.x + cell.width / 2;
+        event.y = cell.y + cell.height / 2;
+        devices().notifyListeners(SWT.MouseDown, event);
+        devices().notifyListeners(SWT.MouseUp, event);
+        robot.settle();
+    }
+
+    /** Clicks on the head of a row of the table of devices, so that the whole row is selected. */
+    void clickRow(NatTable table, int line) {
+        robot.settle();
+        grid().scrollTo(grid().selection().shownColumns().get(0), line);
+        Rectangle head = grid().headBounds(line).orElseThrow();
+        robot.clickPainted(table, head.x + head.width / 2, head.y + head.height / 2);
+    }
+
+    /** Clicks on the head of a column of the table of devices. */
+    void clickHead(String column) {
+        grid().scrollTo(column(column), 0);
+        Rectangle cell = grid().bounds(column(column), 0).orElseThrow();
+        robot.clickPainted(devices(), cell.x + cell.width / 2, devices().getRowHeightByPosition(0) / 2);
+        robot.pause(PAUSE_BETWEEN_CLICKS_MS);
     }
 
     Table sections() {

@@ -39,7 +39,7 @@ import org.ferrule.ui.tests.robot.Projects;
 import org.ferrule.ui.tests.robot.Robot;
 
 /** A chart of a project, opened in its editor and answered. */
-final class ChartFixture implements AutoCloseable {
+public final class ChartFixture implements AutoCloseable {
 
     private static final int LONGEST_WAIT_FIFTHS = 450;
 
@@ -52,7 +52,7 @@ final class ChartFixture implements AutoCloseable {
     }
 
     /** Opens the demo by its command, and one of its charts. */
-    static ChartFixture ofDemo(String chart) throws CommandException, PartInitException {
+    public static ChartFixture ofDemo(String chart) throws CommandException, PartInitException {
         PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand(WorkbenchIds.OPEN_DEMO, null);
         ChartFixture fixture = new ChartFixture(ResourcesPlugin.getWorkspace().getRoot().getProject("Demo"));
         fixture.open(chart);
@@ -60,73 +60,73 @@ final class ChartFixture implements AutoCloseable {
     }
 
     /** Opens a chart of a project of one's own. */
-    static ChartFixture of(IProject project, String chart) throws PartInitException {
+    public static ChartFixture of(IProject project, String chart) throws PartInitException {
         ChartFixture fixture = new ChartFixture(project);
         fixture.open(chart);
         return fixture;
     }
 
-    void open(String chart) throws PartInitException {
+    public void open(String chart) throws PartInitException {
         editor = (FitChartEditor) IDE.openEditor(EditorFixture.page(), file(chart));
         waitUntilAnswered();
     }
 
     /** A large chart may take its time when it is answered for the first time. */
-    void waitUntilAnswered() {
+    public void waitUntilAnswered() {
         for (int i = 0; i < LONGEST_WAIT_FIFTHS && editor.answers().shown().isEmpty(); i++) {
             robot.pause(200);
         }
         robot.waitFor("answers", () -> editor.answers().shown().isPresent() && !editor.answers().stale());
     }
 
-    Robot robot() {
+    public Robot robot() {
         return robot;
     }
 
-    IProject project() {
+    public IProject project() {
         return project;
     }
 
-    IFile file(String name) {
+    public IFile file(String name) {
         return project.getFile(name);
     }
 
-    FitChartEditor editor() {
+    public FitChartEditor editor() {
         return editor;
     }
 
-    MatrixTable table() {
+    public MatrixTable table() {
         return editor.matrix().table();
     }
 
-    GroundsView grounds() {
+    public GroundsView grounds() {
         return (GroundsView) EditorFixture.page().findView(FitIds.GROUNDS_VIEW);
     }
 
     /** Where the line of a device is shown. */
-    int position(Side side, String id) {
+    public int position(Side side, String id) {
         return IntStream.range(0, table().content().axis(side).size())
                 .filter(i -> table().content().axis(side).line(i).head().id().equals(id)).findFirst()
                 .orElseThrow(() -> new AssertionError(id + " is not shown"));
     }
 
-    AskedPair pair(String outer, String inner) {
+    public AskedPair pair(String outer, String inner) {
         return table().content().pair(position(Side.OUTER, outer), position(Side.INNER, inner));
     }
 
-    void select(String outer, String inner) {
+    public void select(String outer, String inner) {
         table().select(table().content().axis(Side.OUTER).line(position(Side.OUTER, outer)).key(),
                 table().content().axis(Side.INNER).line(position(Side.INNER, inner)).key());
         robot.settle();
     }
 
-    Rectangle bounds(String outer, String inner) {
+    public Rectangle bounds(String outer, String inner) {
         return table().boundsOf(position(Side.OUTER, outer), position(Side.INNER, inner))
                 .orElseThrow(() -> new AssertionError("the cell is scrolled off"));
     }
 
     /** How many pixels of an area of the table have a colour, as they stand on the screen. */
-    int pixels(Rectangle area, RGB color) {
+    public int pixels(Rectangle area, RGB color) {
         robot.settle();
         Image image = new Image(table().control().getDisplay(), area.width, area.height);
         GC gc = new GC(table().control());
@@ -150,13 +150,13 @@ final class ChartFixture implements AutoCloseable {
     }
 
     /** The session in which the editor of a library would edit it; held by the chart already. */
-    DocumentSession session(String file) {
+    public DocumentSession session(String file) {
         return Services.get(DocumentSessions.class).find(file(file))
                 .orElseThrow(() -> new AssertionError(file + " is not followed"));
     }
 
     /** An object of a library as it stands now. */
-    EObject object(String file, String path) {
+    public EObject object(String file, String path) {
         return session(file).document().flatMap(document -> ElementPath.resolve(document, path))
                 .orElseThrow(() -> new AssertionError("there is no " + path));
     }

@@ -26,14 +26,14 @@ import org.ferrule.model.Span;
 import org.ferrule.quantity.Dimension;
 
 /** Makes documents of any size: guides with lumens, and rapid-exchange balloons that go through them. */
-final class LargeDocuments {
+public final class LargeDocuments {
     private static final ModelFactory FACTORY = ModelFactory.eINSTANCE;
 
     private LargeDocuments() {
     }
 
     /** A library of guides g0, g1, ... and balloons b0, b1, ... */
-    static DeviceLibrary library(int guides, int balloons) {
+    public static DeviceLibrary library(int guides, int balloons) {
         DeviceLibrary library = (DeviceLibrary) DocumentKind.DEVICES.create();
         for (int i = 0; i < guides; i++) {
             library.getDevices().add(guide(i));
@@ -45,7 +45,7 @@ final class LargeDocuments {
     }
 
     /** A rule set with all spans that these devices need. */
-    static RuleSet rules() {
+    public static RuleSet rules() {
         RuleSet rules = (RuleSet) DocumentKind.RULES.create();
         rules.setTitle("test rules");
         for (FigureClass figure : FigureClass.values()) {
@@ -65,7 +65,7 @@ final class LargeDocuments {
     }
 
     /** A chart of the first guides and balloons. */
-    static FitChart chart(int guides, int balloons) {
+    public static FitChart chart(int guides, int balloons) {
         FitChart chart = (FitChart) DocumentKind.CHART.create();
         chart.getLibraries().add("large.devices.json");
         chart.setRules("test.rules.json");

@@ -16,8 +16,11 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.ui.PlatformUI;
 import org.ferrule.ui.tests.robot.Robot;
+import org.ferrule.ui.tests.robot.Widgets;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -59,6 +62,16 @@ class MenuTest {
         Menu bar = PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell().getMenuBar();
         assertEquals(List.of("File", "Edit", "Window", "Help"),
                 Stream.of(bar.getItems()).map(MenuTest::plain).filter(name -> !name.equals("Fit")).toList());
+    }
+
+    @Test
+    void toolBarHasSaveUndoAndRedo() {
+        Shell shell = PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell();
+        List<String> tips = Widgets.all(shell, ToolBar.class).flatMap(bar -> Stream.of(bar.getItems()))
+                .map(item -> String.valueOf(item.getToolTipText())).toList();
+        for (String wanted : List.of("Save", "Undo", "Redo")) {
+            assertTrue(tips.stream().anyMatch(tip -> tip.startsWith(wanted)), tips.toString());
+        }
     }
 
     @Test

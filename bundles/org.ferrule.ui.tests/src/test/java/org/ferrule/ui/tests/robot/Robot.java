@@ -22,8 +22,11 @@ import org.eclipse.ui.PlatformUI;
 /** Moves the mouse, presses keys, and lets the workbench work. To be used on the display's thread, as tests run. */
 public final class Robot {
 
+    private static final int DRAG_STEPS = 4;
+
     private static final long PATIENCE_MS = 20_000;
     private static final long PATIENCE_FOR_JOBS_MS = 90_000;
+    private static final long PATIENCE_FOR_OTHERS_MS = 120_000;
     private static final long PAUSE_MS = 10;
 
     private final Display display = Display.getCurrent();
@@ -49,6 +52,11 @@ public final class Robot {
     /** Lets the workbench work until the condition holds; fails after 20 seconds. */
     public void waitFor(String what, BooleanSupplier condition) {
         waitFor(what, condition, PATIENCE_MS);
+    }
+
+    /** Lets the workbench work until something holds that another process does; fails after two minutes. */
+    public void waitForOther(String what, BooleanSupplier condition) {
+        waitFor(what, condition, PATIENCE_FOR_OTHERS_MS);
     }
 
     private void waitFor(String what, BooleanSupplier condition, long patienceMs) {
@@ -114,20 +122,44 @@ public final class Robot {
      * (SWT 3.132 on GTK), by which such a control goes; so the pointer is moved for real and the control is told.
      */
     public void clickPainted(Control control, int x, int y) {
+        clickPainted(control, x, y, SWT.NONE);
+    }
+
+    /** Clicks the same way while a modifier is held. */
+    public void clickPainted(Control control, int x, int y, int modifier) {
         settle();
         mouse(SWT.MouseMove, 0, control.toDisplay(x, y));
-        tell(control, SWT.MouseDown, x, y, 0);
-        tell(control, SWT.MouseUp, x, y, SWT.BUTTON1);
+        tell(control, SWT.MouseDown, x, y, modifier);
+        tell(control, SWT.MouseUp, x, y, modifier);
         settle();
     }
 
-    private static void tell(Control control, int type, int x, int y, int state) {
+    /** Drags from one place of a control that paints itself to another; see {@link #clickPainted}. */
+    public void dragPainted(Control control, Point from, Point to) {
+        settle();
+        mouse(SWT.MouseMove, 0, control.toDisplay(from.x, from.y));
+        tell(control, SWT.MouseDown, from.x, from.y, SWT.NONE);
+        for (int i = 1; i <= DRAG_STEPS; i++) {
+            int x = from.x + (to.x - from.x) * i / DRAG_STEPS;
+            int y = from.y + (to.y - from.y) * i / DRAG_STEPS;
+            Event event = new Event();
+            event.x = x;
+            event.y = y;
+            event.stateMask = SWT.BUTTON1;
+            control.notifyListeners(SWT.MouseMove, event);
+            settle();
+        }
+        tell(control, SWT.MouseUp, to.x, to.y, SWT.NONE);
+        settle();
+    }
+
+    private static void tell(Control control, int type, int x, int y, int modifier) {
         Event event = new Event();
         event.button = 1;
         event.count = 1;
         event.x = x;
         event.y = y;
-        event.stateMask = state;
+        event.stateMask = modifier | (type == SWT.MouseUp ? SWT.BUTTON1 : 0);
         control.notifyListeners(type, event);
     }
 
@@ -136,9 +168,15 @@ public final class Robot {
      * mouse button (SWT 3.132 on GTK), by which such a control goes; so the control is told.
      */
     public void keyPainted(Control control, int keyCode) {
+        keyPainted(control, keyCode, SWT.NONE);
+    }
+
+    /** Presses a key the same way while a modifier is held. */
+    public void keyPainted(Control control, int keyCode, int modifier) {
         control.forceFocus();
         Event event = new Event();
         event.keyCode = keyCode;
+        event.stateMask = modifier;
         control.notifyListeners(SWT.KeyDown, event);
         settle();
     }
@@ -172,7 +210,7 @@ public final class Robot {
 
     /** Lets the button go at a place of the control. */
     public void endDrag(Control control, Point at) {
-        tell(control, SWT.MouseUp, at.x, at.y, SWT.BUTTON1);
+        tell(control, SWT.MouseUp, at.x, at.y, SWT.NONE);
         settle();
     }
 
@@ -181,6 +219,12 @@ public final class Robot {
         key(SWT.KeyDown, modifier, '\0');
         action.run();
         key(SWT.KeyUp, modifier, '\0');
+    }
+
+    /** Moves the pointer to a place of the screen. */
+    public void moveTo(int x, int y) {
+        mouse(SWT.MouseMove, 0, new Point(x, y));
+        settle();
     }
 
     private void mouse(int type, int button, Point at) {
@@ -213,6 +257,13 @@ public final class Robot {
     public void key(int keyCode) {
         key(SWT.KeyDown, keyCode, '\0');
         key(SWT.KeyUp, keyCode, '\0');
+    }
+
+    /** Presses a key that stands for no character while the modifier is held. */
+    public void keyWith(int modifier, int keyCode) {
+        key(SWT.KeyDown, modifier, '\0');
+        key(keyCode);
+        key(SWT.KeyUp, modifier, '\0');
     }
 
     /** Presses a letter while the modifier is held. */

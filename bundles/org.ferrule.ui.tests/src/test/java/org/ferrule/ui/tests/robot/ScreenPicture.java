@@ -24,12 +24,16 @@ public final class ScreenPicture {
 
     /** Takes a picture of the whole screen and returns its pixels. */
     public ImageData take(String name) {
-        Rectangle bounds = display.getBounds();
+        return take(name, display.getBounds());
+    }
+
+    /** Takes a picture of a part of the screen and returns its pixels. */
+    public ImageData take(String name, Rectangle bounds) {
         Image image = new Image(display, bounds.width, bounds.height);
         GC gc = new GC(display);
         try {
             gc.copyArea(image, bounds.x, bounds.y);
-            ImageData pixels = image.getImageData();
+            ImageData pixels = image.getImageData(display.getPrimaryMonitor().getZoom());
             save(pixels, FOLDER.resolve(name + ".png"));
             return pixels;
         } finally {

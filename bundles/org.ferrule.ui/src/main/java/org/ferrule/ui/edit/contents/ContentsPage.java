@@ -38,6 +38,9 @@ import org.ferrule.ui.edit.DocumentPage;
 /** What a document holds, and the fields of what is chosen. */
 public final class ContentsPage extends DocumentPage {
 
+    private static final int LEAST_WIDTH = 480;
+    private static final int LEAST_HEIGHT = 200;
+
     private final ILabelProvider labels;
     private final List<Button> moves = new ArrayList<>();
     private TreeViewer tree;
@@ -64,7 +67,8 @@ public final class ContentsPage extends DocumentPage {
         GridLayoutFactory.fillDefaults().margins(10, 8).applyTo(body);
         SashForm sash = new SashForm(body, SWT.HORIZONTAL);
         form.getToolkit().adapt(sash);
-        GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
+        // without hints a long text in a field would make the page wider than the window
+        GridDataFactory.fillDefaults().grab(true, true).hint(LEAST_WIDTH, LEAST_HEIGHT).applyTo(sash);
         createTree(form.getToolkit(), sash);
         details = new ElementDetails(session(), form, sash,
                 opened -> tree.setSelection(new StructuredSelection(opened), true));
@@ -104,6 +108,7 @@ public final class ContentsPage extends DocumentPage {
             details.show(group);
         } else {
             details.show(chosen instanceof EObject object ? object : null);
+            ((DocumentEditor) getEditor()).selection().select(chosen instanceof EObject object ? object : null);
         }
         updateButtons();
     }

@@ -15,8 +15,9 @@ import org.eclipse.jface.viewers.ITreeContentProvider;
 import org.ferrule.model.Features;
 import org.ferrule.ui.document.DocumentSession;
 
-/** A document as a tree: what it says as a whole, then its groups, and below every member that has some its own. */
-final class ContentsTree implements ITreeContentProvider {
+/** A document as a tree: what it says as a whole, then its groups, and below every member that has some its own.
+ * Its input is a session. */
+public final class ContentsTree implements ITreeContentProvider {
 
     @Override
     public Object[] getElements(Object input) {

@@ -5,8 +5,15 @@
 
 package org.ferrule.ui.edit.field;
 
+import java.util.List;
+import java.util.Optional;
+
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Control;
+import org.ferrule.model.Features;
+import org.ferrule.quantity.Dimension;
+import org.ferrule.quantity.DimensionRepair;
 import org.ferrule.ui.Services;
 import org.ferrule.ui.preferences.FigureWords;
 import org.ferrule.ui.preferences.UnitPreferences;
@@ -31,6 +38,7 @@ public final class DimensionField extends TypedField {
         Assist.inserting(textControl(), reader.proposals()::at);
         Runnable follow = () -> textControl().getDisplay().asyncExec(this::showMeaningAgain);
         units.addListener(follow);
+        textControl().setData(DimensionField.class.getName(), this);
         textControl().addDisposeListener(event -> units.removeListener(follow));
     }
 
@@ -57,5 +65,24 @@ public final class DimensionField extends TypedField {
     /** Returns what the text amounts to, as it is shown beside it. */
     public String meaning() {
         return meaning.text();
+    }
+
+    /** Returns the field that a control is the text of. */
+    public static Optional<DimensionField> of(Control control) {
+        return control == null ? Optional.empty()
+                : Optional.ofNullable((DimensionField) control.getData(DimensionField.class.getName()));
+    }
+
+    /** Returns what the text could mean instead; nothing if it must not be changed, or is clear. */
+    public List<DimensionRepair> repairs() {
+        boolean dimension = feature().getEType().getInstanceClass() == Dimension.class;
+        return dimension && form().session().editable() && object().isPresent()
+                ? DimensionRepair.of(textControl().getText().trim(), Features.figureKind(feature())) : List.of();
+    }
+
+    /** Makes a repair part of the document, in place of what is typed. */
+    public void take(DimensionRepair repair) {
+        textControl().setText(repair.text());
+        commitDraft();
     }
 }

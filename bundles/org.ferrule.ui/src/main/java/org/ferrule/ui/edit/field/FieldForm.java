@@ -20,6 +20,7 @@ import org.ferrule.ui.Services;
 import org.ferrule.ui.document.DocumentChange;
 import org.ferrule.ui.document.DocumentSession;
 import org.ferrule.ui.document.SessionListener;
+import org.ferrule.ui.edit.EditorSelection;
 import org.ferrule.ui.look.ModelLabels;
 import org.ferrule.ui.problem.FoundProblem;
 import org.ferrule.ui.problem.ProblemBoard;
@@ -138,12 +139,23 @@ public final class FieldForm {
      *            are shown as hints
      */
     public void show(EObject shown, EObject source) {
-        if (shown != object) {
+        boolean other = shown != object;
+        if (other) {
             fields.forEach(Field::leave);
         }
         object = shown;
         inherited = source;
         refresh();
+        if (other && parent.isVisible()) {
+            select();
+        }
+    }
+
+    /** What the fields show is what the editor is about, when it is shown and when a field takes the focus. */
+    void select() {
+        if (object != null) {
+            EditorSelection.of(parent).ifPresent(selection -> selection.select(object));
+        }
     }
 
     /** Returns the object that is shown, or null. */

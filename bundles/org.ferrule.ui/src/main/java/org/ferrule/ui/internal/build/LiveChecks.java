@@ -14,29 +14,24 @@ import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.ICoreRunnable;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.jobs.Job;
-import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.PlatformUI;
-import org.ferrule.ui.document.DocumentChange;
 import org.ferrule.ui.document.DocumentRecords;
 import org.ferrule.ui.document.DocumentSession;
 import org.ferrule.ui.document.DocumentSessions;
-import org.ferrule.ui.document.SessionListener;
+import org.ferrule.ui.internal.document.SessionSnapshots;
+import org.ferrule.ui.internal.document.SnapshotListener;
 import org.ferrule.ui.problem.ProblemBoard;
 
 /**
- * Looks for problems while a document is being edited: shortly after the last of several edits it hands the document, as
- * the bytes that saving would write, to a job, which reads and checks it off the display's thread.
+ * Looks for problems while a document is being edited: hands what it says to a job, which reads and checks it off the
+ * display's thread.
  */
-public final class LiveChecks {
-
-    /** How long to wait for another edit, in milliseconds. */
-    private static final int PAUSE_MS = 200;
+public final class LiveChecks implements SnapshotListener {
 
     private final DocumentRecords records;
     private final DocumentSessions sessions;
     private final ProblemBoard board;
     private final ProblemUpdate update;
-    private final Map<DocumentSession, Follower> followers = new HashMap<>();
     private final Map<IFile, Job> checks = new HashMap<>();
 
     /** Creates the checks. */
@@ -47,25 +42,33 @@ public final class LiveChecks {
         this.update = update;
     }
 
-    /** Follows every session from now on. */
-    public void connect() {
-        sessions.onOpenAndClose(this::opened, this::closed);
+    /** Follows every document that is being edited from now on. */
+    public void connect(SessionSnapshots snapshots) {
+        snapshots.addListener(this);
         board.addListener(this::problemsFound);
     }
 
-    private void opened(DocumentSession session) {
-        Follower follower = new Follower(session);
-        followers.put(session, follower);
-        session.addListener(follower);
+    @Override
+    public void opened(DocumentSession session) {
         if (board.of(session.file()).isEmpty()) {
             check(session.file(), () -> {
             });
         }
     }
 
+    @Override
+    public void unsaved(DocumentSession session, byte[] content) {
+        check(session.file(), () -> records.putLive(session.file(), content));
+    }
+
+    @Override
+    public void clean(DocumentSession session) {
+        check(session.file(), () -> records.dropLive(session.file()));
+    }
+
     /** The unsaved state is gone with the session. */
-    private void closed(DocumentSession session) {
-        followers.remove(session).stop();
+    @Override
+    public void closed(DocumentSession session) {
         check(session.file(), () -> records.dropLive(session.file()));
     }
 
@@ -94,47 +97,6 @@ public final class LiveChecks {
     private void updateIfThere(IFile file, IProgressMonitor monitor) throws CoreException {
         if (file.isAccessible()) {
             update.update(Set.of(file), monitor);
-        }
-    }
-
-    private final class Follower implements SessionListener {
-
-        private final DocumentSession session;
-        private final Display display = Display.getCurrent();
-        private final Runnable pauseOver = this::handOver;
-        private boolean stopped;
-
-        Follower(DocumentSession session) {
-            this.session = session;
-        }
-
-        @Override
-        public void documentChanged(DocumentChange change) {
-            display.timerExec(PAUSE_MS, pauseOver);
-        }
-
-        @Override
-        public void stateChanged() {
-            if (!session.dirty()) {
-                display.timerExec(PAUSE_MS, pauseOver);
-            }
-        }
-
-        private void handOver() {
-            if (stopped) {
-                return;
-            }
-            if (session.dirty() && session.editable()) {
-                byte[] content = session.toBytes();
-                check(session.file(), () -> records.putLive(session.file(), content));
-            } else {
-                check(session.file(), () -> records.dropLive(session.file()));
-            }
-        }
-
-        void stop() {
-            stopped = true;
-            display.timerExec(-1, pauseOver);
         }
     }
 }

@@ -22,26 +22,38 @@ import org.eclipse.swt.graphics.Image;
 import org.ferrule.ui.document.DocumentSession;
 
 /** Shows the unsaved state of a document beside its file on disk, as texts. */
-final class DiskCompare extends CompareEditorInput {
+public final class DiskCompare extends CompareEditorInput {
 
     private final IFile file;
     private final byte[] mine;
 
     DiskCompare(DocumentSession session) {
-        super(configuration());
-        this.file = session.file();
-        this.mine = session.toBytes();
+        this(session.file(), session.toBytes(), "Mine, not saved");
+    }
+
+    /**
+     * Creates a comparison.
+     *
+     * @param file the file on disk, on the right
+     * @param mine what stands on the left
+     * @param label what that is
+     */
+    public DiskCompare(IFile file, byte[] mine, String label) {
+        super(configuration(label));
+        this.file = file;
+        this.mine = mine;
         setTitle("Compare " + file.getName());
     }
 
-    private static CompareConfiguration configuration() {
+    private static CompareConfiguration configuration(String label) {
         CompareConfiguration configuration = new CompareConfiguration();
-        configuration.setLeftLabel("Mine, not saved");
+        configuration.setLeftLabel(label);
         configuration.setRightLabel("Theirs, on disk");
         return configuration;
     }
 
-    void open() {
+    /** Opens it in a dialog. */
+    public void open() {
         CompareUI.openCompareDialog(this);
     }
 

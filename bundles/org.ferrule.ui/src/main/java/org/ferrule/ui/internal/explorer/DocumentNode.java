@@ -6,11 +6,16 @@
 package org.ferrule.ui.internal.explorer;
 
 import java.util.Objects;
+import java.util.stream.Stream;
 
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.runtime.PlatformObject;
 import org.eclipse.emf.ecore.EObject;
+import org.ferrule.model.Device;
+import org.ferrule.model.DeviceLibrary;
+import org.ferrule.model.DeviceLine;
 import org.ferrule.model.ElementPath;
+import org.ferrule.ui.document.DeviceReference;
 
 /**
  * A line or a device inside its file. Two nodes are equal if they name the same place, so that what is open in the tree
@@ -39,6 +44,21 @@ final class DocumentNode extends PlatformObject {
     /** Returns the object as it was read; it must not be changed. */
     EObject object() {
         return object;
+    }
+
+    /** Can be taken for its device, or for the devices of its line. */
+    @Override
+    public <T> T getAdapter(Class<T> adapter) {
+        return adapter == DeviceReference[].class ? adapter.cast(devices()) : super.getAdapter(adapter);
+    }
+
+    private DeviceReference[] devices() {
+        Stream<Device> devices = object instanceof DeviceLine line
+                ? ((DeviceLibrary) line.eContainer()).getDevices().stream()
+                        .filter(device -> line.getId() != null && line.getId().equals(device.getLine()))
+                : Stream.of((Device) object);
+        return devices.filter(device -> device.getId() != null)
+                .map(device -> new DeviceReference(file, device.getId())).toArray(DeviceReference[]::new);
     }
 
     @Override

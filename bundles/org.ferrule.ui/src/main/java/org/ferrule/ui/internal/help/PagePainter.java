@@ -26,9 +26,11 @@ final class PagePainter {
 
     private final StyledText widget;
     private final List<StyleRange> links = new ArrayList<>();
+    private final ShownPictures pictures;
 
     PagePainter(StyledText widget) {
         this.widget = widget;
+        pictures = new ShownPictures(widget);
     }
 
     /** Replaces what the widget shows. */
@@ -36,6 +38,7 @@ final class PagePainter {
         StringBuilder text = new StringBuilder();
         List<StyleRange> ranges = new ArrayList<>();
         links.clear();
+        pictures.clear();
         for (Paragraph paragraph : page.paragraphs()) {
             append(paragraph, text, ranges);
             text.append('\n');
@@ -54,6 +57,13 @@ final class PagePainter {
     }
 
     private void append(Paragraph paragraph, StringBuilder text, List<StyleRange> ranges) {
+        StyleRange picture = paragraph.kind() == Kind.PICTURE
+                ? pictures.draw(paragraph.runs().get(0).target(), text.length()) : null;
+        if (picture != null) {
+            ranges.add(picture);
+            text.append(ShownPictures.PLACE);
+            return;
+        }
         text.append(switch (paragraph.kind()) {
             case BULLET -> "\u2022\u2002";
             case NUMBERED -> paragraph.number() + ".\u2002";

@@ -24,7 +24,7 @@ import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
 import org.xml.sax.SAXException;
 
-/** Reads the XHTML of a help page: headings, paragraphs, lists, emphasis, code and links. */
+/** Reads the XHTML of a help page: headings, paragraphs, lists, emphasis, code, links and pictures. */
 final class PageReader {
 
     private final List<Paragraph> paragraphs = new ArrayList<>();
@@ -56,9 +56,16 @@ final class PageReader {
                 case "ul" -> items(Kind.BULLET, block);
                 case "ol" -> items(Kind.NUMBERED, block);
                 case "div" -> blocks(block);
+                case "img" -> picture(block);
                 default -> add(Kind.TEXT, 0, block);
             }
         }
+    }
+
+    private void picture(Element image) {
+        Run run = new Run(image.getAttribute("alt"), Style.PLAIN,
+                image.getAttribute("src").replaceFirst("^picture:", ""));
+        paragraphs.add(new Paragraph(Kind.PICTURE, 0, List.of(run)));
     }
 
     private void items(Kind kind, Element list) {

@@ -16,7 +16,7 @@ record RichText(List<Paragraph> paragraphs) {
 
     /** What a paragraph is. */
     enum Kind {
-        TITLE, HEADING, TEXT, BULLET, NUMBERED
+        TITLE, HEADING, TEXT, BULLET, NUMBERED, PICTURE
     }
 
     /**
@@ -24,7 +24,7 @@ record RichText(List<Paragraph> paragraphs) {
      *
      * @param kind what it is
      * @param number its place in a numbered list, from 1; else 0
-     * @param runs its texts
+     * @param runs its texts; of a picture, the text that stands for it, with its id as target
      */
     record Paragraph(Kind kind, int number, List<Run> runs) {
     }

@@ -20,6 +20,7 @@ import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IPath;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.SubMonitor;
 import org.ferrule.ui.internal.build.DocumentNature;
 import org.osgi.framework.Bundle;
 import org.osgi.framework.FrameworkUtil;
@@ -37,20 +38,23 @@ public final class DemoProject {
 
     /** Returns the demo; copies it first if it is not in the workspace. */
     public static IProject open(IWorkspace workspace, IProgressMonitor monitor) throws CoreException {
+        SubMonitor progress = SubMonitor.convert(monitor, "Opening the demo", 10);
         IProject project = workspace.getRoot().getProject(NAME);
         if (!project.exists()) {
-            workspace.run(m -> create(project, m), workspace.getRoot(), IWorkspace.AVOID_UPDATE, monitor);
+            workspace.run(m -> create(project, m), workspace.getRoot(), IWorkspace.AVOID_UPDATE, progress.split(9));
         }
-        project.open(monitor);
+        project.open(progress.split(1));
         return project;
     }
 
     private static void create(IProject project, IProgressMonitor monitor) throws CoreException {
-        project.create(monitor);
-        project.open(monitor);
-        DocumentNature.addTo(project, monitor);
-        for (URL entry : entries()) {
-            copy(entry, project, monitor);
+        List<URL> entries = entries();
+        SubMonitor progress = SubMonitor.convert(monitor, entries.size() + 3);
+        project.create(progress.split(1));
+        project.open(progress.split(1));
+        DocumentNature.addTo(project, progress.split(1));
+        for (URL entry : entries) {
+            copy(entry, project, progress.split(1));
         }
     }
 
@@ -66,7 +70,7 @@ public final class DemoProject {
     private static void copy(URL entry, IProject project, IProgressMonitor monitor) throws CoreException {
         IPath path = IPath.fromPortableString(entry.getPath()).makeRelative().removeFirstSegments(1);
         IFile file = project.getFile(path);
-        createFolders(file.getParent(), monitor);
+        createFolders(file.getParent());
         try (InputStream stream = entry.openStream()) {
             file.create(stream, false, monitor);
         } catch (IOException e) {
@@ -74,10 +78,10 @@ public final class DemoProject {
         }
     }
 
-    private static void createFolders(IContainer container, IProgressMonitor monitor) throws CoreException {
+    private static void createFolders(IContainer container) throws CoreException {
         if (container instanceof IFolder folder && !folder.exists()) {
-            createFolders(folder.getParent(), monitor);
-            folder.create(false, true, monitor);
+            createFolders(folder.getParent());
+            folder.create(false, true, null);
         }
     }
 }

@@ -15,6 +15,7 @@ import org.eclipse.core.resources.IWorkspaceRoot;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IPath;
 import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.SubMonitor;
 import org.ferrule.ui.internal.build.DocumentNature;
 
 /** A folder opened as a project, where it is: nothing is copied. */
@@ -25,11 +26,12 @@ public final class FolderProject {
 
     /** Returns the project of the folder; makes one first if there is none. */
     public static IProject open(IWorkspace workspace, IPath folder, IProgressMonitor monitor) throws CoreException {
+        SubMonitor progress = SubMonitor.convert(monitor, "Opening " + folder.lastSegment(), 10);
         IProject known = Stream.of(workspace.getRoot().getProjects())
                 .filter(project -> folder.equals(project.getLocation())).findFirst().orElse(null);
-        IProject project = known != null ? known : create(workspace, folder, monitor);
-        project.open(monitor);
-        DocumentNature.addTo(project, monitor);
+        IProject project = known != null ? known : create(workspace, folder, progress.split(1));
+        project.open(progress.split(8));
+        DocumentNature.addTo(project, progress.split(1));
         return project;
     }
 

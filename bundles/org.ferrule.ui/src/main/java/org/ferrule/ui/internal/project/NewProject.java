@@ -14,6 +14,13 @@ import org.ferrule.ui.internal.build.DocumentNature;
 public class NewProject extends BasicNewProjectResourceWizard {
 
     @Override
+    public void addPages() {
+        super.addPages();
+        getPages()[0].setTitle("Ferrule Project");
+        getPages()[0].setDescription("A folder for device libraries, rules, charts, techniques, cases and a shelf.");
+    }
+
+    @Override
     public boolean performFinish() {
         if (!super.performFinish()) {
             return false;

@@ -5,8 +5,10 @@
 
 package org.ferrule.ui.internal.project;
 
+import java.lang.reflect.InvocationTargetException;
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IProject;
@@ -15,11 +17,15 @@ import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IPath;
 import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.OperationCanceledException;
+import org.eclipse.core.runtime.Status;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.ui.IEditorDescriptor;
 import org.eclipse.ui.IViewPart;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.ide.IDE;
 import org.eclipse.ui.navigator.CommonNavigator;
 import org.eclipse.ui.navigator.resources.ProjectExplorer;
@@ -55,14 +61,36 @@ public final class ProjectOpening {
     }
 
     private Optional<IProject> open(Source source) {
+        AtomicReference<IProject> opened = new AtomicReference<>();
         try {
-            IProject project = source.open(ResourcesPlugin.getWorkspace(), null);
-            showInExplorer(project);
-            return Optional.of(project);
-        } catch (CoreException e) {
-            StatusManager.getManager().handle(e.getStatus(), StatusManager.SHOW | StatusManager.LOG);
+            PlatformUI.getWorkbench().getProgressService().busyCursorWhile(monitor -> open(source, monitor, opened));
+            showInExplorer(opened.get());
+            return Optional.of(opened.get());
+        } catch (InvocationTargetException e) {
+            show(e.getCause() instanceof CoreException cause ? cause.getStatus()
+                    : Status.error("The project cannot be opened", e.getCause()));
+        } catch (PartInitException e) {
+            show(e.getStatus());
+        } catch (InterruptedException e) {
+            // the user has cancelled it: what is opened so far stays
             return Optional.empty();
         }
+        return Optional.empty();
+    }
+
+    private static void open(Source source, IProgressMonitor monitor, AtomicReference<IProject> opened)
+            throws InvocationTargetException, InterruptedException {
+        try {
+            opened.set(source.open(ResourcesPlugin.getWorkspace(), monitor));
+        } catch (CoreException e) {
+            throw new InvocationTargetException(e);
+        } catch (OperationCanceledException e) {
+            throw new InterruptedException(e.getMessage());
+        }
+    }
+
+    private static void show(IStatus status) {
+        StatusManager.getManager().handle(status, StatusManager.SHOW | StatusManager.LOG);
     }
 
     private void showInExplorer(IProject project) throws PartInitException {
@@ -82,7 +110,7 @@ public final class ProjectOpening {
                 IDE.openEditor(page, chart.get());
             }
         } catch (CoreException e) {
-            StatusManager.getManager().handle(e.getStatus(), StatusManager.SHOW | StatusManager.LOG);
+            show(e.getStatus());
         }
     }
 

@@ -5,6 +5,7 @@
 
 package org.ferrule.ui.internal.rules;
 
+import org.eclipse.jface.viewers.ILabelProvider;
 import org.eclipse.ui.PartInitException;
 import org.ferrule.ui.edit.DocumentEditor;
 import org.ferrule.ui.edit.contents.ContentsPage;
@@ -18,5 +19,10 @@ public class RuleSetEditor extends DocumentEditor {
     @Override
     protected void addDocumentPages() throws PartInitException {
         addPage(new ContentsPage(this, "rules", "Rules", new RuleLabels(session().adapters())));
+    }
+
+    @Override
+    protected ILabelProvider outlineLabels() {
+        return new RuleLabels(session().adapters());
     }
 }

@@ -1,0 +1,131 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.profile.compare;
+
+import java.util.List;
+import java.util.function.BiConsumer;
+
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+import org.ferrule.profile.Landmark;
+import org.ferrule.profile.ProfileComparison;
+import org.ferrule.profile.words.ProfileWords;
+import org.ferrule.ui.fit.passage.ProjectDevices;
+
+/** What is compared: devices, landmark, lumens, wire, rules, and what is drawn of it. */
+final class CompareForm {
+
+    private static final List<Landmark> LANDMARKS = List.of(Landmark.TIP, new Landmark(Landmark.Kind.MARKER, 1),
+            new Landmark(Landmark.Kind.MARKER, 2), Landmark.of(Landmark.Kind.EXIT_PORT),
+            Landmark.of(Landmark.Kind.LARGEST_PART), new Landmark(Landmark.Kind.RIGID_END, 1),
+            new Landmark(Landmark.Kind.RIGID_END, 2));
+    private static final int MOST_LUMENS = 6;
+
+    private final Runnable changed;
+    private final DeviceChoice devices;
+    private final DeviceChoice lumens;
+    private final Combo landmark;
+    private final Combo rules;
+    private final Text wire;
+    private final Button bands;
+    private final Button inner;
+    private List<String> paths = List.of();
+    private boolean showing;
+
+    /**
+     * Creates an empty form.
+     *
+     * @param changed is run when something else is to be compared
+     * @param drawn is told whether bands and whether lumens are drawn
+     */
+    CompareForm(Composite parent, Runnable changed, BiConsumer<Boolean, Boolean> drawn) {
+        this.changed = changed;
+        devices = new DeviceChoice(parent, "Devices", any -> true, ProfileWords::letter, ProfileComparison.MOST,
+                this::changed);
+        Composite pairs = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(2).spacing(8, 4).applyTo(pairs);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(pairs);
+        landmark = combo(pairs, "From", "Where stations count from");
+        landmark.setItems(LANDMARKS.stream().map(ComparePlot.words()::landmark).toArray(String[]::new));
+        wire = text(pairs);
+        rules = combo(pairs, "Rules", "By which labels become intervals");
+        lumens = new DeviceChoice(parent, "Through", device -> device.mainLumen().isPresent(),
+                ProfileWords::lineSign, MOST_LUMENS, this::changed);
+        bands = check(parent, "Tolerance bands");
+        inner = check(parent, "Lumens of the devices");
+        for (Button button : List.of(bands, inner)) {
+            button.addSelectionListener(SelectionListener
+                    .widgetSelectedAdapter(event -> drawn.accept(bands.getSelection(), inner.getSelection())));
+        }
+    }
+
+    private Combo combo(Composite parent, String label, String tooltip) {
+        new Label(parent, SWT.NONE).setText(label);
+        Combo combo = new Combo(parent, SWT.READ_ONLY | SWT.DROP_DOWN);
+        combo.setToolTipText(tooltip);
+        GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).applyTo(combo);
+        combo.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> changed()));
+        return combo;
+    }
+
+    private Text text(Composite parent) {
+        new Label(parent, SWT.NONE).setText("Wire");
+        Text text = new Text(parent, SWT.BORDER);
+        text.setMessage("none, or such as 0.014 in");
+        text.setToolTipText("The diameter of a wire: the table tells what it leaves of each lumen");
+        GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).applyTo(text);
+        text.addModifyListener(event -> changed());
+        return text;
+    }
+
+    private static Button check(Composite parent, String text) {
+        Button button = new Button(parent, SWT.CHECK);
+        button.setText(text);
+        button.setSelection(true);
+        return button;
+    }
+
+    private void changed() {
+        if (!showing) {
+            changed.run();
+        }
+    }
+
+    /** Shows a request with the devices and rule sets of a project. */
+    void show(ProjectDevices project, CompareRequest request) {
+        showing = true;
+        devices.show(project, request.devices());
+        lumens.show(project, request.lumens());
+        landmark.select(Math.max(0, LANDMARKS.indexOf(request.landmark())));
+        if (!wire.getText().equals(request.wire())) {
+            wire.setText(request.wire());
+        }
+        List<String> found = List.copyOf(project.rules().keySet());
+        if (!found.equals(paths)) {
+            paths = found;
+            rules.setItems(project.rules().entrySet().stream()
+                    .map(set -> set.getValue().title().isEmpty() ? set.getKey() : set.getValue().title())
+                    .toArray(String[]::new));
+        }
+        rules.select(Math.max(0, paths.indexOf(request.rules())));
+        showing = false;
+    }
+
+    /** Returns what is filled in. */
+    CompareRequest request() {
+        int chosen = rules.getSelectionIndex();
+        return new CompareRequest(devices.references(), LANDMARKS.get(Math.max(0, landmark.getSelectionIndex())),
+                lumens.references(), wire.getText().strip(),
+                chosen >= 0 && chosen < paths.size() ? paths.get(chosen) : "");
+    }
+}

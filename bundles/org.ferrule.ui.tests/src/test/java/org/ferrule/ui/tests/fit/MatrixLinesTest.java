@@ -1,0 +1,177 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.tests.fit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+import org.eclipse.core.commands.common.CommandException;
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.XMLMemento;
+import org.ferrule.fit.matrix.FitCell;
+import org.ferrule.fit.verdict.Verdict;
+import org.ferrule.model.FitChart;
+import org.ferrule.model.ModelPackage.Literals;
+import org.ferrule.ui.fit.matrix.MatrixAxis;
+import org.ferrule.ui.fit.matrix.MatrixContent;
+import org.ferrule.ui.fit.matrix.MatrixState;
+import org.ferrule.ui.fit.matrix.Side;
+import org.ferrule.ui.tests.robot.Robot;
+import org.ferrule.ui.tests.robot.ScreenPicture;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** Rows and columns are folded, pinned, moved, hidden and exchanged, by mouse and by keys. */
+class MatrixLinesTest {
+
+    private ChartFixture fixture;
+    private Robot robot;
+
+    @BeforeEach
+    void open() throws CommandException, PartInitException {
+        fixture = ChartFixture.ofDemo("balloons-through-guides.chart.json");
+        robot = fixture.robot();
+        robot.waitForJobs();
+        clickCell(0, 0);
+    }
+
+    @AfterEach
+    void close() throws CoreException {
+        fixture.close();
+    }
+
+    private void clickCell(int row, int column) {
+        Rectangle cell = fixture.table().boundsOf(row, column).orElseThrow();
+        robot.clickPainted(fixture.table().control(), cell.x + 5, cell.y + 5);
+    }
+
+    private MatrixContent content() {
+        return fixture.table().content();
+    }
+
+    private MatrixAxis rows() {
+        return content().rows();
+    }
+
+    private List<String> rowKeys() {
+        return IntStream.range(0, rows().size()).mapToObj(i -> rows().line(i).key()).toList();
+    }
+
+    private FitChart chart() {
+        return fixture.editor().answers().chart().orElseThrow();
+    }
+
+    @Test
+    void aKeyFoldsTheGroupOfTheSelectedRowAndShowsItsSums() {
+        int before = rows().size();
+        String group = rows().line(0).head().group();
+        List<Integer> members = IntStream.range(0, before).filter(i -> rows().line(i).head().group().equals(group))
+                .boxed().toList();
+        long fits = members.stream().map(row -> content().cell(row, 0)).map(FitCell::in)
+                .filter(in -> in.verdict() == Verdict.FITS).count();
+        robot.keys(SWT.CTRL, 'g');
+        robot.waitFor("a folded group", () -> rows().size() == before - members.size() + 1);
+        new ScreenPicture().take("matrix-folded");
+        assertTrue(rows().isFolded(0));
+        assertEquals(fits, content().sumAt(0, 0).of(Verdict.FITS));
+        assertTrue(fixture.table().selected().isEmpty(), "no single pair is selected");
+        robot.keys(SWT.CTRL, 'g');
+        robot.waitFor("all lines again", () -> rows().size() == before);
+    }
+
+    @Test
+    void aClickOnTheHeadOfAGroupFoldsIt() {
+        int before = content().columns().size();
+        Rectangle cell = fixture.table().boundsOf(0, 0).orElseThrow();
+        robot.clickPainted(fixture.table().control(), cell.x + 5, 8);
+        robot.waitFor("a folded group", () -> content().columns().size() < before);
+        assertTrue(content().columns().isFolded(0));
+    }
+
+    @Test
+    void aPinnedRowComesFirstAndStaysWhenOthersScroll() {
+        clickCell(2, 0);
+        String key = rows().line(2).key();
+        robot.keyWith(SWT.SHIFT, SWT.F7);
+        robot.waitFor("a pinned row", () -> rows().line(0).key().equals(key) && rows().pinned() == 1);
+        Rectangle at = fixture.table().boundsOf(0, 0).orElseThrow();
+        fixture.table().select(rows().line(rows().size() - 1).key(), content().columns().line(0).key());
+        robot.settle();
+        new ScreenPicture().take("matrix-pinned");
+        assertEquals(at, fixture.table().boundsOf(0, 0).orElseThrow());
+        assertTrue(fixture.table().boundsOf(1, 0).isEmpty(), "the others have scrolled");
+    }
+
+    @Test
+    void rowsAndColumnsAreExchanged() {
+        FitCell cell = content().cell(1, 2);
+        robot.key(SWT.F9);
+        robot.waitFor("exchanged sides", () -> content().rowSide() == Side.INNER);
+        assertEquals(cell, content().cell(2, 1));
+        clickCell(2, 1);
+        new ScreenPicture().take("matrix-transposed");
+        assertEquals(content().columns().line(1).head().id(),
+                fixture.table().selected().orElseThrow().question().outer().device().id());
+        robot.key(SWT.F9);
+        robot.waitFor("sides as before", () -> content().rowSide() == Side.OUTER);
+    }
+
+    @Test
+    void anOrderOfKindsIsKeptByTheEditor() {
+        List<String> before = rowKeys();
+        robot.keyWith(SWT.ALT, SWT.ARROW_DOWN);
+        robot.waitFor("the other order", () -> rowKeys().get(1).equals(before.get(0)));
+        assertFalse(fixture.editor().isDirty());
+        XMLMemento memento = XMLMemento.createWriteRoot("editor");
+        new MatrixState(content()).save(memento);
+        MatrixContent other = new MatrixContent();
+        new MatrixState(other).restore(memento);
+        other.show(content().solved().orElseThrow(), false);
+        assertEquals(rowKeys(), IntStream.range(0, other.rows().size()).mapToObj(i -> other.rows().line(i).key())
+                .toList());
+    }
+
+    @Test
+    void aDraggedHeadMovesAListedDeviceInTheChartAndUndoPutsItBack() {
+        List<String> ids = IntStream.range(0, 4).mapToObj(i -> rows().line(i).head().id()).distinct().toList();
+        fixture.editor().session().set(chart().getOuter(), Literals.AXIS__DEVICES, ids);
+        fixture.editor().session().set(chart().getOuter(), Literals.AXIS__SORT_BY, null);
+        fixture.editor().session().set(chart().getOuter(), Literals.AXIS__GROUP_BY, null);
+        robot.waitFor("the listed devices", () -> Set.copyOf(ids).equals(
+                Set.copyOf(IntStream.range(0, rows().size()).mapToObj(i -> rows().line(i).head().id()).toList())));
+        robot.settle();
+        Rectangle first = fixture.table().boundsOf(0, 0).orElseThrow();
+        Rectangle third = fixture.table().boundsOf(2, 0).orElseThrow();
+        robot.dragPainted(fixture.table().control(), new Point(first.x - 40, first.y + 10),
+                new Point(third.x - 40, third.y + 10));
+        List<String> moved = List.of(ids.get(1), ids.get(2), ids.get(0), ids.get(3));
+        robot.waitFor("the other order in the chart", () -> chart().getOuter().getDevices().equals(moved));
+        robot.waitFor("the other order in the matrix", () -> rows().line(2).head().id().equals(ids.get(0)));
+        fixture.editor().session().undo();
+        robot.waitFor("the former order", () -> rows().line(0).head().id().equals(ids.get(0)));
+        assertEquals(ids, chart().getOuter().getDevices());
+    }
+
+    @Test
+    void aKeyHidesTheSelectedRowAndUndoShowsItAgain() {
+        int before = rows().size();
+        robot.keys(SWT.CTRL, '9');
+        robot.waitFor("a hidden row", () -> rows().size() < before);
+        assertEquals(1, chart().getOuter().getHidden().size());
+        fixture.editor().session().undo();
+        robot.waitFor("the row again", () -> rows().size() == before);
+    }
+}

@@ -1,0 +1,110 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.tests.robot;
+
+import java.util.stream.Stream;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Shell;
+
+/** Works in menus, and in dialogs that keep whoever opened them waiting. To be used on the display's thread. */
+public final class Dialogs {
+
+    private static final int PAUSE_MS = 100;
+    private static final int PATIENCE = 150;
+
+    /** What is done in a dialog. */
+    @FunctionalInterface
+    public interface Work {
+
+        /** Does it; the dialog is to be closed in the end. */
+        void in(Shell dialog);
+    }
+
+    private final Display display = Display.getCurrent();
+    private final Robot robot;
+    private AssertionError failure;
+
+    /** Works by the hands of a robot. */
+    public Dialogs(Robot robot) {
+        this.robot = robot;
+    }
+
+    /** Opens a dialog, and does something as soon as one with the title is there; returns when it is closed. */
+    public void open(Runnable opening, String title, Work work) {
+        boolean[] done = new boolean[1];
+        await(title, PATIENCE, shell -> {
+            work.in(shell);
+            done[0] = true;
+        });
+        opening.run();
+        robot.waitFor("the dialog " + title, () -> done[0] || failure != null);
+        robot.waitFor("the dialog " + title + " closed", () -> find(title) == null);
+        if (failure != null) {
+            throw failure;
+        }
+    }
+
+    private void await(String title, int patience, Work work) {
+        display.timerExec(PAUSE_MS, () -> {
+            Shell shell = find(title);
+            if (shell == null && patience > 0) {
+                await(title, patience - 1, work);
+            } else if (shell != null) {
+                runIn(shell, work);
+            }
+        });
+    }
+
+    /** A failure must close the dialog, or the test would wait for ever. */
+    private void runIn(Shell shell, Work work) {
+        try {
+            shell.forceActive();
+            robot.settle();
+            work.in(shell);
+        } catch (RuntimeException | AssertionError e) {
+            new ScreenPicture().take("failed-in-dialog");
+            failure = e instanceof AssertionError error ? error : new AssertionError(e);
+            shell.close();
+        }
+    }
+
+    private Shell find(String title) {
+        return Stream.of(display.getShells()).filter(shell -> shell.isVisible() && shell.getText().equals(title))
+                .findFirst().orElse(null);
+    }
+
+    /** Opens the menu of the control by the keyboard and chooses the item with the mnemonic. */
+    public void menu(Control control, char mnemonic) {
+        control.forceFocus();
+        robot.settle();
+        chord(SWT.SHIFT, SWT.F10);
+        robot.waitFor("the menu", () -> control.getMenu().isVisible());
+        robot.pause(200);
+        robot.type(String.valueOf(mnemonic));
+        robot.settle();
+    }
+
+    /** Presses a key while a modifier is held. */
+    public void chord(int modifier, int keyCode) {
+        post(SWT.KeyDown, modifier);
+        post(SWT.KeyDown, keyCode);
+        post(SWT.KeyUp, keyCode);
+        post(SWT.KeyUp, modifier);
+        robot.settle();
+    }
+
+    private void post(int type, int keyCode) {
+        Event event = new Event();
+        event.type = type;
+        event.keyCode = keyCode;
+        display.post(event);
+        robot.pause(15);
+    }
+}

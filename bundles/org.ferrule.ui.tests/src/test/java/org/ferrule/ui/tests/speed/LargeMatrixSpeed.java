@@ -1,0 +1,155 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.tests.speed;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+
+import org.eclipse.core.resources.IProject;
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.ferrule.engine.chart.SolvedChart;
+import org.ferrule.io.json.JsonDocuments;
+import org.ferrule.model.ModelPackage;
+import org.ferrule.quantity.Dimension;
+import org.ferrule.ui.fit.matrix.Side;
+import org.ferrule.ui.tests.fit.ChartFixture;
+import org.ferrule.ui.tests.fit.LargeDocuments;
+import org.ferrule.ui.tests.robot.Projects;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** A matrix of 2,000 x 2,000 devices: how long a page takes to be painted, and an edit to be shown. */
+@Tag("slow")
+class LargeMatrixSpeed {
+
+    private static final int LINES = 2000;
+    private static final int PAGES = 60;
+    private static final int EDITS = 12;
+    private static final int WARM_AFTER = 4;
+    private static final int BETWEEN_EDITS_MS = 4000;
+    private static final String LIBRARY = "large.devices.json";
+    private static final String GUIDE = "devices[g3]/lumens[0]/sections[0]";
+
+    private ChartFixture fixture;
+    private long paintStart;
+    private long paintEnd;
+    private Rectangle painted;
+
+    @BeforeEach
+    void open() throws CoreException {
+        IProject project = Projects.create("Large");
+        JsonDocuments documents = new JsonDocuments();
+        write(project, LIBRARY, documents.write(LargeDocuments.library(LINES, LINES)));
+        write(project, "test.rules.json", documents.write(LargeDocuments.rules()));
+        write(project, "large.chart.json", documents.write(LargeDocuments.chart(LINES, LINES)));
+        long start = System.nanoTime();
+        fixture = ChartFixture.of(project, "large.chart.json");
+        System.out.printf(Locale.ROOT, "%d x %d opened and answered: %.1f s%n", LINES, LINES,
+                (System.nanoTime() - start) / 1e9);
+        assertEquals(LINES, fixture.table().content().axis(Side.OUTER).size());
+        fixture.robot().waitForJobs();
+        Display.getCurrent().addFilter(SWT.Paint, this::paints);
+        fixture.table().control().addListener(SWT.Paint, this::hasPainted);
+    }
+
+    private static void write(IProject project, String name, byte[] content) throws CoreException {
+        Projects.write(project, name, new String(content, StandardCharsets.UTF_8));
+    }
+
+    private void paints(Event event) {
+        if (event.widget == fixture.table().control()) {
+            paintStart = System.nanoTime();
+        }
+    }
+
+    private void hasPainted(Event event) {
+        paintEnd = System.nanoTime();
+        painted = new Rectangle(event.x, event.y, event.width, event.height);
+    }
+
+    @AfterEach
+    void close() throws CoreException {
+        fixture.close();
+    }
+
+    @Test
+    void paintsPagesAndShowsEdits() {
+        Rectangle cell = fixture.table().boundsOf(0, 0).orElseThrow();
+        fixture.robot().clickPainted(fixture.table().control(), cell.x + 5, cell.y + 5);
+        page("page painted while scrolling down", SWT.PAGE_DOWN);
+        page("page painted while scrolling right", SWT.ARROW_RIGHT);
+        edits("edit to painted");
+        fixture.table().showSums(true);
+        page("page painted with sums", SWT.PAGE_UP);
+        edits("edit to painted with sums");
+        Runtime runtime = Runtime.getRuntime();
+        System.gc();
+        System.out.printf(Locale.ROOT, "heap in use: %d MB%n",
+                (runtime.totalMemory() - runtime.freeMemory()) / 1_000_000);
+    }
+
+    private void page(String what, int key) {
+        Figures figures = new Figures(what);
+        Rectangle all = fixture.table().control().getClientArea();
+        for (int i = 0; i < PAGES; i++) {
+            paintEnd = 0;
+            fixture.robot().keyPainted(fixture.table().control(), key);
+            fixture.table().control().redraw();
+            paintEnd = 0;
+            fixture.robot().waitFor("a painted page",
+                    () -> paintEnd != 0 && painted.width >= all.width - 1 && painted.height >= all.height - 1);
+            figures.add((paintEnd - paintStart) / 1e6);
+        }
+        figures.print();
+    }
+
+    private void edits(String what) {
+        fixture.table().select(fixture.table().content().axis(Side.OUTER).line(3).key(),
+                fixture.table().content().axis(Side.INNER).line(0).key());
+        fixture.robot().waitForJobs();
+        Figures figures = new Figures(what);
+        for (int i = 0; i < EDITS; i++) {
+            double time = edit(i);
+            if (i >= WARM_AFTER) {
+                figures.add(time);
+            }
+            fixture.robot().pause(BETWEEN_EDITS_MS);
+        }
+        int changed = fixture.editor().answers().shown().orElseThrow().matrix().changes().count();
+        assertTrue(changed > 0 && changed <= LINES, changed + " cells were answered anew");
+        figures.print();
+    }
+
+    /** From the command to the end of the paint event that shows the other answer. */
+    private double edit(int i) {
+        EObject section = fixture.object(LIBRARY, GUIDE);
+        SolvedChart before = fixture.editor().answers().shown().orElseThrow();
+        long start = System.nanoTime();
+        fixture.session(LIBRARY).set(section, ModelPackage.Literals.LUMEN_SECTION__ID,
+                Dimension.parse(String.format(Locale.ROOT, "0.%03d in min", 40 + i)));
+        paintEnd = 0;
+        Display display = Display.getCurrent();
+        while (fixture.editor().answers().shown().orElseThrow() == before || paintEnd == 0) {
+            if (!display.readAndDispatch()) {
+                display.sleep();
+            }
+            if (fixture.editor().answers().shown().orElseThrow() == before) {
+                paintEnd = 0;
+            }
+        }
+        return (paintEnd - start) / 1e6;
+    }
+}

@@ -1,0 +1,219 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.tests.speed;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.lang.management.ManagementFactory;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+
+import org.eclipse.core.resources.IFile;
+import org.eclipse.core.resources.IProject;
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.nebula.widgets.nattable.NatTable;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Listener;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.ide.IDE;
+import org.ferrule.io.json.JsonDocuments;
+import org.ferrule.model.DeviceLibrary;
+import org.ferrule.model.ModelPackage.Literals;
+import org.ferrule.ui.devices.grid.SheetGrid;
+import org.ferrule.ui.devices.sheet.SheetColumn;
+import org.ferrule.ui.devices.sheet.SheetColumns;
+import org.ferrule.ui.edit.DocumentEditor;
+import org.ferrule.ui.tests.robot.EditorFixture;
+import org.ferrule.ui.tests.robot.Projects;
+import org.ferrule.ui.tests.robot.Robot;
+import org.ferrule.ui.tests.robot.ScreenPicture;
+import org.ferrule.ui.tests.robot.Widgets;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** A library of 20,000 devices is opened, scrolled, filtered, sorted and edited; prints how long each took. */
+class LibrarySpeed {
+
+    private static final int DEVICES = Integer.getInteger("ferrule.speed.devices", 20_000);
+    private static final int PAGES = 200;
+
+    private final Robot robot = new Robot();
+    private final Display display = Display.getCurrent();
+    private IProject project;
+    private IFile file;
+    private DocumentEditor editor;
+    private long painted;
+
+    @BeforeEach
+    void write() throws CoreException {
+        project = Projects.create("Large");
+        byte[] content = new JsonDocuments().write(LargeLibrary.of(DEVICES));
+        say("file", String.format(Locale.ROOT, "%.1f MB, %d devices", content.length / 1e6, DEVICES));
+        file = Projects.write(project, "large.devices.json", new String(content, StandardCharsets.UTF_8));
+        robot.waitForJobs();
+    }
+
+    @AfterEach
+    void close() throws CoreException {
+        EditorFixture.page().closeAllEditors(false);
+        robot.waitForJobs();
+        Projects.delete(project);
+    }
+
+    private static void say(String what, String result) {
+        System.out.println("speed: " + what + ": " + result);
+    }
+
+    private static String milliseconds(long nanoseconds) {
+        return String.format(Locale.ROOT, "%.0f ms", nanoseconds / 1e6);
+    }
+
+    @Test
+    void opensScrollsFiltersAndEdits() throws CoreException {
+        say("machine", Runtime.getRuntime().availableProcessors() + " processors, load "
+                + ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage() + ", Java "
+                + System.getProperty("java.version"));
+        say("read alone", milliseconds(readAlone()));
+        say("read alone again", milliseconds(readAlone()));
+        say("open, until painted", milliseconds(open()));
+        robot.waitForJobs();
+        say("heap after opening", heap());
+        EditorFixture.page().closeAllEditors(false);
+        robot.settle();
+        say("open again, until painted", milliseconds(open()));
+        robot.waitForJobs();
+        new ScreenPicture().take("speed-library");
+        assertTrue(table().isVisible());
+        scroll();
+        filter();
+        sort();
+        edit();
+        say("heap at the end", heap());
+    }
+
+    private long readAlone() throws CoreException {
+        byte[] content = file.readAllBytes();
+        long start = System.nanoTime();
+        new JsonDocuments().read(content, file.getName());
+        return System.nanoTime() - start;
+    }
+
+    /** From the request until the first paint event of the table has been handled. */
+    private long open() throws CoreException {
+        painted = 0;
+        Listener paint = event -> {
+            if (event.widget instanceof NatTable table) {
+                table.getDisplay().asyncExec(() -> painted = painted == 0 ? System.nanoTime() : painted);
+            }
+        };
+        display.addFilter(SWT.Paint, paint);
+        long start = System.nanoTime();
+        editor = (DocumentEditor) IDE.openEditor(EditorFixture.page(), file);
+        while (painted == 0) {
+            if (!display.readAndDispatch()) {
+                display.sleep();
+            }
+        }
+        display.removeFilter(SWT.Paint, paint);
+        return painted - start;
+    }
+
+    private Composite body() {
+        return editor.getActivePageInstance().getPartControl().getParent();
+    }
+
+    private NatTable table() {
+        return Widgets.first(body(), NatTable.class, table -> true).orElseThrow();
+    }
+
+    private SheetGrid grid() {
+        return SheetGrid.of(table());
+    }
+
+    private SheetColumn column(String title) {
+        return SheetColumns.find(grid().columns(), title).orElseThrow();
+    }
+
+    /** Each page is one that has not been seen yet; update() paints at once. */
+    private void scroll() {
+        Times times = new Times();
+        int rows = table().getSize().y / 25;
+        for (int i = 1; i <= PAGES; i++) {
+            int line = Math.min(DEVICES - 1, i * rows);
+            times.take(() -> {
+                grid().scrollTo(column("Id"), line);
+                table().redraw();
+                table().update();
+            });
+            robot.settle();
+        }
+        say("scroll by a page, painted", times.words());
+    }
+
+    private void filter() {
+        Text filter = Widgets.first(body(), Text.class, text -> (text.getStyle() & SWT.SEARCH) != 0).orElseThrow();
+        Times times = new Times();
+        for (String typed : new String[] { "b", "ba", "balloon 2.50", "balloon 2.50 x 15", "guide-19", "" }) {
+            int before = grid().listing().shown();
+            long start = System.nanoTime();
+            filter.setText(typed);
+            while (grid().listing().shown() == before && System.nanoTime() - start < 400_000_000L) {
+                if (!display.readAndDispatch()) {
+                    Thread.onSpinWait();
+                }
+            }
+            table().update();
+            times.add(System.nanoTime() - start);
+        }
+        say("filter, from typing until painted (120 ms of it wait for more)", times.words());
+    }
+
+    private void sort() {
+        for (String title : new String[] { "Name", "Largest diameter" }) {
+            Times times = new Times();
+            times.take(() -> {
+                grid().moveLines(() -> grid().listing().sortBy(column(title)));
+                table().update();
+            });
+            say("sort by " + title.toLowerCase(Locale.ROOT), times.words());
+        }
+        grid().moveLines(() -> grid().listing().sortBy(column("Largest diameter")));
+        grid().moveLines(() -> grid().listing().sortBy(column("Largest diameter")));
+    }
+
+    private void edit() {
+        Times times = new Times();
+        DeviceLibrary library = (DeviceLibrary) editor.session().document().orElseThrow();
+        for (int i = 0; i < 10; i++) {
+            int number = i;
+            times.take(() -> {
+                editor.session().set(library.getDevices().get(number * 100), Literals.DEVICE_PARTS__NAME,
+                        "name " + number);
+                robot.settle();
+                table().update();
+            });
+        }
+        say("edit of a name, until painted", times.words());
+        long start = System.nanoTime();
+        robot.waitForJobs();
+        say("checked after the edits, within", milliseconds(System.nanoTime() - start));
+        editor.session().undo();
+    }
+
+    private static String heap() {
+        for (int i = 0; i < 3; i++) {
+            System.gc();
+        }
+        Runtime runtime = Runtime.getRuntime();
+        return (runtime.totalMemory() - runtime.freeMemory()) / 1_000_000 + " MB of at most "
+                + runtime.maxMemory() / 1_000_000 + " MB, window "
+                + PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell().getSize();
+    }
+}

@@ -1,0 +1,53 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.internal.recovery;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.Arrays;
+
+import org.eclipse.core.resources.IFile;
+import org.eclipse.core.runtime.CoreException;
+import org.ferrule.ui.internal.document.ContentHash;
+
+/** What has become of a file since edits of it were not saved. */
+enum RecoveryState {
+    /** It says what the edits started from. */
+    UNCHANGED("unchanged"),
+    /** It says something else. */
+    CHANGED("changed since by another program: compare first"),
+    /** It says what the edits say: there is nothing to restore. */
+    SAVED("saved"),
+    /** It is not there; its project is. */
+    GONE("gone: restoring writes it again"),
+    /** Its project is not there, or closed. */
+    NO_PROJECT("its project is not open");
+
+    private final String words;
+
+    RecoveryState(String words) {
+        this.words = words;
+    }
+
+    /** Returns what to tell of it. */
+    String words() {
+        return words;
+    }
+
+    static RecoveryState of(UnsavedEdits edits) {
+        IFile file = EditsRestorer.file(edits);
+        if (!file.getProject().isAccessible()) {
+            return NO_PROJECT;
+        }
+        try (InputStream stream = file.getContents(true)) {
+            byte[] content = stream.readAllBytes();
+            return Arrays.equals(content, edits.content()) ? SAVED
+                    : ContentHash.of(content).sha256().equals(edits.base()) ? UNCHANGED : CHANGED;
+        } catch (CoreException | IOException e) {
+            return GONE;
+        }
+    }
+}
