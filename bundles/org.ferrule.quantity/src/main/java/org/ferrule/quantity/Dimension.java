@@ -4,6 +4,7 @@
  */
 package org.ferrule.quantity;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -137,6 +138,31 @@ public final class Dimension {
                     .map(this::disagreement).forEach(warnings::add);
         }
         return List.copyOf(warnings);
+    }
+
+    /**
+     * Returns what the last printed digit of the figure stands for: 0.01 mm for {@code 0.70 mm max}.
+     *
+     * @throws IllegalStateException if the text is not readable
+     */
+    public Length lastPlace() {
+        Figure first = statement().first();
+        return Length.of(BigDecimal.ONE.movePointLeft(Math.max(0, first.value().scale())), first.unit());
+    }
+
+    /**
+     * Returns this dimension with its figure moved, and everything else as typed: unit, meaning, tolerance, deviation
+     * and, where they hold the figure exactly, the decimals. The upper end of a range moves by as much, a second
+     * statement too, within its own decimals.
+     *
+     * @param length the new label
+     * @throws QuantitySyntaxException if there is no such dimension: a negative length, or one smaller than its
+     *         tolerance
+     * @throws IllegalStateException if the text is not readable
+     */
+    public Dimension movedTo(Length length) {
+        requireReadable();
+        return length.equals(label) ? this : parse(Moving.move(text, result.passages(), length));
     }
 
     private QuantityWarning disagreement(Passage other) {

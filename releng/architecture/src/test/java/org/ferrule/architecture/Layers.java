@@ -67,7 +67,7 @@ final class Layers {
                 "quantity geometry statistics calc fit picture chart shelf order escalation plansheet purchase model io.json io.pdf "
                         + "io.svg io.csv engine balloon profile");
         SEES.put("ui", "quantity geometry fit picture chart model model.edit io.json engine");
-        SEES.put("ui.devices", SEES.get("ui") + " ui");
+        SEES.put("ui.devices", SEES.get("ui") + " ui balloon");
         SEES.put("ui.fit", SEES.get("ui") + " ui calc io.pdf io.svg io.csv");
         SEES.put("ui.profile", SEES.get("ui.fit") + " ui.fit balloon profile");
         SEES.put("ui.escalation", SEES.get("ui.fit") + " ui.fit shelf order escalation plansheet");

@@ -38,6 +38,14 @@ final class AxialScale {
             return gapX() + GAP_MM * (station - gapFrom()) / (gapTo() - gapFrom());
         }
 
+        double station(double x) {
+            if (!broken || x <= gapX()) {
+                return from + (x - x0) / scale;
+            }
+            return x >= gapX() + GAP_MM ? to - (x1 - x) / scale
+                    : gapFrom() + (gapTo() - gapFrom()) * (x - gapX()) / GAP_MM;
+        }
+
         private double shownPart() {
             return (x1 - x0 - GAP_MM) / 2 / scale;
         }
@@ -145,6 +153,23 @@ final class AxialScale {
             }
         }
         return intervals.get(intervals.size() - 1).x1;
+    }
+
+    /** Where a station is drawn; stations outside where they would be if the device went on to scale. */
+    double beyond(double station) {
+        double inside = Math.max(from(), Math.min(to(), station));
+        return x(inside) + (station - inside) * mmPerMm;
+    }
+
+    /** The station that is drawn at a place; places outside count as if the device went on to scale. */
+    double station(double x) {
+        Interval first = intervals.get(0);
+        Interval last = intervals.get(intervals.size() - 1);
+        if (x <= first.x0) {
+            return first.from - (first.x0 - x) / mmPerMm;
+        }
+        return intervals.stream().filter(interval -> x <= interval.x1).findFirst().map(i -> i.station(x))
+                .orElse(last.to + (x - last.x1) / mmPerMm);
     }
 
     /** How many millimetres of paper stand for one millimetre. */

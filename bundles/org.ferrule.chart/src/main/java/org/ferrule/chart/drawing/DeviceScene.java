@@ -7,6 +7,7 @@ package org.ferrule.chart.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeSet;
 
 import org.ferrule.chart.look.DrawingInks;
@@ -87,6 +88,24 @@ final class DeviceScene {
         new Caption(words.phrases(), painter.radial(), axis).with("drawing.fromTip", true)
                 .with("drawing.rigid", shaft.stream().anyMatch(Band::rigid)).with("drawing.tolerance", true)
                 .draw(g, zones);
+    }
+
+    AxialScale axis() {
+        return axis;
+    }
+
+    double radial() {
+        return painter.radial();
+    }
+
+    double centreY() {
+        return centreY;
+    }
+
+    OptionalDouble lumenY(String name, double place) {
+        return knownLumens().stream().filter(lumen -> lumen.name().equals(name))
+                .filter(l -> -l.proximalAt().mm() <= place && -l.distalAt().mm() >= place)
+                .mapToDouble(lumen -> middleOf(lumen, place)).findFirst();
     }
 
     /** Its sections from the tip, one a line. */

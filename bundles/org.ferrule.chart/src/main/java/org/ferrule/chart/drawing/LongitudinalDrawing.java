@@ -51,6 +51,12 @@ public final class LongitudinalDrawing {
         return builder.picture(widthMm, heightMm, title).described(scene.description());
     }
 
+    /** Where things lie in the drawing that {@link #ofDevice} makes of the same. */
+    public DeviceLayout layoutOfDevice(ReadDevice device, RuleSet rules, List<MarkerBand> markers, double widthMm,
+            double heightMm) {
+        return new DeviceLayout(new DeviceScene(device, rules, markers, words, new Zones(widthMm, heightMm)));
+    }
+
     /** The inner device of a question in the lumen, where it stops or where the place that decides can be seen. */
     public Picture ofPair(FitQuestion question, PhaseAnswer answer, Phase phase, double widthMm, double heightMm) {
         Zones zones = new Zones(widthMm, heightMm);

@@ -48,6 +48,14 @@ class AxialScaleTest {
     }
 
     @Test
+    void readsEveryPlaceBack() {
+        AxialScale scale = AxialScale.of(List.of(0.0, 4.0, 19.0, 250.0, 1420.0), 0, 150);
+        for (double station = -20; station <= 1440; station += 3.7) {
+            assertEquals(station, scale.station(scale.beyond(station)), 1e-6);
+        }
+    }
+
+    @Test
     void takesMinusZeroForZero() {
         AxialScale scale = AxialScale.of(List.of(-100.0, -0.0, 0.0), 0, 100);
         assertEquals(1, scale.mmPerMm(), 1e-9);

@@ -129,6 +129,19 @@ class LongitudinalDrawingTest {
     }
 
     @Test
+    void layoutTellsWhereASectionIsDrawn() {
+        ReadDevice device = ReadDevice.of(Shelf.extension(), Shelf.RULES);
+        Box tube = outline(Drawn.of(draw(Shelf.extension(), SIZES[3])), "section:tube");
+        List<MarkerBand> markers = List.of(new MarkerBand(mm(5), mm(1)), new MarkerBand(mm(18), mm(0)));
+        DeviceLayout layout = DRAWING.layoutOfDevice(device, Shelf.RULES, markers, SIZES[3][0], SIZES[3][1]);
+        assertEquals(tube.rightMm(), layout.x(0), 1e-6);
+        assertEquals(tube.xMm(), layout.x(250), 1e-6);
+        assertEquals(tube.heightMm(), layout.heightMm(0.067 * 25.4), 1e-3);
+        assertEquals(tube.yMm() + tube.heightMm() / 2, layout.centreY(), 1e-3);
+        assertEquals(layout.centreY(), layout.lumenY("tube", 100).orElseThrow(), 1e-6);
+    }
+
+    @Test
     void aSmallDrawingTellsTheScaleToo() {
         for (double[] size : SIZES) {
             String text = Drawn.of(draw(Shelf.balloon("2.5 x 15", "0.82 mm"), size)).text();

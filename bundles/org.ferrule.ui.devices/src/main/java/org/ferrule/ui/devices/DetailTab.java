@@ -45,6 +45,7 @@ final class DetailTab {
         context.toolkit().adapt(scroller);
         scroller.setExpandHorizontal(true);
         scroller.setExpandVertical(true);
+        scroller.setShowFocusedControl(true);
         scroller.getVerticalBar().setIncrement(24);
         body = context.toolkit().createComposite(scroller);
         GridLayoutFactory.fillDefaults().margins(10, 10).spacing(0, 8).applyTo(body);

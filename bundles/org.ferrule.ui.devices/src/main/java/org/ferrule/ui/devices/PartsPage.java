@@ -65,6 +65,7 @@ class PartsPage extends DocumentPage {
         toolkit.adapt(scroller);
         scroller.setExpandHorizontal(true);
         scroller.setExpandVertical(true);
+        scroller.setShowFocusedControl(true);
         Composite details = toolkit.createComposite(scroller);
         GridLayoutFactory.fillDefaults().margins(8, 0).applyTo(details);
         scroller.setContent(details);

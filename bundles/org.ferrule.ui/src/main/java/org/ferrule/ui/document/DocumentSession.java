@@ -218,11 +218,16 @@ public final class DocumentSession {
             throw new CoreException(Status.error(file.getFullPath() + " cannot be saved: it is "
                     + (broken() ? "broken" : "of a newer version of the program")));
         }
-        fire(SessionListener::aboutToSave);
-        collector.deliver();
+        commitDrafts();
         byte[] content = toBytes();
         safeSave.save(file, expected, content, monitor);
         saved(content);
+    }
+
+    /** Makes what is still in fields, as far as it can be read, part of the document. */
+    public void commitDrafts() {
+        fire(SessionListener::aboutToSave);
+        collector.deliver();
     }
 
     private void saved(byte[] content) {

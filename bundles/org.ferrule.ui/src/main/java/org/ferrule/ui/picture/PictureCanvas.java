@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 
 import org.eclipse.swt.SWT;
@@ -61,6 +62,7 @@ public final class PictureCanvas extends Canvas {
     private Transform toScreen = Transform.IDENTITY;
     private String highlighted;
     private String message = "";
+    private Predicate<Event> taker = event -> false;
 
     /** Creates a canvas that shows nothing yet. */
     public PictureCanvas(Composite parent) {
@@ -106,6 +108,16 @@ public final class PictureCanvas extends Canvas {
     /** Zooms and pans by other means than enlarging the picture. */
     public void zoomBy(PictureZoom other) {
         zoom = Objects.requireNonNull(other);
+    }
+
+    /** Leaves the keys and presses of the mouse that the predicate takes to another, who listens to the canvas. */
+    public void leaveTo(Predicate<Event> other) {
+        taker = Objects.requireNonNull(other);
+    }
+
+    /** Tells whether an event is for another. */
+    boolean leaves(Event event) {
+        return taker.test(event);
     }
 
     /** Returns what zooms and pans. */
@@ -227,6 +239,12 @@ public final class PictureCanvas extends Canvas {
         return outlines(id).stream().map(Path::bounds).reduce(Box::union)
                 .map(box -> new Rectangle((int) Math.floor(box.xMm()), (int) Math.floor(box.yMm()),
                         (int) Math.ceil(box.widthMm()), (int) Math.ceil(box.heightMm())));
+    }
+
+    /** Returns where on the canvas a place of the picture is shown. */
+    public org.eclipse.swt.graphics.Point toCanvas(Point place) {
+        Point shown = toScreen.apply(place);
+        return new org.eclipse.swt.graphics.Point((int) Math.round(shown.xMm()), (int) Math.round(shown.yMm()));
     }
 
     private List<Path> outlines(String id) {

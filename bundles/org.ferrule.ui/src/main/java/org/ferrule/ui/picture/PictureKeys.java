@@ -40,6 +40,9 @@ final class PictureKeys {
     }
 
     private void key(Event event) {
+        if (canvas.leaves(event)) {
+            return;
+        }
         boolean control = (event.stateMask & SWT.MOD1) != 0;
         boolean shift = (event.stateMask & SWT.SHIFT) != 0;
         switch (event.keyCode) {
@@ -88,7 +91,7 @@ final class PictureKeys {
 
     private void press(Event event) {
         canvas.forceFocus();
-        pressed = event.button == 1 ? new Point(event.x, event.y) : null;
+        pressed = event.button == 1 && !canvas.leaves(event) ? new Point(event.x, event.y) : null;
         dragged = null;
     }
 

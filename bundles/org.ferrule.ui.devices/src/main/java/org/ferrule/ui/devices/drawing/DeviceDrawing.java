@@ -35,13 +35,18 @@ import org.ferrule.picture.Picture;
 import org.ferrule.quantity.Dimension;
 import org.ferrule.quantity.Length;
 import org.ferrule.ui.Services;
+import org.ferrule.ui.devices.part.Shown;
 import org.ferrule.ui.document.DocumentSession;
 import org.ferrule.ui.picture.PictureCanvas;
 import org.ferrule.ui.picture.PictureOwner;
 import org.ferrule.ui.picture.PictureUnits;
+import org.ferrule.ui.preferences.FigureWords;
 import org.ferrule.ui.preferences.UnitPreferences;
 
-/** Shows a device as it stands, drawn along its length; a click on a section tells its name. */
+/**
+ * Shows a device as it stands, drawn along its length; a click on a section tells its name. Borders and diameters can be
+ * dragged.
+ */
 public final class DeviceDrawing {
 
     private static final String SECTION = "section:";
@@ -51,6 +56,7 @@ public final class DeviceDrawing {
     private final Consumer<String> words;
     private final FolderRules rules;
     private final UnitPreferences units = Services.get(UnitPreferences.class);
+    private final DrawingHandles handles;
     private DeviceParts shown;
 
     /**
@@ -62,8 +68,9 @@ public final class DeviceDrawing {
         Composite frame = toolkit.createComposite(parent, SWT.BORDER);
         frame.setLayout(new FillLayout());
         canvas = new PictureCanvas(frame);
-        toolkit.adapt(canvas);
+        toolkit.adapt(canvas, true, false);
         canvas.ownedBy(() -> owner(session));
+        handles = new DrawingHandles(session, canvas, new FigureWords(units));
         this.words = words;
         rules = new FolderRules(session.file(), this::redraw);
         Runnable unitsChanged = () -> canvas.getDisplay().asyncExec(this::redraw);
@@ -97,12 +104,14 @@ public final class DeviceDrawing {
         }
         words.accept(shown == null ? "" : rules.get().words());
         if (shown == null) {
+            handles.show(List.of());
             canvas.clear(NOTHING);
             return;
         }
         try {
             draw();
         } catch (RuleSetException | IllegalArgumentException e) {
+            handles.show(List.of());
             canvas.clear("It cannot be drawn: " + e.getMessage());
         }
     }
@@ -113,11 +122,13 @@ public final class DeviceDrawing {
                 rules.get().rules());
         List<MarkerBand> markers = markers();
         LongitudinalDrawing drawing = new LongitudinalDrawing(ReasonWords.english(PictureUnits.of(units)));
+        handles.show(Handles.of(Shown.of(shown), device.device()));
         canvas.draw((width, height) -> picture(drawing, device, markers, width, height));
     }
 
     private Picture picture(LongitudinalDrawing drawing, ReadDevice device, List<MarkerBand> markers, double width,
             double height) {
+        handles.layOut(drawing.layoutOfDevice(device, rules.get().rules(), markers, width, height));
         return drawing.ofDevice(device, rules.get().rules(), markers, width, height);
     }
 
@@ -160,7 +171,7 @@ public final class DeviceDrawing {
     /** Sets what is done when the user clicks at a section: it gets the section's name. */
     public void onSection(Consumer<String> action) {
         canvas.addListener(SWT.MouseDown, event -> {
-            if (event.button == 1) {
+            if (event.button == 1 && !handles.isAt(event.x, event.y)) {
                 sectionAt(event.x, event.y).ifPresent(action);
             }
         });

@@ -13,6 +13,7 @@ import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.ferrule.model.Features;
+import org.ferrule.model.ModelPackage.Literals;
 import org.ferrule.ui.devices.table.RowColumn;
 import org.ferrule.ui.look.ModelLabels;
 
@@ -21,16 +22,28 @@ public final class CellWords {
 
     private static final int FIGURE_CHARACTERS = 14;
     private static final int NAME_CHARACTERS = 18;
+    private static final int SOURCE_CHARACTERS = 34;
 
     private CellWords() {
     }
 
     /** Returns the column of an attribute; what is inherited stands back. */
     static RowColumn<Shown> column(EAttribute attribute) {
+        if (attribute == Literals.SOURCED__SOURCE) {
+            return source();
+        }
         String title = ModelLabels.feature(attribute);
         int least = Features.isFigure(attribute) ? FIGURE_CHARACTERS : NAME_CHARACTERS;
         return RowColumn.<Shown>of(title, Math.max(least, title.length() + 2), row -> of(row.complete(), attribute))
                 .explained(ModelLabels.description(attribute))
+                .mutedWhen(row -> row.own().filter(own -> own.eIsSet(attribute)).isEmpty());
+    }
+
+    /** The column of sources tells their titles; that of what holds a part stands back. */
+    private static RowColumn<Shown> source() {
+        EAttribute attribute = Literals.SOURCED__SOURCE;
+        return RowColumn.<Shown>of(ModelLabels.feature(attribute), SOURCE_CHARACTERS, SourceWords::of)
+                .explained("The source and its page; slanted where the source of what holds this speaks for it")
                 .mutedWhen(row -> row.own().filter(own -> own.eIsSet(attribute)).isEmpty());
     }
 

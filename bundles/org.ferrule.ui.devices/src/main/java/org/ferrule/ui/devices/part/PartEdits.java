@@ -86,16 +86,35 @@ public final class PartEdits {
         }
     }
 
+    /** Gives values to parts, all in one step; a part that is only inherited is overridden for the size. */
+    public void set(List<PartValue> values, String label) {
+        CompoundCommand all = new CompoundCommand();
+        values.forEach(value -> all.append(setting(value)));
+        run(all.unwrap(), label);
+    }
+
+    private Command setting(PartValue value) {
+        if (value.part().own().isPresent()) {
+            return SetCommand.create(session.domain(), value.part().own().get(), value.feature(), value.value());
+        }
+        EObject part = bare(value.part());
+        part.eSet(value.feature(), value.value());
+        return putting(value.part().holder(), value.part().place(), part);
+    }
+
     private void put(Shown holder, EReference feature, EObject part, String label) {
+        run(putting(holder, feature, part), label);
+    }
+
+    private Command putting(Shown holder, EReference feature, EObject part) {
         if (holder.own().isPresent()) {
             EObject owner = holder.own().get();
-            run(feature.isMany() ? AddCommand.create(session.domain(), owner, feature, part)
-                    : SetCommand.create(session.domain(), owner, feature, part), label);
-        } else {
-            EObject around = bare(holder);
-            around.eSet(feature, feature.isMany() ? new ArrayList<>(List.of(part)) : part);
-            put(holder.holder(), holder.place(), around, label);
+            return feature.isMany() ? AddCommand.create(session.domain(), owner, feature, part)
+                    : SetCommand.create(session.domain(), owner, feature, part);
         }
+        EObject around = bare(holder);
+        around.eSet(feature, feature.isMany() ? new ArrayList<>(List.of(part)) : part);
+        return putting(holder.holder(), holder.place(), around);
     }
 
     /** A part that states nothing but the name by which it is matched with the line's. */

@@ -73,6 +73,9 @@ public final class PartForm implements PartView {
     }
 
     private PartView child(EditContext context, PartLayout layout) {
+        if (layout.feature() == ModelPackage.Literals.BALLOON__COMPLIANCE) {
+            return new ComplianceView(context, root, layout);
+        }
         return layout.columns().isEmpty() ? new SinglePart(context, root, layout)
                 : PartList.below(context, root, layout);
     }

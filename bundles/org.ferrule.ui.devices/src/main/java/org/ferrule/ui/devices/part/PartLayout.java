@@ -44,7 +44,8 @@ public record PartLayout(EReference feature, List<EAttribute> columns, List<Part
             List.of(Literals.MARKER__AT, Literals.MARKER__WIDTH, Literals.SOURCED__NOTE), List.of());
     /** The claims of the maker. */
     public static final PartLayout CLAIMS = new PartLayout(Literals.DEVICE_PARTS__CLAIMS, List.of(Literals.CLAIM__TYPE,
-            Literals.CLAIM__VALUE, Literals.CLAIM__KINDS, Literals.CLAIM__SIZES, Literals.CLAIM__WIRE), List.of());
+            Literals.CLAIM__VALUE, Literals.CLAIM__KINDS, Literals.CLAIM__SIZES, Literals.CLAIM__WIRE,
+            Literals.SOURCED__SOURCE), List.of());
     /** What a device works with, beside shaft and lumens. */
     public static final List<PartLayout> WORKING_PARTS = List.of(
             new PartLayout(Literals.DEVICE_PARTS__BALLOON, List.of(), List.of(COMPLIANCE)),

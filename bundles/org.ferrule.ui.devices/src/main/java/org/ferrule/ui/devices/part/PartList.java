@@ -121,6 +121,14 @@ public final class PartList implements PartView {
         return table.rows().stream().filter(condition).findFirst().filter(table::select).isPresent();
     }
 
+    /** Selects the part with the number, counted as the holder lists its parts from 0. */
+    public void select(int index) {
+        List<Shown> parts = holder == null ? List.of() : holder.parts(layout.feature());
+        if (index >= 0 && index < parts.size() && table.select(parts.get(index))) {
+            showSelected();
+        }
+    }
+
     /** Selects the part with the name. */
     public void select(String name) {
         EStructuralFeature feature = layout.feature().getEReferenceType().getEStructuralFeature("name");

@@ -7,6 +7,7 @@ package org.ferrule.ui.fit.chart;
 
 import java.util.Collection;
 import java.util.Hashtable;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
@@ -51,6 +52,17 @@ public final class AnswersInEditors {
             editor = editor(chart);
         }
         return editor.filter(answers -> !answers.stale()).flatMap(LiveAnswers::shown);
+    }
+
+    /** Returns the answers of all charts that are open in editors. */
+    public static List<LiveAnswers> all() {
+        try {
+            return context().getServiceReferences(LiveAnswers.class, null).stream().map(context()::getService)
+                    .filter(Objects::nonNull).toList();
+        } catch (InvalidSyntaxException e) {
+            ILog.of(AnswersInEditors.class).error(e.getMessage(), e);
+            return List.of();
+        }
     }
 
     private static boolean pause() {

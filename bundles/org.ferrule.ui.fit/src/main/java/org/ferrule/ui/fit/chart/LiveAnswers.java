@@ -85,6 +85,11 @@ public final class LiveAnswers implements AutoCloseable {
         return session.document().filter(FitChart.class::isInstance).map(FitChart.class::cast);
     }
 
+    /** Returns the file of the chart. */
+    public IFile file() {
+        return session.file();
+    }
+
     /** Returns the documents that the chart refers to, as they stand now. */
     public SessionDocuments documents() {
         return documents;
@@ -145,7 +150,8 @@ public final class LiveAnswers implements AutoCloseable {
         }
     }
 
-    private boolean refersTo(IFile file) {
+    /** Tells whether the chart refers to a file. */
+    public boolean refersTo(IFile file) {
         return chart().map(LiveAnswers::references).orElseGet(Stream::empty)
                 .anyMatch(path -> DocumentFiles.resolve(session.file(), path).filter(file::equals).isPresent());
     }

@@ -189,6 +189,38 @@ public final class Robot {
         mouse(SWT.MouseUp, 1, at);
     }
 
+    /**
+     * Presses the mouse at a place of a control that paints itself and moves it on with the button held. As in
+     * {@link #clickPainted} the pointer is moved for real, and the control is told of what a posted event lacks.
+     *
+     * @param modifiers keys that are held meanwhile, or 0
+     */
+    public void beginDrag(Control control, Point from, Point to, int modifiers) {
+        settle();
+        mouse(SWT.MouseMove, 0, control.toDisplay(from));
+        tell(control, SWT.MouseDown, from.x, from.y, modifiers);
+        drag(control, new Point((from.x + to.x) / 2, (from.y + to.y) / 2), modifiers);
+        drag(control, to, modifiers);
+    }
+
+    private void drag(Control control, Point to, int modifiers) {
+        mouse(SWT.MouseMove, 0, control.toDisplay(to));
+        tell(control, SWT.MouseMove, to.x, to.y, SWT.BUTTON1 | modifiers);
+    }
+
+    /** Lets the button go at a place of the control. */
+    public void endDrag(Control control, Point at) {
+        tell(control, SWT.MouseUp, at.x, at.y, SWT.NONE);
+        settle();
+    }
+
+    /** Does something while a modifier key is held. */
+    public void holding(int modifier, Runnable action) {
+        key(SWT.KeyDown, modifier, '\0');
+        action.run();
+        key(SWT.KeyUp, modifier, '\0');
+    }
+
     /** Moves the pointer to a place of the screen. */
     public void moveTo(int x, int y) {
         mouse(SWT.MouseMove, 0, new Point(x, y));

@@ -9,32 +9,23 @@ import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.emf.ecore.EAttribute;
-import org.eclipse.jface.bindings.keys.KeyStroke;
-import org.eclipse.jface.fieldassist.ContentProposalAdapter;
-import org.eclipse.jface.fieldassist.TextContentAdapter;
-import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Label;
 import org.ferrule.model.Features;
 import org.ferrule.quantity.Dimension;
 import org.ferrule.quantity.DimensionRepair;
 import org.ferrule.ui.Services;
-import org.ferrule.ui.look.Colours;
 import org.ferrule.ui.preferences.FigureWords;
 import org.ferrule.ui.preferences.UnitPreferences;
 
 /**
  * A field for a dimension, a pressure or an offset. The text is kept as typed; beside it stands what it amounts to in
- * the preferred units, below it what is wrong, underlined. Control and Space proposes units and words.
+ * the preferred units, below it what is wrong, underlined. Control and Space proposes
+ * what may follow.
  */
 public final class DimensionField extends TypedField {
 
-    private static final int TYPICAL_CHARACTERS = 16;
-    private static final int MEANING_CHARACTERS = 24;
-
-    private final Label meaning;
+    private final MeaningLabel meaning;
     private final QuantityReader reader;
     private final UnitPreferences units = Services.get(UnitPreferences.class);
     private Object shown;
@@ -42,34 +33,13 @@ public final class DimensionField extends TypedField {
     DimensionField(FieldForm form, EAttribute feature) {
         super(form, feature, SWT.SINGLE | SWT.BORDER, 1);
         reader = QuantityReader.of(feature, new FigureWords(units));
-        meaning = form.toolkit().createLabel(parent(), "");
-        meaning.setForeground(Colours.muted());
-        GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.CENTER)
-                .hint(charactersWide(MEANING_CHARACTERS), SWT.DEFAULT).applyTo(meaning);
-        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false)
-                .hint(charactersWide(TYPICAL_CHARACTERS), SWT.DEFAULT).applyTo(textControl());
+        meaning = new MeaningLabel(form, textControl());
         placeProblems();
-        proposeUnits();
+        Assist.inserting(textControl(), reader.proposals()::at);
         Runnable follow = () -> textControl().getDisplay().asyncExec(this::showMeaningAgain);
         units.addListener(follow);
         textControl().setData(DimensionField.class.getName(), this);
         textControl().addDisposeListener(event -> units.removeListener(follow));
-    }
-
-    private int charactersWide(int characters) {
-        GC gc = new GC(textControl());
-        try {
-            return (int) Math.ceil(gc.getFontMetrics().getAverageCharacterWidth() * characters);
-        } finally {
-            gc.dispose();
-        }
-    }
-
-    private void proposeUnits() {
-        KeyStroke keys = KeyStroke.getInstance(SWT.MOD1, ' ');
-        ContentProposalAdapter adapter = new ContentProposalAdapter(textControl(), new TextContentAdapter(),
-                (contents, position) -> reader.proposals(contents, position), keys, null);
-        adapter.setProposalAcceptanceStyle(ContentProposalAdapter.PROPOSAL_INSERT);
     }
 
     @Override
@@ -89,14 +59,12 @@ public final class DimensionField extends TypedField {
     }
 
     private void showMeaningAgain() {
-        if (!meaning.isDisposed()) {
-            meaning.setText(shown == null ? "" : reader.meaning(shown));
-        }
+        meaning.show(shown == null ? "" : reader.meaning(shown));
     }
 
     /** Returns what the text amounts to, as it is shown beside it. */
     public String meaning() {
-        return meaning.getText();
+        return meaning.text();
     }
 
     /** Returns the field that a control is the text of. */

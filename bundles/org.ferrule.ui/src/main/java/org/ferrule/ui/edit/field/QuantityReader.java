@@ -6,16 +6,12 @@
 package org.ferrule.ui.edit.field;
 
 import java.math.RoundingMode;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EAttribute;
-import org.eclipse.jface.fieldassist.ContentProposal;
-import org.eclipse.jface.fieldassist.IContentProposal;
 import org.ferrule.model.Features;
 import org.ferrule.quantity.Dimension;
 import org.ferrule.quantity.FigureKind;
@@ -29,21 +25,17 @@ import org.ferrule.ui.preferences.FigureWords;
 /** Reads one kind of quantity and says what it amounts to. */
 final class QuantityReader {
 
-    private static final List<String> LENGTHS = List.of("mm", "in", "Fr", "cm");
-    private static final List<String> PRESSURES = List.of("atm", "bar", "kPa");
-    private static final List<String> WORDS = List.of("min", "max", "nom", "measured");
-
     private final Function<String, Object> parser;
     private final Function<Object, List<QuantityWarning>> doubts;
     private final Function<Object, String> words;
-    private final List<String> units;
+    private final FigureProposals proposals;
 
     private QuantityReader(Function<String, Object> parser, Function<Object, List<QuantityWarning>> doubts,
-            Function<Object, String> words, List<String> units) {
+            Function<Object, String> words, FigureProposals proposals) {
         this.parser = parser;
         this.doubts = doubts;
         this.words = words;
-        this.units = units;
+        this.proposals = proposals;
     }
 
     /** Returns the reader for the values of the attribute. */
@@ -52,15 +44,15 @@ final class QuantityReader {
         Optional<FigureKind> kind = Features.figureKind(feature);
         if (type == Pressure.class) {
             return new QuantityReader(Pressure::parse, p -> ((Pressure) p).warnings(), p -> kilopascals((Pressure) p),
-                    PRESSURES);
+                    FigureProposals.ofPressure(Pressure::parse));
         }
         if (type == Offset.class) {
             return new QuantityReader(Offset::parse, o -> List.of(), o -> words.of(((Offset) o).value(), null),
-                    LENGTHS);
+                    FigureProposals.ofOffset(Offset::parse));
         }
         return new QuantityReader(Dimension::parse,
                 d -> kind.map(((Dimension) d)::warnings).orElse(List.of()),
-                d -> words.of((Dimension) d, kind.orElse(null)), LENGTHS);
+                d -> words.of((Dimension) d, kind.orElse(null)), FigureProposals.ofDimension(Dimension::parse));
     }
 
     private static String kilopascals(Pressure pressure) {
@@ -88,20 +80,8 @@ final class QuantityReader {
                 : value instanceof Pressure pressure ? pressure.readable() : ((Offset) value).readable();
     }
 
-    /** Proposes what may follow the text before the cursor: a unit after a number, a word after a unit. */
-    IContentProposal[] proposals(String contents, int position) {
-        String before = contents.substring(0, position);
-        String start = before.replaceFirst("(?s).*[\\d.\\s]", "");
-        boolean afterUnit = units.stream().anyMatch(unit -> before.matches("(?s).*\\d\\s*" + unit + "\\s+\\w*"));
-        String gap = before.isEmpty() || before.endsWith(" ") || !start.isEmpty() ? "" : " ";
-        List<IContentProposal> found = new ArrayList<>();
-        Stream<String> candidates = (afterUnit && units == LENGTHS ? WORDS : units).stream();
-        candidates.filter(word -> word.startsWith(start) && !word.equals(start))
-                .forEach(word -> found.add(proposal(gap + word.substring(start.length()), word)));
-        return found.toArray(IContentProposal[]::new);
-    }
-
-    private static IContentProposal proposal(String inserted, String word) {
-        return new ContentProposal(inserted, word, null, inserted.length());
+    /** Returns what proposes how to go on typing. */
+    FigureProposals proposals() {
+        return proposals;
     }
 }

@@ -9,13 +9,9 @@ import java.math.BigDecimal;
 
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.util.EcoreUtil;
-import org.eclipse.jface.bindings.keys.KeyStroke;
-import org.eclipse.jface.fieldassist.ContentProposalAdapter;
 import org.eclipse.jface.fieldassist.IContentProposalProvider;
-import org.eclipse.jface.fieldassist.TextContentAdapter;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.graphics.Point;
 import org.ferrule.model.Features;
 import org.ferrule.model.check.Severity;
 
@@ -23,8 +19,6 @@ import org.ferrule.model.check.Severity;
 public final class TextField extends TypedField {
 
     private static final int LINES = 3;
-    private static final int POPUP_WIDTH = 380;
-    private static final int POPUP_HEIGHT = 260;
 
     TextField(FieldForm form, EAttribute feature, boolean severalLines) {
         super(form, feature, severalLines ? SWT.BORDER | SWT.MULTI | SWT.WRAP | SWT.V_SCROLL : SWT.BORDER | SWT.SINGLE,
@@ -38,11 +32,7 @@ public final class TextField extends TypedField {
 
     /** Lets Control and Space propose texts; what is accepted becomes part of the document at once. */
     public TextField proposing(IContentProposalProvider provider) {
-        ContentProposalAdapter adapter = new ContentProposalAdapter(textControl(), new TextContentAdapter(), provider,
-                KeyStroke.getInstance(SWT.MOD1, ' '), null);
-        adapter.setProposalAcceptanceStyle(ContentProposalAdapter.PROPOSAL_REPLACE);
-        adapter.setPopupSize(new Point(POPUP_WIDTH, POPUP_HEIGHT));
-        adapter.addContentProposalListener(proposal -> commitDraft());
+        Assist.replacing(textControl(), provider, this::commitDraft);
         return this;
     }
 

@@ -49,6 +49,7 @@ public final class SessionSaveable extends Saveable {
 
     @Override
     public void doSave(IProgressMonitor monitor) throws CoreException {
+        SaveChecks.ask(session, editor.getSite().getShell());
         try {
             session.save(monitor);
         } catch (SaveConflictException e) {

@@ -1,0 +1,71 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.devices.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.eclipse.emf.ecore.EAttribute;
+import org.ferrule.fit.device.Device;
+import org.ferrule.fit.device.Lumen;
+import org.ferrule.fit.device.LumenSection;
+import org.ferrule.model.ModelPackage.Literals;
+import org.ferrule.ui.devices.drawing.Handle.Spot;
+import org.ferrule.ui.devices.drawing.Handle.Target;
+import org.ferrule.ui.devices.part.Shown;
+
+/** Finds the inner diameters that can be dragged in the drawing of a device. */
+final class LumenHandles {
+
+    private static final double IN_SECTION = 0.6;
+    private static final double AT_END = 0.04;
+
+    private final List<Handle> handles = new ArrayList<>();
+
+    private LumenHandles() {
+    }
+
+    static List<Handle> of(Shown device, Device read) {
+        LumenHandles found = new LumenHandles();
+        for (Shown lumen : device.parts(Literals.DEVICE_PARTS__LUMENS)) {
+            Object name = lumen.complete().eGet(Literals.LUMEN__NAME);
+            read.lumens().stream().filter(other -> other.name().equals(name))
+                    .forEach(other -> found.addLumen(lumen, other));
+        }
+        return found.handles;
+    }
+
+    private void addLumen(Shown lumen, Lumen read) {
+        List<Shown> sections = lumen.parts(Literals.LUMEN__SECTIONS);
+        if (sections.size() == read.sections().size()) {
+            for (int i = 0; i < sections.size(); i++) {
+                if (!sections.get(i).isInherited() || isNamed(sections.get(i))) {
+                    addSection(sections.get(i), read, read.sections().get(i));
+                }
+            }
+        }
+    }
+
+    private static boolean isNamed(Shown section) {
+        return section.complete().eGet(Literals.LUMEN_SECTION__NAME) != null;
+    }
+
+    private void addSection(Shown section, Lumen lumen, LumenSection read) {
+        boolean tapers = section.complete().eGet(Literals.LUMEN_SECTION__ID_DISTAL) != null;
+        add(section, lumen, read, Literals.LUMEN_SECTION__ID, tapers ? AT_END : IN_SECTION);
+        add(section, lumen, read, Literals.LUMEN_SECTION__ID_DISTAL, 1 - AT_END);
+    }
+
+    private void add(Shown section, Lumen lumen, LumenSection read, EAttribute feature, double share) {
+        Target target = new Target(section, feature);
+        if (Handles.length(target.value()).isPresent()) {
+            double entry = lumen.proximalAt().mm();
+            Spot spot = new Spot(lumen.name(), entry - read.from().mm(), entry - read.to().mm(), share);
+            String name = Handles.name(section, feature);
+            handles.add(Handles.diameter(lumen.name() + ": " + name, spot, target));
+        }
+    }
+}

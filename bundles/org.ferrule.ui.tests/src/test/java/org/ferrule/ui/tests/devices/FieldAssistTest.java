@@ -1,0 +1,176 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.tests.devices;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.swt.widgets.Text;
+import org.ferrule.ui.tests.robot.Robot;
+import org.ferrule.ui.tests.robot.ScreenPicture;
+import org.ferrule.ui.tests.robot.Widgets;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** Tests what fields propose while the user types. */
+class FieldAssistTest {
+
+    private LibraryRobot library;
+    private Robot robot;
+
+    @BeforeEach
+    void open() throws CoreException {
+        library = new LibraryRobot(Libraries.SAMPLE);
+        robot = library.robot();
+        library.clickRow(library.devices(), 2);
+        library.openTab("Shaft");
+        library.clickRow(library.sections(), 1);
+    }
+
+    @AfterEach
+    void close() throws CoreException {
+        library.close();
+    }
+
+    private void type(Text field, String text) {
+        robot.click(field);
+        robot.keys(SWT.CTRL, 'a');
+        robot.type(text);
+        robot.waitFor("the text", () -> field.getText().equals(text));
+    }
+
+    /** The field, which the form brings into view when it gets the focus. */
+    private Text seen(String label) {
+        Text field = library.field(label);
+        field.setFocus();
+        robot.settle();
+        return field;
+    }
+
+    /** The first words of what the popup offers; the popup is a shell of its own with a table in it. */
+    private List<String> proposed() {
+        robot.keys(SWT.CTRL, ' ');
+        robot.waitFor("proposals", () -> popup() != null);
+        return Arrays.stream(popup().getItems()).map(TableItem::getText).map(text -> text.split("  ")[0]).toList();
+    }
+
+    private Table popup() {
+        Shell main = library.body().getShell();
+        return Stream.of(main.getDisplay().getShells()).filter(shell -> shell != main && shell.isVisible())
+                .flatMap(shell -> Widgets.all(shell, Table.class)).filter(table -> table.getItemCount() > 0)
+                .findFirst().orElse(null);
+    }
+
+    /** Posted keys and clicks do not reach the shell of the popup (SWT 3.132 on GTK), so its table is told. */
+    private void choose(int row) {
+        Table table = popup();
+        table.setSelection(row);
+        table.notifyListeners(SWT.Selection, new Event());
+        table.notifyListeners(SWT.DefaultSelection, new Event());
+        robot.waitFor("no popup", () -> popup() == null);
+        library.body().getShell().forceActive();
+        robot.settle();
+    }
+
+    private String diameter() {
+        return library.device("hol-6").getSections().get(1).getOd().text();
+    }
+
+    @Test
+    void unitsFollowANumber() {
+        Text field = library.field("Outer diameter");
+        type(field, "2.1");
+        assertEquals(List.of("mm", "in", "Fr", "cm"), proposed());
+        choose(0);
+        robot.waitFor("the unit", () -> field.getText().equals("2.1 mm"));
+    }
+
+    @Test
+    void meaningsFollowAUnit() {
+        Text field = library.field("Outer diameter");
+        type(field, "2.1 mm");
+        assertEquals(List.of("min", "max", "nom", "measured", "\u00b1", "..", "sd"), proposed());
+        new ScreenPicture().take("field-assist");
+        choose(1);
+        robot.waitFor("the meaning", () -> field.getText().equals("2.1 mm max"));
+        robot.key(SWT.CR);
+        robot.waitFor("the change", () -> diameter().equals("2.1 mm max"));
+        robot.keys(SWT.CTRL, 'z');
+        robot.waitFor("the former figure", () -> diameter().equals("2.06 mm"));
+    }
+
+    @Test
+    void numberOfSpecimensFollowsADeviation() {
+        Text field = library.field("Outer diameter");
+        type(field, "1.015 mm sd 0.008 ");
+        List<String> proposed = proposed();
+        assertTrue(proposed.contains("n"), proposed.toString());
+        assertTrue(proposed.contains("mm"), proposed.toString());
+        choose(proposed.indexOf("n"));
+        robot.waitFor("the word", () -> field.getText().equals("1.015 mm sd 0.008 n "));
+        robot.type("12");
+        robot.waitFor("the mean beside the field", () -> labels().anyMatch(text -> text.contains("mean")));
+    }
+
+    @Test
+    void canonicalValueAndErrorFollowEveryKey() {
+        Text field = library.field("Outer diameter");
+        type(field, "6 Fr");
+        robot.waitFor("millimetres", () -> labels().anyMatch(text -> text.startsWith("2.000 mm")));
+        type(field, "6 F,");
+        robot.waitFor("the error", () -> problem().contains("expected"));
+        robot.key(SWT.ESC);
+        robot.waitFor("the former text", () -> field.getText().equals("2.06 mm"));
+        assertEquals("", problem());
+    }
+
+    @Test
+    void sourcesAreProposedWithTheirTitles() {
+        Text field = seen("Source");
+        type(field, "instr");
+        robot.waitFor("an error", () -> problem().contains("expected the id of a source"));
+        assertEquals(List.of("ifu"), proposed());
+        choose(0);
+        robot.waitFor("the source", () -> "ifu".equals(library.device("hol-6").getSections().get(1).getSource()));
+        assertTrue(labels().anyMatch(text -> text.equals("Instructions for use (invented)")));
+        robot.keys(SWT.CTRL, 'z');
+        robot.waitFor("no source", () -> library.device("hol-6").getSections().get(1).getSource() == null);
+    }
+
+    @Test
+    void sourceThatIsNotThereStaysOutOfTheLibrary() {
+        Text field = seen("Source");
+        type(field, "else");
+        robot.key(SWT.CR);
+        robot.waitFor("an error", () -> problem().contains("such as ifu"));
+        assertNull(library.device("hol-6").getSections().get(1).getSource());
+        robot.key(SWT.ESC);
+        robot.waitFor("no error", () -> problem().isEmpty());
+    }
+
+    private Stream<String> labels() {
+        return Widgets.all(library.body(), Label.class).map(Label::getText);
+    }
+
+    private String problem() {
+        return Widgets.first(library.body(), StyledText.class, t -> !t.getText().isEmpty()).map(StyledText::getText)
+                .orElse("");
+    }
+}
