@@ -29,8 +29,9 @@ import org.ferrule.ui.problem.ProblemBoard;
  */
 public final class LiveChecks {
 
-    /** How long to wait for another edit, in milliseconds. */
+    /** How long to wait for another edit, in milliseconds; longer for a document that takes long to hand over. */
     private static final int PAUSE_MS = 200;
+    private static final int PAUSE_PER_WORK = 5;
 
     private final DocumentRecords records;
     private final DocumentSessions sessions;
@@ -103,6 +104,7 @@ public final class LiveChecks {
         private final Display display = Display.getCurrent();
         private final Runnable pauseOver = this::handOver;
         private boolean stopped;
+        private int pause = PAUSE_MS;
 
         Follower(DocumentSession session) {
             this.session = session;
@@ -110,13 +112,13 @@ public final class LiveChecks {
 
         @Override
         public void documentChanged(DocumentChange change) {
-            display.timerExec(PAUSE_MS, pauseOver);
+            display.timerExec(pause, pauseOver);
         }
 
         @Override
         public void stateChanged() {
             if (!session.dirty()) {
-                display.timerExec(PAUSE_MS, pauseOver);
+                display.timerExec(pause, pauseOver);
             }
         }
 
@@ -125,7 +127,9 @@ public final class LiveChecks {
                 return;
             }
             if (session.dirty() && session.editable()) {
+                long start = System.nanoTime();
                 byte[] content = session.toBytes();
+                pause = (int) Math.max(PAUSE_MS, PAUSE_PER_WORK * (System.nanoTime() - start) / 1_000_000);
                 check(session.file(), () -> records.putLive(session.file(), content));
             } else {
                 check(session.file(), () -> records.dropLive(session.file()));
