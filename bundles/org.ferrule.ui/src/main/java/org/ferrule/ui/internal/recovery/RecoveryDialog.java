@@ -50,7 +50,8 @@ final class RecoveryDialog extends TitleAreaDialog {
     private static final int COMPARE = IDialogConstants.CLIENT_ID + 1;
     private static final int DISCARD = IDialogConstants.CLIENT_ID + 2;
     private static final Point SIZE = new Point(720, 380);
-    private static final DateTimeFormatter TIME = DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
+    private static final DateTimeFormatter TIME = DateTimeFormatter
+            .ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
             .withZone(ZoneId.systemDefault());
 
     private final List<Left> left;
