@@ -46,7 +46,8 @@ final class MatrixActs {
     }
 
     private void addLines(MatrixCommands commands) {
-        commands.on(FitIds.TRANSPOSE, table.lines()::transpose).on(FitIds.FOLD_ROWS, () -> table.lines().foldSelected(content.rowSide()))
+        commands.on(FitIds.TRANSPOSE, table.lines()::transpose)
+                .on(FitIds.FOLD_ROWS, () -> table.lines().foldSelected(content.rowSide()))
                 .on(FitIds.FOLD_COLUMNS, () -> table.lines().foldSelected(columnSide()))
                 .on(FitIds.PIN_ROW, () -> table.lines().pinSelected(content.rowSide()))
                 .on(FitIds.PIN_COLUMN, () -> table.lines().pinSelected(columnSide()))

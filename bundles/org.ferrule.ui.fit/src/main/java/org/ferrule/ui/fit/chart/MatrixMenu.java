@@ -83,7 +83,8 @@ final class MatrixMenu {
         MatrixLine line = table.content().axis(side).line(position);
         if (!line.head().group().isEmpty()) {
             boolean folded = table.content().axis(side).isFolded(position);
-            menu.add(action((folded ? "Unfold " : "Fold ") + line.head().group(), () -> table.lines().fold(side, position)));
+            menu.add(action((folded ? "Unfold " : "Fold ") + line.head().group(),
+                    () -> table.lines().fold(side, position)));
         }
         if (!table.content().axis(side).isFolded(position)) {
             addLine(menu, side, line);
