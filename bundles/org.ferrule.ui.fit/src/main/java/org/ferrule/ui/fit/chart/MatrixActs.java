@@ -38,7 +38,7 @@ final class MatrixActs {
                 .on(FitIds.FIND_PREVIOUS, () -> page.search().step(-1))
                 .on(FitIds.SHOW_CARD, () -> page.card().showSelected()).on(FitIds.SHOW_BESIDE, this::switchBeside)
                 .on(FitIds.SHOW_CHANGES, () -> page.changes().showNext())
-                .on(FitIds.SHOW_SUMS, () -> table.showSums(!content.showsSums()), page.bar()::showTools)
+                .on(FitIds.SHOW_SUMS, () -> table.showSums(!content.sums().shown()), page.bar()::showTools)
                 .on(FitIds.SORT_ROWS, () -> table.lines().sortBySums(content.rowSide()), page.bar()::showTools)
                 .on(FitIds.SORT_COLUMNS, () -> table.lines().sortBySums(columnSide()), page.bar()::showTools);
         addLines(commands);

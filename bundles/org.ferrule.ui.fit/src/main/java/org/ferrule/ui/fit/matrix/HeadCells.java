@@ -54,7 +54,7 @@ final class HeadCells extends AbstractCellPainter {
         gc.setBackground(HeadColours.ground(selected));
         gc.fillRectangle(bounds);
         if (isSum.test(cell)) {
-            sums.paint(gc, bounds, content.sum(side(), rows ? cell.getRowIndex() : cell.getColumnIndex()));
+            sums.paint(gc, bounds, content.sums().of(side(), rows ? cell.getRowIndex() : cell.getColumnIndex()));
         } else if (cell.getDataValue() instanceof MatrixLine line) {
             line(gc, bounds, line);
         } else if (cell.getDataValue() != null) {

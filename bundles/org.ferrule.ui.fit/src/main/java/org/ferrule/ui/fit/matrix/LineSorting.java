@@ -64,7 +64,7 @@ final class LineSorting {
     int[] sorted(Side side, int[] indexes) {
         Boolean bestFirst = bySums.get(side);
         if (bestFirst != null) {
-            return MatrixAxis.sorted(indexes, Comparator.comparing((Integer i) -> content.sumOf(side, i),
+            return MatrixAxis.sorted(indexes, Comparator.comparing((Integer i) -> content.sums().ofLine(side, i),
                     bestFirst ? VerdictSum.BEST_FIRST : VerdictSum.BEST_FIRST.reversed()));
         }
         OptionalInt line = sort == null || sort.by() == side ? OptionalInt.empty()

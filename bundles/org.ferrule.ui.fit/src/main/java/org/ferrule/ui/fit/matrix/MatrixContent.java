@@ -7,7 +7,6 @@ package org.ferrule.ui.fit.matrix;
 
 import java.util.EnumMap;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,6 +18,7 @@ import java.util.stream.IntStream;
 import org.ferrule.chart.look.VerdictLook;
 import org.ferrule.engine.chart.SolvedChart;
 import org.ferrule.fit.matrix.FitCell;
+import org.ferrule.fit.matrix.FitMatrix;
 import org.ferrule.fit.matrix.MatrixQuestion;
 import org.ferrule.ui.fit.answer.AskedPair;
 
@@ -28,17 +28,11 @@ public final class MatrixContent {
     private final Map<Side, MatrixAxis> axes = new EnumMap<>(Side.class);
     private final Set<VerdictLook> wanted = EnumSet.allOf(VerdictLook.class);
     private final LookCounts counts = new LookCounts();
-    private final LineSums sums = new LineSums();
+    private final ShownSums sums = new ShownSums(this);
     private final LineSorting sorting = new LineSorting(this);
-    private final Map<Place, VerdictSum> foldedSums = new HashMap<>();
-    private boolean showsSums;
     private Side rowSide = Side.OUTER;
     private ShownChanges changes;
     private SolvedChart solved;
-
-    /** Where something is shown. */
-    private record Place(int row, int column) {
-    }
 
     /** Creates a content without answers. */
     public MatrixContent() {
@@ -96,22 +90,7 @@ public final class MatrixContent {
 
     /** Returns what is shown at a position: a cell, or the sum of those that are folded there. */
     Object value(int row, int column) {
-        return isSingle(row, column) ? cell(row, column) : sumAt(row, column);
-    }
-
-    /** Returns the sum of the verdicts at a position, where a group is folded. */
-    public VerdictSum sumAt(int row, int column) {
-        return foldedSums.computeIfAbsent(new Place(row, column), place -> summed(row, column));
-    }
-
-    private VerdictSum summed(int row, int column) {
-        VerdictSum sum = new VerdictSum();
-        for (int outer : axis(Side.OUTER).indexes(along(Side.OUTER, row, column))) {
-            for (int inner : axis(Side.INNER).indexes(along(Side.INNER, row, column))) {
-                sum.add(solved.matrix().in(outer, inner).verdict(), 1);
-            }
-        }
-        return sum;
+        return isSingle(row, column) ? cell(row, column) : sums.at(row, column);
     }
 
     /** Returns the pair at a position; nothing where no single pair is shown. */
@@ -138,15 +117,10 @@ public final class MatrixContent {
         others |= axis(Side.INNER).replace(MatrixLines.of(next.chart(), Side.INNER));
         if (onlyChanges && !others) {
             counts.follow(next.matrix());
-            if (showsSums) {
-                sums.bring(next.matrix());
-            } else {
-                sums.forget();
-            }
         } else {
             counts.count(next.matrix());
-            sums.forget();
         }
+        sums.answered(next.matrix(), onlyChanges && !others);
         return arrange() || others;
     }
 
@@ -182,32 +156,23 @@ public final class MatrixContent {
         return arrange();
     }
 
-    /** Tells whether each line shows the sum of its verdicts. */
-    public boolean showsSums() {
-        return showsSums;
+    /** Returns the sums that are shown. */
+    public ShownSums sums() {
+        return sums;
     }
 
     /** Shows the sum of its verdicts at each line, or not. Without them lines are not sorted by them either. */
     public void showSums(boolean shown) {
-        showsSums = shown;
+        sums.show(shown);
         if (!shown) {
             sorting.forgetSums();
             arrange();
         }
     }
 
-    /** Returns the sum of the verdicts of a line, given by its position. */
-    public VerdictSum sum(Side side, int position) {
-        VerdictSum sum = new VerdictSum();
-        for (int index : axis(side).indexes(position)) {
-            sum.add(sumOf(side, index));
-        }
-        return sum;
-    }
-
-    VerdictSum sumOf(Side side, int index) {
-        sums.bring(solved.matrix());
-        return sums.of(side, index);
+    /** The answers that are shown. */
+    FitMatrix matrix() {
+        return solved.matrix();
     }
 
     /** Tells whether the lines of a side are sorted by their sums, and best first; nothing if not. */
@@ -296,7 +261,7 @@ public final class MatrixContent {
     }
 
     private boolean arrange() {
-        foldedSums.clear();
+        sums.arranged();
         int[] outer = filtered(Side.OUTER);
         int[] inner = filtered(Side.INNER);
         if (wanted.size() < VerdictLook.values().length) {

@@ -155,7 +155,7 @@ public final class MatrixTable {
     }
 
     private void repaintSums() {
-        if (content.showsSums()) {
+        if (content.sums().shown()) {
             Rectangle cells = visible();
             table.redraw(0, cells.y, cells.x, cells.height, false);
             table.redraw(cells.x, 0, cells.width, cells.y, false);
@@ -195,7 +195,7 @@ public final class MatrixTable {
         ShownCells shown = layers.shown(table);
         int column = cell.getOriginColumnPosition() - shown.headColumns();
         int row = cell.getOriginRowPosition() - shown.headRows();
-        return content.showsSums() && (column == -1 && row >= 0 || row == -1 && column >= 0);
+        return content.sums().shown() && (column == -1 && row >= 0 || row == -1 && column >= 0);
     }
 
     /** The position of the first row, or column, that can be seen. */

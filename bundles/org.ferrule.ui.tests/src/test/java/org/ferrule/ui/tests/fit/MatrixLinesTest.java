@@ -87,7 +87,7 @@ class MatrixLinesTest {
         robot.waitFor("a folded group", () -> rows().size() == before - members.size() + 1);
         new ScreenPicture().take("matrix-folded");
         assertTrue(rows().isFolded(0));
-        assertEquals(fits, content().sumAt(0, 0).of(Verdict.FITS));
+        assertEquals(fits, content().sums().at(0, 0).of(Verdict.FITS));
         assertTrue(fixture.table().selection().pair().isEmpty(), "no single pair is selected");
         robot.keys(SWT.CTRL, 'g');
         robot.waitFor("all lines again", () -> rows().size() == before);
