@@ -114,6 +114,9 @@ public final class SensitivityPlot {
         String printed = place.printed().stream().map(Dimension::text).collect(Collectors.joining(" \u2013 "));
         String kind = words.phrases().get("sensitivity.of." + place.getClass().getSimpleName());
         String name = place.name().isEmpty() ? kind : kind + " " + place.name();
+        if (place instanceof Place.Statement && printed.isEmpty()) {
+            return name;
+        }
         return printed.isEmpty() ? words.phrases().fill("sensitivity.unstated", name) : name + ": " + printed;
     }
 
