@@ -135,7 +135,7 @@ class RevisionTest {
     }
 
     @Test
-    void localHistoryIsCompared() throws CoreException {
+    void localHistoryIsCompared() {
         library.fixture().editor().setFocus();
         EditorFixture.page().activate(library.fixture().editor());
         robot.keys(SWT.CTRL, 's');
@@ -149,7 +149,7 @@ class RevisionTest {
     }
 
     @Test
-    void devicesThatCameOrWentAreTold() throws CoreException {
+    void devicesThatCameOrWentAreTold() {
         library.clickRow(library.devices(), 1);
         library.press("Delete");
         robot.waitFor("the deletion", () -> tree().getItemCount() == 2);
