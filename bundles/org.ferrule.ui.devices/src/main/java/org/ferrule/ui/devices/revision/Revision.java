@@ -56,7 +56,8 @@ record Revision(String title, IStorage storage) {
         try (InputStream stream = storage.getContents()) {
             ReadResult result = new JsonDocuments().read(stream.readAllBytes(), storage.getName());
             return result.document().filter(DeviceLibrary.class::isInstance).map(DeviceLibrary.class::cast)
-                    .orElseThrow(() -> new CoreException(Status.error(storage.getName() + " is no device library that can be read")));
+                    .orElseThrow(() -> new CoreException(
+                            Status.error(storage.getName() + " is no device library that can be read")));
         } catch (IOException e) {
             throw new CoreException(Status.error("Cannot read " + storage.getName(), e));
         }

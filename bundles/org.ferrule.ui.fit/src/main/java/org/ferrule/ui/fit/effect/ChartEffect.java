@@ -57,8 +57,9 @@ final class ChartEffect {
 
     /** The editor of the chart may have the answers after the edit already. */
     private static Optional<ChartEffect> shown(LiveAnswers answers, AssembledChart before) {
-        return answers.stale() ? Optional.empty() : answers.shown().map(solved -> new ChartEffect(answers.file(), before,
-                solved.chart(), Optional.of(solved.matrix())));
+        return answers.stale() ? Optional.empty()
+                : answers.shown().map(solved -> new ChartEffect(answers.file(), before,
+                        solved.chart(), Optional.of(solved.matrix())));
     }
 
     private static Optional<ChartEffect> unanswered(LiveAnswers answers, AssembledChart before, SavedState state) {

@@ -53,7 +53,7 @@ final class EffectTable {
         TableItem item = (TableItem) event.item;
         String back = change.phase().equals("out") ? " (out)" : "";
         item.setText(new String[] { change.chart().getName(), change.outer(), change.inner(),
-                word(change.before()) + back, word(change.after()) + back, change.reason().get() });
+            word(change.before()) + back, word(change.after()) + back, change.reason().get() });
         item.setImage(BEFORE, images.of(change.before()));
         item.setImage(AFTER, images.of(change.after()));
     }
