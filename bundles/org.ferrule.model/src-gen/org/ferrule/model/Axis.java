@@ -138,7 +138,7 @@ public interface Axis extends Element
 
 	/**
 	 * Returns the value of the '<em><b>Sort By</b></em>' attribute.
-	 * The default value is <code>"asListed"</code>.
+	 * The default value is <code>"as listed"</code>.
 	 * The literals are from the enumeration {@link org.ferrule.model.Sorting}.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -151,7 +151,7 @@ public interface Axis extends Element
 	 * @see #unsetSortBy()
 	 * @see #setSortBy(Sorting)
 	 * @see org.ferrule.model.ModelPackage#getAxis_SortBy()
-	 * @model default="asListed" unsettable="true"
+	 * @model default="as listed" unsettable="true"
 	 * @generated
 	 */
 	Sorting getSortBy();

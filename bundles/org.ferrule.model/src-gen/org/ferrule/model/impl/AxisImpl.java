@@ -108,7 +108,7 @@ public class AxisImpl extends ElementImpl implements Axis
 	 * @generated
 	 * @ordered
 	 */
-	protected static final Sorting SORT_BY_EDEFAULT = Sorting.LUMEN;
+	protected static final Sorting SORT_BY_EDEFAULT = Sorting.AS_LISTED;
 
 	/**
 	 * The cached value of the '{@link #getSortBy() <em>Sort By</em>}' attribute.

@@ -8,12 +8,15 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 
 import org.ferrule.cli.internal.ChartRun;
 import org.ferrule.cli.internal.CommandLineException;
+import org.ferrule.chart.page.PaperFormat;
 import org.ferrule.cli.internal.DocumentFiles;
+import org.ferrule.cli.internal.PlanRun;
 import org.ferrule.fit.verdict.Verdict;
 import org.ferrule.model.DocumentKind;
 
@@ -23,8 +26,10 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Writes every chart of a folder in every format. */
-@Command(name = "demo", mixinStandardHelpOptions = true, description = "Solves every chart of a folder and writes it in every format.")
+@Command(name = "demo", mixinStandardHelpOptions = true, description = "Solves every chart of a folder and writes it in every format; plans every case and writes its sheet.")
 final class DemoCommand implements Callable<Integer> {
+    private static final List<String> SHEETS = List.of(".pdf", ".svg");
+
     @Spec
     private CommandSpec spec;
 
@@ -41,6 +46,7 @@ final class DemoCommand implements Callable<Integer> {
             throw new CommandLineException("there is no chart in " + seeds);
         }
         charts.forEach(this::write);
+        DocumentFiles.below(seeds, DocumentKind.CASE).forEach(this::plan);
         return Main.FITS;
     }
 
@@ -55,6 +61,21 @@ final class DemoCommand implements Callable<Integer> {
         }
         out.println("  verdicts: " + counts(run.solved().matrix().counts()));
         run.problems().forEach(p -> out.println("  problem: " + p.place() + ": " + p.message()));
+    }
+
+    private void plan(Path file) {
+        PlanRun run = PlanRun.of(file, Optional.empty());
+        String fileName = file.getFileName().toString();
+        String baseName = fileName.substring(0, fileName.length() - DocumentKind.CASE.suffix().length());
+        PrintWriter out = spec.commandLine().getOut();
+        out.println(run.plan().file().title());
+        for (String format : SHEETS) {
+            Path sheet = output.resolve(baseName + format);
+            run.export(sheet, new PaperFormat(PaperFormat.Size.A4, false), Optional.empty());
+            out.println("  wrote " + sheet);
+        }
+        out.println("  steps: " + run.plan().rungs().size());
+        run.problems().forEach(problem -> out.println("  problem: " + problem));
     }
 
     private static String counts(Map<Verdict, Integer> counts) {

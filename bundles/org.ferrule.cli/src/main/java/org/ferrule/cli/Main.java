@@ -25,7 +25,7 @@ import picocli.CommandLine.Spec;
  */
 @Command(name = "ferrule", mixinStandardHelpOptions = true, versionProvider = VersionProvider.class, subcommands = {
     FitCommand.class, StackCommand.class, ChartCommand.class, CheckCommand.class, DemoCommand.class,
-    CompareCommand.class,
+    CompareCommand.class, GrowthCommand.class,
     RequireCommand.class,
     BudgetCommand.class, SensitivityCommand.class, SecondOpinionCommand.class, BiasCommand.class,
     ValidateCommand.class, PlanCommand.class, ShelfCommand.class, PurchaseCommand.class,

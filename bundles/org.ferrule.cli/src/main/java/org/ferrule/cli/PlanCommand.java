@@ -53,6 +53,9 @@ final class PlanCommand implements Callable<Integer> {
     @Option(names = "--sensitivity", description = "Tells how far each figure may move before the order changes, and what the conventional order gives up. A long ladder takes a while.")
     private boolean sensitivity;
 
+    @Option(names = "--why", description = "Tells all reasons why something cannot be done; without it, or --json, the first in one line.")
+    private boolean why;
+
     @Option(names = "--json", description = "Writes the plan as JSON.")
     private boolean json;
 
@@ -67,7 +70,7 @@ final class PlanCommand implements Callable<Integer> {
         if (json) {
             out.println(new PlanJson(run.plan(), run.words(), run.limits(), reasons).write().toPrettyString());
         } else {
-            new PlanText(run.plan(), run.words(), run.limits(), reasons, out).print();
+            new PlanText(run.plan(), run.words(), run.limits(), reasons, why, out).print();
         }
         PrintWriter err = spec.commandLine().getErr();
         export(run, reasons, err);

@@ -5,11 +5,15 @@
 package org.ferrule.cli;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 
 import org.ferrule.cli.internal.ChanceLine;
 import org.ferrule.cli.internal.CommandLineException;
+import org.ferrule.cli.internal.EngineeringPages;
+import org.ferrule.cli.internal.PageFiles;
 import org.ferrule.cli.internal.PartnerOptions;
 import org.ferrule.cli.internal.QuestionOptions;
 import org.ferrule.cli.internal.SectionOption;
@@ -53,6 +57,9 @@ final class RequireCommand implements Callable<Integer> {
     @Option(names = "--chance", paramLabel = "SHARE", description = "Also the size at which the chance of an overlap stays within this share, such as 0.001; needs a standard deviation on both sides.")
     private Double chance;
 
+    @Option(names = "--out", paramLabel = "FILE", description = "Where to write a plot of the verdicts along the diameter, as .pdf, .svg or .png; may be given several times.")
+    private List<Path> outputs = new ArrayList<>();
+
     @Option(names = "--json", description = "Writes the answer as JSON.")
     private boolean json;
 
@@ -75,6 +82,10 @@ final class RequireCommand implements Callable<Integer> {
         RequiredSize required = SizeSearch.of(section, questions, questionOptions.solver(catalogue));
         List<ChanceLine> chances = chance == null ? List.of()
                 : questions.stream().map(q -> ChanceLine.of(section, q, chance)).toList();
+        for (Path output : outputs) {
+            PageFiles.write(EngineeringPages.required(required, rules), output)
+                    .forEach(file -> spec.commandLine().getErr().println("wrote " + file));
+        }
         if (json) {
             spec.commandLine().getOut().println(new SizeJson(required).write(verdict, chances).toPrettyString());
         } else {

@@ -6,12 +6,15 @@ package org.ferrule.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 
 import org.ferrule.cli.internal.ChartRun;
 import org.ferrule.cli.internal.CommandLineException;
+import org.ferrule.cli.internal.EngineeringPages;
 import org.ferrule.cli.internal.InfluenceTable;
+import org.ferrule.cli.internal.PageFiles;
 import org.ferrule.cli.internal.TerminalProgress;
 import org.ferrule.fit.engineering.sensitivity.Influence;
 import org.ferrule.fit.engineering.sensitivity.Sensitivity;
@@ -37,6 +40,9 @@ final class SensitivityCommand implements Callable<Integer> {
     @Option(names = "--top", paramLabel = "N", description = "Only the first N; by default all.")
     private int top = Integer.MAX_VALUE;
 
+    @Option(names = "--out", paramLabel = "FILE", description = "Where to write the first 25 of them as bars, as .pdf, .svg or .png; may be given several times.")
+    private List<Path> outputs = new ArrayList<>();
+
     @Option(names = "--json", description = "Writes the list as JSON.")
     private boolean json;
 
@@ -49,6 +55,10 @@ final class SensitivityCommand implements Callable<Integer> {
         ChartRun run = ChartRun.of(chart, err);
         List<Influence> ranked = Sensitivity.of(run.solved().matrix(), run.solved().chart().wire(),
                 new TerminalProgress(err, "looking into dimensions")).stream().limit(top).toList();
+        for (Path output : outputs) {
+            PageFiles.write(EngineeringPages.sensitivity(ranked, run.content().basis().rules()), output)
+                    .forEach(file -> err.println("wrote " + file));
+        }
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
             out.println(InfluenceTable.json(ranked).toPrettyString());

@@ -72,16 +72,31 @@ class ChartCommandTest {
 
     @Test
     void demoWritesAllChartsAndTellsHowManyVerdictsOfEachKind() throws IOException {
-        Run run = Run.of("demo", Run.demo().getParent(), folder);
+        Path seeds = Files.createDirectory(folder.resolve("seeds"));
+        try (Stream<Path> files = Files.list(Run.demo())) {
+            for (Path file : files.filter(f -> !f.toString().endsWith(".case.json") || isShort(f)).toList()) {
+                Files.copy(file, seeds.resolve(file.getFileName()));
+            }
+        }
+        Path output = folder.resolve("output");
+        Run run = Run.of("demo", seeds, output);
         assertEquals(0, run.exitCode(), run::err);
+        assertEquals(1, run.out().lines().filter(l -> l.contains("steps: ")).count(), run::out);
+        assertTrue(Files.size(output.resolve("case-out-of-reach-6-fr.pdf")) > 0);
+        assertTrue(Files.size(output.resolve("case-out-of-reach-6-fr.svg")) > 0);
         long charts;
         try (Stream<Path> files = Files.list(Run.demo())) {
             charts = files.filter(f -> f.toString().endsWith(".chart.json")).count();
         }
         assertEquals(charts, run.out().lines().filter(l -> l.contains("verdicts:")).count());
-        try (Stream<Path> files = Files.list(folder)) {
-            assertEquals(charts, files.filter(f -> f.toString().endsWith(".pdf")).count());
+        try (Stream<Path> files = Files.list(output)) {
+            assertEquals(charts + 1, files.filter(f -> f.toString().endsWith(".pdf")).count());
         }
+    }
+
+    /** A case that is planned at once; the others take as long as their ladders are. */
+    private static boolean isShort(Path file) {
+        return file.getFileName().toString().equals("case-out-of-reach-6-fr.case.json");
     }
 
     private static List<Path> libraries() throws IOException {

@@ -124,6 +124,19 @@ class EngineeringCommandsTest {
     }
 
     @Test
+    void requiredDiametersAndSensitivityAreDrawn() throws IOException {
+        Path required = folder.resolve("required.svg");
+        Run run = Run.of("require", "--library", small.library(), "--device", "rod", "--partner", "narrow", "--out",
+                required);
+        assertTrue(run.err().contains("wrote " + required), run::err);
+        assertTrue(Files.readString(required).contains("lane:0"));
+        assertTrue(Files.exists(folder.resolve("required-2.svg")), "coming out");
+        Path bars = folder.resolve("bars.svg");
+        assertEquals(0, Run.of("sensitivity", small.chart(), "--out", bars).exitCode());
+        assertTrue(Files.readString(bars).contains("bar:0"));
+    }
+
+    @Test
     void secondOpinionAgreesAndNamesItsSeed() throws IOException {
         Run run = Run.of("second-opinion", "--library", small.library(), "--outer", "narrow", "--inner", "rod",
                 "--seed", "5", "--samples", "200");

@@ -24,14 +24,9 @@ public final class ElementPath {
     private ElementPath() {
     }
 
-    /** Returns the path of the object in its document. */
+    /** Returns the path of the object in its document; of many objects {@link ElementPaths} tells it quicker. */
     public static String of(EObject object) {
-        EObject container = object.eContainer();
-        if (container == null) {
-            return "";
-        }
-        String above = of(container);
-        return above.isEmpty() ? step(object) : above + "/" + step(object);
+        return new ElementPaths().of(object);
     }
 
     /** Returns the object at the path, or nothing if there is none any more. */
@@ -43,21 +38,8 @@ public final class ElementPath {
         return here;
     }
 
-    private static String step(EObject object) {
-        EStructuralFeature feature = object.eContainingFeature();
-        return feature.isMany() ? feature.getName() + "[" + key(object, feature) + "]" : feature.getName();
-    }
-
-    private static String key(EObject object, EStructuralFeature feature) {
-        String own = ownKey(object);
-        List<?> siblings = (List<?>) object.eContainer().eGet(feature);
-        boolean alone = own != null && own.matches("[^\\[\\]/]*[^\\d\\[\\]/][^\\[\\]/]*")
-                && siblings.stream().filter(s -> own.equals(ownKey((EObject) s))).count() == 1;
-        return alone ? own : String.valueOf(siblings.indexOf(object));
-    }
-
     /** Attributes named id are ids only where they are texts: a lumen section's is its inner diameter. */
-    private static String ownKey(EObject object) {
+    static String ownKey(EObject object) {
         return KEYS.stream().map(object.eClass()::getEStructuralFeature).filter(Objects::nonNull).map(object::eGet)
                 .filter(String.class::isInstance).map(String.class::cast).findFirst().orElse(null);
     }

@@ -5,17 +5,20 @@
 package org.ferrule.model;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
+import org.eclipse.emf.ecore.EAnnotation;
+import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EClassifier;
 import org.eclipse.emf.ecore.EModelElement;
 import org.eclipse.emf.ecore.EStructuralFeature;
-import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.ferrule.quantity.FigureKind;
 
 /** What the Ecore says about features beyond their types: their order in documents and what their figures mean. */
@@ -31,6 +34,11 @@ public final class Features {
 
     /** The model does not change while the program runs. */
     private static final Map<EClass, List<EStructuralFeature>> ORDERS = new ConcurrentHashMap<>();
+    private static final Map<EModelElement, Map<String, String>> ANNOTATIONS = new ConcurrentHashMap<>();
+    private static final Map<Asked, Map<EAttribute, String>> ANNOTATED = new ConcurrentHashMap<>();
+
+    private record Asked(EClass type, String key) {
+    }
 
     private Features() {
     }
@@ -74,7 +82,22 @@ public final class Features {
      * @param key one of figure, refers, position, text, label, format, suffix
      */
     public static Optional<String> annotation(EModelElement element, String key) {
-        return Optional.ofNullable(EcoreUtil.getAnnotation(element, ANNOTATION, key));
+        return Optional.ofNullable(ANNOTATIONS.computeIfAbsent(element, Features::details).get(key));
+    }
+
+    private static Map<String, String> details(EModelElement element) {
+        EAnnotation annotation = element.getEAnnotation(ANNOTATION);
+        return annotation == null ? Map.of() : Map.copyOf(annotation.getDetails().map());
+    }
+
+    /** Returns the attributes of a class of which the Ecore's own annotation says something, with what it says. */
+    public static Map<EAttribute, String> annotated(EClass type, String key) {
+        return ANNOTATED.computeIfAbsent(new Asked(type, key), asked -> {
+            Map<EAttribute, String> found = new LinkedHashMap<>();
+            type.getEAllAttributes().forEach(attribute -> annotation(attribute, key)
+                    .ifPresent(value -> found.put(attribute, value)));
+            return Collections.unmodifiableMap(found);
+        });
     }
 
     private static int place(EStructuralFeature feature, List<EStructuralFeature> ordered) {

@@ -22,13 +22,14 @@ public final class ResolvedDevice {
     private final Map<EObject, EObject> originals;
     private final Map<EObject, Map<EStructuralFeature, EObject>> inherited;
 
+    /** Takes over the maps, which nobody else may change: copying them would take as long as resolving. */
     ResolvedDevice(Device device, Device original, DeviceLine line, Map<EObject, EObject> originals,
             Map<EObject, Map<EStructuralFeature, EObject>> inherited) {
         this.device = device;
         this.original = original;
         this.line = line;
-        this.originals = Map.copyOf(originals);
-        this.inherited = Map.copyOf(inherited);
+        this.originals = originals;
+        this.inherited = inherited;
     }
 
     /** Returns the complete copy. */

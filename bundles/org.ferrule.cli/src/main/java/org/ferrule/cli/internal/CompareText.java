@@ -60,7 +60,7 @@ public final class CompareText {
         head.add(words.phrases().get("value.spread"));
         cells.add(head);
         comparison.differences().rows().forEach(row -> cells.add(cells(row)));
-        return aligned(cells);
+        return TextTable.aligned(cells);
     }
 
     private List<String> cells(Differences.Row row) {
@@ -68,19 +68,5 @@ public final class CompareText {
         row.values().stream().map(words::value).forEach(cells::add);
         cells.add(words.spread(row));
         return cells;
-    }
-
-    private static List<String> aligned(List<List<String>> rows) {
-        List<String> lines = new ArrayList<>();
-        for (List<String> row : rows) {
-            StringBuilder line = new StringBuilder();
-            for (int i = 0; i < row.size(); i++) {
-                int column = i;
-                int width = rows.stream().mapToInt(r -> r.get(column).length()).max().orElse(0);
-                line.append(row.get(i)).append(" ".repeat(width - row.get(i).length() + 2));
-            }
-            lines.add(line.toString().stripTrailing());
-        }
-        return lines;
     }
 }

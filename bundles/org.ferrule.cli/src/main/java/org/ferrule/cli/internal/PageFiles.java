@@ -19,14 +19,14 @@ import org.ferrule.picture.Document;
 import org.ferrule.picture.PictureExporter;
 
 /** Writes pages to files: a PDF document holds all of them, other formats have a file for each. */
-final class PageFiles {
+public final class PageFiles {
     private static final String PDF = ".pdf";
 
     private PageFiles() {
     }
 
     /** Writes pages in the format that the name asks for, and returns the files: {@code name-2.svg} is the second page. */
-    static List<Path> write(Document pages, Path output) {
+    public static List<Path> write(Document pages, Path output) {
         try {
             Files.createDirectories(output.toAbsolutePath().getParent());
             return output.getFileName().toString().endsWith(PDF) ? List.of(pdf(pages, output))

@@ -27,6 +27,7 @@ public final class PlanText {
     private final PlanWords words;
     private final List<CaseLimit> limits;
     private final Optional<OrderReasons> reasons;
+    private final boolean whole;
     private final Phrases phrases;
     private final PrintWriter out;
 
@@ -35,9 +36,11 @@ public final class PlanText {
      *
      * @param limits from what the case states
      * @param reasons what its order hangs on; absent where nobody asked
+     * @param whole whether all is told of why something cannot be done, and not one line
      */
-    public PlanText(Plan plan, PlanWords words, List<CaseLimit> limits, Optional<OrderReasons> reasons,
+    public PlanText(Plan plan, PlanWords words, List<CaseLimit> limits, Optional<OrderReasons> reasons, boolean whole,
             PrintWriter out) {
+        this.whole = whole;
         this.plan = plan;
         this.words = words;
         this.limits = List.copyOf(limits);
@@ -123,12 +126,14 @@ public final class PlanText {
 
     private Stream<String> bailOut(BailOut bailOut) {
         String mark = phrases.fill("sheet.marked", words.names().role(bailOut.role()), BailOutMark.of(bailOut).word());
-        return Stream.concat(Stream.of(mark + " \u2013 " + words.status().single(bailOut.answer())),
+        return Stream.concat(Stream.of(mark + " \u2013 "
+                + (whole ? words.status().single(bailOut.answer()) : words.status().singleInBrief(bailOut.answer()))),
                 words.status().picks(bailOut).stream().map(pick -> "  " + phrases.fill("sheet.take", pick)));
     }
 
     private Stream<String> leftOut(LeftOut leftOut) {
-        return Stream.concat(Stream.of(words.leftOut().name(leftOut) + " \u2013 " + words.leftOut().why(leftOut)),
+        return Stream.concat(Stream.of(words.leftOut().name(leftOut) + " \u2013 "
+                + (whole ? words.leftOut().why(leftOut) : words.leftOut().brief(leftOut))),
                 words.leftOut().remedies(leftOut).stream().map(r -> "  " + phrases.fill("sheet.remedy", r)));
     }
 

@@ -23,6 +23,7 @@ import org.ferrule.model.Element;
 import org.ferrule.model.ExtraKey;
 import org.ferrule.model.Features;
 import org.ferrule.model.ModelFactory;
+import org.ferrule.model.ModelPackage.Literals;
 import org.ferrule.model.check.Severity;
 
 /** Turns JSON objects into objects of the model, driven by the Ecore. */
@@ -47,10 +48,13 @@ final class Binder {
     EObject bind(ObjectNode node, EClass type) {
         EObject object = EcoreUtil.create(type);
         positions.put(object, node);
-        List<EStructuralFeature> features = Features.inDocumentOrder(type);
         for (Member member : node.members()) {
-            features.stream().filter(f -> f.getName().equals(member.key())).findFirst().ifPresentOrElse(
-                    feature -> set(object, feature, member), () -> keep((Element) object, member, features));
+            EStructuralFeature feature = type.getEStructuralFeature(member.key());
+            if (feature == null || feature == Literals.ELEMENT__EXTRAS) {
+                keep((Element) object, member, Features.inDocumentOrder(type));
+            } else {
+                set(object, feature, member);
+            }
         }
         return object;
     }

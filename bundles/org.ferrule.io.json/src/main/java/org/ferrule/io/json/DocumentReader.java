@@ -47,13 +47,18 @@ final class DocumentReader {
         }
     }
 
-    ReadResult read() {
+    /**
+     * Reads the document.
+     *
+     * @param checking whether what it says is checked too, not only its form
+     */
+    ReadResult read(boolean checking) {
         Document document = problems.hasErrors() ? null : tree().map(this::document).orElse(null);
-        if (document != null) {
+        if (document != null && checking) {
             new Content(positions).check(document, problems);
         }
-        boolean canonical = document != null && Arrays.equals(new DocumentWriter().write(document), bytes);
-        return new ReadResult(document, positions, problems.inOrder(), canonical);
+        return new ReadResult(document, positions, problems.inOrder(),
+                () -> document != null && Arrays.equals(new DocumentWriter().write(document), bytes));
     }
 
     private Optional<ObjectNode> tree() {

@@ -19,7 +19,17 @@ public final class JsonDocuments {
      * @param fileName the file's name, or its path, which should end for the format; empty if there is none
      */
     public ReadResult read(byte[] bytes, String fileName) {
-        return new DocumentReader(bytes, fileName).read();
+        return new DocumentReader(bytes, fileName).read(true);
+    }
+
+    /**
+     * Reads a document without checking what it says: its problems are those of its form alone. Much quicker for large
+     * documents whose content somebody else checks.
+     *
+     * @see #read(byte[], String)
+     */
+    public ReadResult readUnchecked(byte[] bytes, String fileName) {
+        return new DocumentReader(bytes, fileName).read(false);
     }
 
     /**

@@ -6,6 +6,7 @@ package org.ferrule.io.json;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 
 import org.ferrule.model.Document;
 import org.ferrule.model.DocumentKind;
@@ -17,13 +18,19 @@ public final class ReadResult {
     private final Document document;
     private final Positions positions;
     private final List<DocumentProblem> problems;
-    private final boolean canonical;
+    private BooleanSupplier comparison;
+    private boolean canonical;
 
-    ReadResult(Document document, Positions positions, List<DocumentProblem> problems, boolean canonical) {
+    /**
+     * Creates a result.
+     *
+     * @param comparison tells whether writing the document gives the same bytes; asked once at most, since it takes time
+     */
+    ReadResult(Document document, Positions positions, List<DocumentProblem> problems, BooleanSupplier comparison) {
         this.document = document;
         this.positions = positions;
         this.problems = List.copyOf(problems);
-        this.canonical = canonical;
+        this.comparison = comparison;
     }
 
     /** Returns the document; nothing if it is broken. */
@@ -56,8 +63,15 @@ public final class ReadResult {
         return document != null && document.getVersion() > DocumentKind.VERSION;
     }
 
-    /** Tells whether writing the document unchanged gives the same bytes; false for one that will be put in order. */
-    public boolean canonical() {
+    /**
+     * Tells whether writing the document unchanged gives the same bytes; false for one that will be put in order. To be
+     * asked first before the document is changed.
+     */
+    public synchronized boolean canonical() {
+        if (comparison != null) {
+            canonical = comparison.getAsBoolean();
+            comparison = null;
+        }
         return canonical;
     }
 

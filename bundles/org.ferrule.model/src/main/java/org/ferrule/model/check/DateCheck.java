@@ -19,12 +19,11 @@ final class DateCheck implements Check {
 
     @Override
     public void check(EObject object, Examination examination) {
-        for (EStructuralFeature feature : object.eClass().getEAllAttributes()) {
-            String form = Features.annotation(feature, "text").orElse("");
-            if (object.eGet(feature) instanceof String text && !form.isEmpty()) {
+        Features.annotated(object.eClass(), "text").forEach((feature, form) -> {
+            if (object.eGet(feature) instanceof String text) {
                 check(object, feature, text, form.equals("date"), examination);
             }
-        }
+        });
     }
 
     private static void check(EObject object, EStructuralFeature feature, String text, boolean whole,

@@ -8,6 +8,7 @@ import java.util.List;
 
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
+import org.ferrule.model.Features;
 import org.ferrule.model.FileReferences;
 
 /** References to files are relative, with /, and end for the right kind of document. Whether they exist is not told. */
@@ -15,9 +16,8 @@ final class PathCheck implements Check {
 
     @Override
     public void check(EObject object, Examination examination) {
-        for (EAttribute attribute : object.eClass().getEAllAttributes()) {
-            FileReferences.suffix(attribute).ifPresent(suffix -> check(object, attribute, suffix, examination));
-        }
+        Features.annotated(object.eClass(), "refers").keySet().forEach(attribute -> FileReferences.suffix(attribute)
+                .ifPresent(suffix -> check(object, attribute, suffix, examination)));
     }
 
     private static void check(EObject object, EAttribute attribute, String suffix, Examination examination) {

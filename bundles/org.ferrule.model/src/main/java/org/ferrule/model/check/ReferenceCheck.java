@@ -24,12 +24,11 @@ final class ReferenceCheck implements Check {
 
     @Override
     public void check(EObject object, Examination examination) {
-        for (EStructuralFeature feature : object.eClass().getEAllAttributes()) {
-            String target = Features.annotation(feature, "refers").orElse("");
-            if (object.eIsSet(feature) && !target.isEmpty()) {
+        Features.annotated(object.eClass(), "refers").forEach((feature, target) -> {
+            if (object.eIsSet(feature)) {
                 check(object, feature, target, examination);
             }
-        }
+        });
     }
 
     private static void check(EObject object, EStructuralFeature feature, String target, Examination examination) {

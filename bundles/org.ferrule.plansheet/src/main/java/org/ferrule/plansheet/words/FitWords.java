@@ -85,12 +85,17 @@ public final class FitWords {
 
     /** Why a device cannot be planned with, in one line: what stops it, or what nobody states; two reasons at most. */
     public String against(Suitability suitability) {
+        return against(suitability, MOST);
+    }
+
+    /** The same with so many reasons at most. */
+    String against(Suitability suitability, int most) {
         Optional<Filling> filling = suitability.filling().filter(f -> f.verdict() == suitability.verdict());
         if (filling.isPresent()) {
             return filling(filling.get());
         }
         return suitability.deciding().map(crossing -> phrases.fill("fit.against",
-                phrases.get("way." + crossing.way()), String.join("; ", decisive(crossing)))).orElse("");
+                phrases.get("way." + crossing.way()), String.join("; ", decisive(crossing, most)))).orElse("");
     }
 
     /** What has to be watched where a device passes: cautions of all its ways, each once. */
@@ -111,11 +116,11 @@ public final class FitWords {
     }
 
     /** What stands against it; what speaks for it does not. */
-    private List<String> decisive(Crossing crossing) {
+    private List<String> decisive(Crossing crossing, int most) {
         PhaseAnswer answer = crossing.deciding();
         List<String> said = answer.reasons().stream().filter(r -> r.code().weight() == ReasonCode.Weight.DECIDES)
                 .filter(r -> !FAVOURABLE.contains(r.code()))
-                .map(r -> reasons.say(r, answer, PairNames.of(crossing.question()))).distinct().limit(MOST).toList();
+                .map(r -> reasons.say(r, answer, PairNames.of(crossing.question()))).distinct().limit(most).toList();
         return said.isEmpty() ? List.of(answers.summary(answer)) : said;
     }
 

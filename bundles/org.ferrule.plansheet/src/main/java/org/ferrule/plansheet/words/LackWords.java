@@ -18,6 +18,9 @@ import org.ferrule.fit.verdict.Verdict;
 public final class LackWords {
     private final Phrases phrases;
     private final PlanNames names;
+    private static final int LINE = 130;
+    private static final int MOST_REASONS = 2;
+
     private final RoleWords roles;
     private final FitWords fits;
 
@@ -102,12 +105,37 @@ public final class LackWords {
                 .collect(Collectors.joining(phrases.get("or"))));
     }
 
+    /** The first of several, with one reason and as many words as a line holds; how many more there are. */
+    String brief(List<Lack> lacks) {
+        String why = firstWhy(lacks);
+        return shortened(role(lacks.get(0)).map(role -> phrases.fill("lack.role", names.role(role), why)).orElse(why),
+                lacks);
+    }
+
+    /** The same of one role that is named already. */
+    String whyInBrief(List<Lack> lacks) {
+        return shortened(firstWhy(lacks), lacks);
+    }
+
+    private String firstWhy(List<Lack> lacks) {
+        return lacks.get(0) instanceof Lack.DoesNotPass blocked ? doesNotPass(blocked, 1) : why(lacks.get(0));
+    }
+
+    private String shortened(String said, List<Lack> lacks) {
+        String line = said.length() <= LINE ? said : said.substring(0, said.lastIndexOf(' ', LINE)) + " \u2026";
+        return lacks.size() == 1 ? line : phrases.fill("lack.more", line, Integer.toString(lacks.size() - 1));
+    }
+
     private String doesNotPass(Lack.DoesNotPass blocked) {
+        return doesNotPass(blocked, MOST_REASONS);
+    }
+
+    private String doesNotPass(Lack.DoesNotPass blocked, int most) {
         boolean unknown = blocked.nearest().suitability().verdict() == Verdict.UNKNOWN;
         String device = blocked.nearest().device().map(names::device)
                 .orElseGet(() -> Printable.line(blocked.nearest().name()));
         return phrases.fill(unknown ? "lack.DoesNotPass.unknown" : "lack.DoesNotPass", device,
-                fits.against(blocked.nearest().suitability()));
+                fits.against(blocked.nearest().suitability(), most));
     }
 
     private String wrongSize(Lack.WrongSize size) {

@@ -32,6 +32,11 @@ public final class LeftOutWords {
         return leftOut.lacks().isEmpty() ? why(leftOut.why()) : String.join("; ", lacks.say(leftOut.lacks()));
     }
 
+    /** The first reason, shortened to what a line holds, and how many more there are. */
+    public String brief(LeftOut leftOut) {
+        return leftOut.lacks().isEmpty() ? why(leftOut.why()) : lacks.brief(leftOut.lacks());
+    }
+
     /** A kind of reason. */
     public String why(LeftOut.Why why) {
         return phrases.get("leftOut." + why);

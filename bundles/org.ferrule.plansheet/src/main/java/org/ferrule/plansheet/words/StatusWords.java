@@ -79,6 +79,12 @@ public final class StatusWords {
                 .orElseGet(() -> lacks.why(answer.lacks()));
     }
 
+    /** The same, with the first reason alone where nobody plays the role. */
+    public String singleInBrief(MoveAnswer.Single answer) {
+        boolean chosen = answer.answer().flatMap(a -> a.chosen()).isPresent();
+        return chosen || answer.lacks().isEmpty() ? single(answer) : lacks.whyInBrief(answer.lacks());
+    }
+
     /** A stop rule. */
     public String stop(StopStatus status) {
         return Printable.line(status.rule().words());

@@ -31,9 +31,10 @@ public final class PlotLegend {
     private final List<Entry> entries = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
 
-    /** Draws a sample from a place to the right, {@link #SAMPLE_MM} wide. */
+    /** Draws a sample of a line or a sign. */
     @FunctionalInterface
-    private interface Sample {
+    public interface Sample {
+        /** Draws it with its left end at a place. */
         void draw(PictureBuilder g, double xMm, double yMm);
     }
 
@@ -55,6 +56,11 @@ public final class PlotLegend {
     public PlotLegend line(String id, String text) {
         return add(id, text, (g, x, y) -> g.pen(Stroke.of(DrawingInks.WALL, 0.4).dashed(Dash.CENTRE_LINE)).line(x, y,
                 x + SAMPLE_MM - 2, y));
+    }
+
+    /** A sign, drawn round a place. */
+    public PlotLegend sign(String text, Sample sign) {
+        return add("", text, (g, x, y) -> sign.draw(g, x + SAMPLE_MM / 2 - 1, y));
     }
 
     /** The sign of a stop, or of a contact in the worst case. */

@@ -14,13 +14,11 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EReference;
-import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.LabelProvider;
 import org.eclipse.jface.window.Window;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
-import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.dialogs.ListSelectionDialog;
@@ -37,6 +35,7 @@ final class ChoiceBar {
     private static final int MOST_IN_MENU = 24;
     private static final List<Integer> YEARS = List.of(1, 2, 3, 5);
 
+    private final WrapRow row;
     private final Composite bar;
     private final Listing listing;
     private final SheetGrid grid;
@@ -56,17 +55,8 @@ final class ChoiceBar {
         this.grid = grid;
         this.listing = grid.listing();
         this.changed = changed;
-        bar = new Composite(parent, SWT.NONE);
-        bar.setBackground(parent.getBackground());
-        RowLayout layout = new RowLayout(SWT.HORIZONTAL);
-        layout.wrap = true;
-        layout.spacing = 4;
-        layout.marginLeft = 0;
-        layout.marginRight = 0;
-        layout.marginTop = 0;
-        layout.marginBottom = 0;
-        bar.setLayout(layout);
-        GridDataFactory.fillDefaults().grab(true, false).hint(200, SWT.DEFAULT).applyTo(bar);
+        row = new WrapRow(parent, 4);
+        bar = row.control();
         Stream.of(Trait.values()).filter(trait -> trait.applies(list)).forEach(trait -> traits.put(trait,
                 new MenuButton(bar, trait.title(), "Shows only some", menu -> fill(menu, trait))));
         problems = new Button(bar, SWT.TOGGLE);
@@ -84,17 +74,6 @@ final class ChoiceBar {
         only.setText("Table only");
         only.setToolTipText("Gives the table the whole width");
         only.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> alone.accept(only.getSelection())));
-        bar.addListener(SWT.Resize, event -> makeRoom());
-    }
-
-    /** The buttons take as many rows as they need. */
-    private void makeRoom() {
-        int width = bar.getSize().x;
-        int height = bar.computeSize(width, SWT.DEFAULT).y;
-        if (width > 0 && bar.getSize().y != height) {
-            GridDataFactory.fillDefaults().grab(true, false).hint(200, height).applyTo(bar);
-            bar.requestLayout();
-        }
     }
 
     /** Shows on the buttons what is chosen. */
@@ -104,8 +83,7 @@ final class ChoiceBar {
         int years = listing.choice().years();
         age.say(years == 0 ? "Source" : "Source: " + ageWords(years));
         groups.say(listing.grouping().map(trait -> "Group: " + trait.title()).orElse("Group"));
-        bar.layout(true, true);
-        makeRoom();
+        row.refresh();
     }
 
     private String title(Trait trait) {

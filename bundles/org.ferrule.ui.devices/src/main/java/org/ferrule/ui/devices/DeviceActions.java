@@ -10,10 +10,9 @@ import java.util.function.Consumer;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
-import org.eclipse.jface.layout.GridDataFactory;
-import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.layout.RowData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Shell;
@@ -40,8 +39,6 @@ import org.ferrule.ui.devices.table.FocusCommand;
 /** What can be done with the rows and cells that are selected in the table: by buttons below it, and by keys. */
 final class DeviceActions {
 
-    private static final int BUTTONS = 5;
-
     private final EditContext context;
     private final EReference feature;
     private final Runnable showAll;
@@ -66,18 +63,10 @@ final class DeviceActions {
         this.want = want;
     }
 
-    /** Creates a row of controls that fills the width. */
-    static Composite row(EditContext context, Composite parent) {
-        Composite row = context.toolkit().createComposite(parent);
-        GridLayoutFactory.fillDefaults().numColumns(BUTTONS).spacing(8, 0).applyTo(row);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
-        return row;
-    }
-
     /** Creates the buttons, and lets the keys of the workbench work on the table. */
     void connect(SheetGrid table, Composite parent) {
         grid = table;
-        Composite row = row(context, parent);
+        Composite row = new WrapRow(parent, 8).control();
         add = button(row, "Add", this::add);
         duplicate = button(row, "Duplicate", this::duplicate);
         if (feature == Literals.DEVICE_LIBRARY__DEVICES) {
@@ -97,7 +86,7 @@ final class DeviceActions {
     private Button button(Composite parent, String text, Runnable action) {
         Button button = context.toolkit().createButton(parent, text, SWT.PUSH);
         button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> action.run()));
-        GridDataFactory.fillDefaults().hint(96, SWT.DEFAULT).applyTo(button);
+        button.setLayoutData(new RowData(Math.max(96, button.computeSize(SWT.DEFAULT, SWT.DEFAULT).x), SWT.DEFAULT));
         return button;
     }
 

@@ -60,7 +60,7 @@ final class DeviceTable {
     };
     private Consumer<List<SheetRow>> severalListener = several -> {
     };
-    private String shownPath = "";
+    private DeviceParts shown;
     private EObject wanted;
 
     DeviceTable(EditContext context, SashForm parent, EReference feature) {
@@ -72,7 +72,9 @@ final class DeviceTable {
         root = context.toolkit().createComposite(parent);
         GridLayoutFactory.fillDefaults().spacing(0, 6).extendedMargins(0, 6, 0, 0).applyTo(root);
         actions = new DeviceActions(context, feature, this::showAll, added -> wanted = added);
-        Composite top = DeviceActions.row(context, root);
+        Composite top = context.toolkit().createComposite(root);
+        GridLayoutFactory.fillDefaults().numColumns(2).spacing(8, 0).applyTo(top);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(top);
         filter = new Text(top, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
         filter.setMessage("Filter by id, name, maker, kind, size or code");
         filter.setToolTipText("Shows what has all of these words");
@@ -185,8 +187,8 @@ final class DeviceTable {
         if (wanted != null && select(wanted)) {
             wanted = null;
         } else if (grid.selection().rows().isEmpty() && !listing.lines().isEmpty()) {
-            Optional<EObject> before = context.session().document()
-                    .flatMap(document -> ElementPath.resolve(document, shownPath));
+            Optional<EObject> before = Optional.ofNullable(shown).flatMap(device -> context.session().document()
+                    .flatMap(document -> ElementPath.resolve(document, ElementPath.of(device))));
             if (before.isEmpty() || !isListed(before.get()) || !select(before.get())) {
                 nearest(index).ifPresent(row -> select(row.parts()));
             }
@@ -210,7 +212,7 @@ final class DeviceTable {
     private void selected() {
         List<SheetRow> selection = grid.selection().rows();
         Optional<DeviceParts> one = selection.size() == 1 ? Optional.of(selection.get(0).parts()) : Optional.empty();
-        one.ifPresent(device -> shownPath = ElementPath.of(device));
+        shown = one.orElse(shown);
         actions.enable(selection.size());
         listener.accept(one);
         severalListener.accept(selection.size() > 1 ? selection : List.of());

@@ -11,6 +11,12 @@ public final class ProfileIds {
     /** The view in which profiles are compared. */
     public static final String COMPARE_VIEW = "org.ferrule.ui.profile.compareView";
 
+    /** The view of a required diameter. */
+    public static final String REQUIRED_VIEW = "org.ferrule.ui.profile.requiredView";
+
+    /** The view of growth curves. */
+    public static final String GROWTH_VIEW = "org.ferrule.ui.profile.growthView";
+
     private ProfileIds() {
     }
 }

@@ -54,7 +54,7 @@ public final class DocumentSession {
 
     private ReadResult read;
     private ContentHash onDisk;
-    private boolean inOrder;
+    private boolean saved;
     private boolean conflict;
 
     /**
@@ -73,7 +73,7 @@ public final class DocumentSession {
 
     private void load() throws CoreException {
         byte[] content = DocumentRecords.bytes(file);
-        ReadResult result = documents.read(content, file.getName());
+        ReadResult result = documents.readUnchecked(content, file.getName());
         resource.eAdapters().remove(collector);
         collector.forget();
         resource.getContents().clear();
@@ -83,7 +83,7 @@ public final class DocumentSession {
         result.document().ifPresent(resource.getContents()::add);
         resource.eAdapters().add(collector);
         read = result;
-        inOrder = result.canonical();
+        saved = false;
         onDisk = ContentHash.of(content);
         conflict = false;
     }
@@ -120,10 +120,10 @@ public final class DocumentSession {
 
     /** Tells whether saving will also put the keys of the document in order, because it was written by hand. */
     public boolean willBeReordered() {
-        return editable() && !inOrder;
+        return editable() && !saved && !read.canonical();
     }
 
-    /** Returns what was wrong with the file when it was read. */
+    /** Returns what was wrong with the form of the file when it was read; what it says is checked by others. */
     public List<DocumentProblem> problemsOfFile() {
         return read.problems();
     }
@@ -145,6 +145,8 @@ public final class DocumentSession {
      */
     public void execute(Command command) {
         requireEditable();
+        // it can be told only while the document is as it was read
+        read.canonical();
         commands.execute(command);
     }
 
@@ -233,7 +235,7 @@ public final class DocumentSession {
     private void saved(byte[] content) {
         onDisk = ContentHash.of(content);
         conflict = false;
-        inOrder = true;
+        saved = true;
         commands.saveIsDone();
         fire(SessionListener::stateChanged);
     }

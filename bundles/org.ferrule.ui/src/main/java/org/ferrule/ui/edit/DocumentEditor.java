@@ -14,6 +14,7 @@ import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.jface.viewers.ILabelProvider;
 import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.ui.IEditorInput;
@@ -163,6 +164,7 @@ public abstract class DocumentEditor extends FormEditor implements RevealTarget,
     private void moveTo(IFile copy) {
         try {
             leave();
+            selection.select(null);
             setInput(new FileEditorInput(copy));
             open(copy);
             rebuildPages();
@@ -241,10 +243,10 @@ public abstract class DocumentEditor extends FormEditor implements RevealTarget,
             return adapter.cast(this);
         }
         if (adapter == IContentOutlinePage.class && session != null) {
-            return adapter.cast(new DocumentOutline(this, outlineLabels()));
+            return adapter.cast(new DocumentOutline(this, this::outlineLabels));
         }
         return adapter == IPropertySheetPage.class && session != null
-                ? adapter.cast(new DocumentProperties(session)) : super.getAdapter(adapter);
+                ? adapter.cast(new DocumentProperties(this)) : super.getAdapter(adapter);
     }
 
     private final class Follower implements SessionListener {
@@ -265,6 +267,14 @@ public abstract class DocumentEditor extends FormEditor implements RevealTarget,
                 rebuildPages();
             }
             broken = now;
+            dropWhatIsGone();
+        }
+
+        /** What was selected may have been removed, or belong to the document that was there before. */
+        private void dropWhatIsGone() {
+            selection.object().filter(object -> session.document()
+                    .filter(document -> EcoreUtil.isAncestor(document, object)).isEmpty())
+                    .ifPresent(object -> selection.select(null));
         }
 
         @Override

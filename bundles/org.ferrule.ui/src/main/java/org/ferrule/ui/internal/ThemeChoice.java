@@ -45,7 +45,8 @@ enum ThemeChoice {
         return theme.isEmpty() ? SYSTEM : theme.startsWith(DARK_THEME) ? DARK : LIGHT;
     }
 
-    /** Chooses it, now and for later starts. */
+    /** Chooses it, now and for later starts. The platform has no public way to do so, only this one, which its own pages use. */
+    @SuppressWarnings("restriction")
     void choose() {
         IThemeEngine engine = PlatformUI.getWorkbench().getService(IThemeEngine.class);
         String wanted = isDark() ? DARK_THEME : LIGHT_THEME;

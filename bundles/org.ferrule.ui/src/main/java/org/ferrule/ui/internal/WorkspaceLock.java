@@ -7,6 +7,7 @@ package org.ferrule.ui.internal;
 
 import java.io.IOException;
 
+import org.eclipse.core.runtime.ILog;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.osgi.service.datalocation.Location;
 
@@ -43,9 +44,8 @@ final class WorkspaceLock {
         return (workspace.isSet() ? workspace.getURL() : workspace.getDefault()).getPath();
     }
 
-    /** Whoever has started the program from a terminal may not see the window. */
     private static void refuse(String message) {
-        System.err.println("ferrule: " + message.replaceAll("\\s+", " "));
+        ILog.of(WorkspaceLock.class).warn(message.replaceAll("\\s+", " "));
         MessageDialog.openInformation(null, "Ferrule", message);
     }
 }

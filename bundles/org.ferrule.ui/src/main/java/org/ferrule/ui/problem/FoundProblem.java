@@ -45,9 +45,4 @@ public record FoundProblem(Severity severity, String code, String message, Strin
         return new FoundProblem(severity, code, message, "", record.content().positions().closest(object, feature),
                 ElementPath.of(object), feature == null ? "" : feature.getName());
     }
-
-    /** Tells whether it is about the feature of the object. */
-    public boolean isAbout(EObject object, EStructuralFeature other) {
-        return feature.equals(other.getName()) && path.equals(ElementPath.of(object));
-    }
 }

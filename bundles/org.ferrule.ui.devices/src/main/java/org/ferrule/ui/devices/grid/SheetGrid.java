@@ -13,6 +13,7 @@ import org.eclipse.nebula.widgets.nattable.config.DefaultNatTableStyleConfigurat
 import org.eclipse.nebula.widgets.nattable.selection.event.ISelectionEvent;
 import org.eclipse.nebula.widgets.nattable.viewport.event.ScrollEvent;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.BusyIndicator;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
 import org.ferrule.model.DeviceParts;
@@ -160,7 +161,7 @@ public final class SheetGrid {
     }
 
     void sortBy(int column) {
-        moveLines(() -> listing.sortBy(columns.get(column)));
+        BusyIndicator.showWhile(table.getDisplay(), () -> moveLines(() -> listing.sortBy(columns.get(column))));
     }
 
     void toggle(SheetLine.Head head) {

@@ -204,6 +204,9 @@ final class CaseSections {
                     costs(form);
                     form.text(Literals.LOGGED_ATTEMPT__REMARK).explained("Nothing that tells who the patient is");
                 }));
+        PartSection boxes = adding.section(column, "Boxes opened", null, form -> {
+        });
+        boxes.add(new UnitsBlock(live, managed, boxes.client()));
     }
 
     private Map<String, String> moves(EObject attempt) {

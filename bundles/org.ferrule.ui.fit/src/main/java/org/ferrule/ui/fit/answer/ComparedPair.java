@@ -26,6 +26,8 @@ import org.ferrule.quantity.Length;
 final class ComparedPair {
 
     private static final int[] WEIGHTS = { 55, 45 };
+    /** Where there is less room, words say more than a picture. */
+    private static final int LEAST_WITH_PICTURE = 240;
 
     private final Composite control;
     private final Label title;
@@ -51,6 +53,8 @@ final class ComparedPair {
         text = new AnswerText(parts);
         pictures = new ShownPictures(parts);
         parts.setWeights(WEIGHTS);
+        parts.addListener(SWT.Resize, event -> parts
+                .setMaximizedControl(parts.getSize().y < LEAST_WITH_PICTURE ? text.control() : null));
     }
 
     Control control() {
@@ -85,7 +89,7 @@ final class ComparedPair {
         if (more.equals(Length.ZERO)) {
             return ", the same as the first";
         }
-        return ", " + lengths.length(more.abs()) + (more.isNegative() ? " less" : " more") + " than the first";
+        return ", " + lengths.clearance(more.abs()) + (more.isNegative() ? " less" : " more") + " than the first";
     }
 
     String head() {

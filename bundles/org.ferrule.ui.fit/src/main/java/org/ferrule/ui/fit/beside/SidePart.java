@@ -32,9 +32,9 @@ public final class SidePart {
 
     private static final String SECTION = "beside";
     private static final String OPEN = "open";
-    private static final int WIDTH = 450;
+    private static final int WIDTH = 400;
     /** Narrower, fields could not be read. */
-    private static final int LEAST = 400;
+    private static final int LEAST = 310;
     private static final int LEAST_MATRIX = 320;
 
     private final SashForm sash;
@@ -78,6 +78,7 @@ public final class SidePart {
     /** Adds a section that shows a part of the document. */
     public void add(PartSection section) {
         sections.add(section);
+        NarrowFields.apply(section.client());
         section.refresh();
     }
 

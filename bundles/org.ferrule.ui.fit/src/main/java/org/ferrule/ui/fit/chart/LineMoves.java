@@ -49,9 +49,9 @@ final class LineMoves implements LineMover {
                 .map(chart -> side == Side.OUTER ? chart.getOuter() : chart.getInner());
     }
 
-    /** A device that is listed once, and in the order of the list. */
+    /** Whether devices are listed one by one, and stand in the order of the list. */
     private static boolean isListed(Axis axis) {
-        return axis.getDevices().size() > 1 && (!axis.isSetSortBy() || axis.getSortBy() == Sorting.AS_LISTED);
+        return axis.getDevices().size() > 1 && axis.getSortBy() == Sorting.AS_LISTED;
     }
 
     private void moveInChart(Axis axis, Side side, String key, String other, boolean after) {

@@ -105,6 +105,11 @@ public final class LiveAnswers implements AutoCloseable {
         return signOff.state();
     }
 
+    /** Returns the same for the answers that are shown now, for what leaves the program. */
+    public Optional<SignOffState> signedNow() {
+        return signOff.now();
+    }
+
     /** Returns what keeps the chart, or a part of it, from being answered. */
     public List<ChartProblem> problems() {
         return problems;
@@ -179,8 +184,8 @@ public final class LiveAnswers implements AutoCloseable {
         skipped = false;
         shown = solved;
         stale = false;
-        listeners.forEach(listener -> listener.answered(solved, onlyChanges));
         chart().ifPresent(chart -> signOff.answered(chart, solved));
+        listeners.forEach(listener -> listener.answered(solved, onlyChanges));
         listeners.forEach(AnswersListener::answersChanged);
     }
 

@@ -38,35 +38,32 @@ final class MatrixActs {
                 .on(FitIds.FIND_PREVIOUS, () -> page.search().step(-1))
                 .on(FitIds.SHOW_CARD, () -> page.card().showSelected()).on(FitIds.SHOW_BESIDE, this::switchBeside)
                 .on(FitIds.SHOW_CHANGES, () -> page.changes().showNext())
-                .on(FitIds.SHOW_SUMS, () -> table.showSums(!content.showsSums()), page.bar()::showTools)
-                .on(FitIds.SORT_ROWS, () -> table.sortBySums(content.rowSide()), page.bar()::showTools)
-                .on(FitIds.SORT_COLUMNS, () -> table.sortBySums(columnSide()), page.bar()::showTools);
+                .on(FitIds.SHOW_SUMS, () -> table.showSums(!content.sums().shown()), page.bar()::showTools)
+                .on(FitIds.SORT_ROWS, () -> table.lines().sortBySums(content.rowSide()), page.bar()::showTools)
+                .on(FitIds.SORT_COLUMNS, () -> table.lines().sortBySums(columnSide()), page.bar()::showTools);
         addLines(commands);
         commands.follow(table.control());
     }
 
     private void addLines(MatrixCommands commands) {
-        commands.on(FitIds.TRANSPOSE, table::transpose).on(FitIds.FOLD_ROWS, () -> fold(content.rowSide()))
-                .on(FitIds.FOLD_COLUMNS, () -> fold(columnSide()))
-                .on(FitIds.PIN_ROW, () -> table.pinSelected(content.rowSide()))
-                .on(FitIds.PIN_COLUMN, () -> table.pinSelected(columnSide()))
+        commands.on(FitIds.TRANSPOSE, table.lines()::transpose)
+                .on(FitIds.FOLD_ROWS, () -> table.lines().foldSelected(content.rowSide()))
+                .on(FitIds.FOLD_COLUMNS, () -> table.lines().foldSelected(columnSide()))
+                .on(FitIds.PIN_ROW, () -> table.lines().pinSelected(content.rowSide()))
+                .on(FitIds.PIN_COLUMN, () -> table.lines().pinSelected(columnSide()))
                 .on(FitIds.HIDE_ROW, () -> hide(content.rowSide())).on(FitIds.HIDE_COLUMN, () -> hide(columnSide()))
-                .on(FitIds.MOVE_UP, () -> table.moveSelected(content.rowSide(), -1))
-                .on(FitIds.MOVE_DOWN, () -> table.moveSelected(content.rowSide(), 1))
-                .on(FitIds.MOVE_LEFT, () -> table.moveSelected(columnSide(), -1))
-                .on(FitIds.MOVE_RIGHT, () -> table.moveSelected(columnSide(), 1));
+                .on(FitIds.MOVE_UP, () -> table.lines().moveSelected(content.rowSide(), -1))
+                .on(FitIds.MOVE_DOWN, () -> table.lines().moveSelected(content.rowSide(), 1))
+                .on(FitIds.MOVE_LEFT, () -> table.lines().moveSelected(columnSide(), -1))
+                .on(FitIds.MOVE_RIGHT, () -> table.lines().moveSelected(columnSide(), 1));
     }
 
     private Side columnSide() {
         return content.rowSide().other();
     }
 
-    private void fold(Side side) {
-        table.selectedPosition(side).ifPresent(position -> table.fold(side, position));
-    }
-
     private void hide(Side side) {
-        table.selectedPosition(side).ifPresent(position -> {
+        table.selection().position(side).ifPresent(position -> {
             if (!content.axis(side).isFolded(position) && session.editable()) {
                 hidden.hide(side, content.axis(side).line(position));
             }

@@ -63,7 +63,7 @@ final class MatrixMenu {
             addHidden(menu, side);
             menu.add(grouping(side));
         }
-        menu.add(action("Exchange rows and columns", table::transpose));
+        menu.add(action("Exchange rows and columns", table.lines()::transpose));
         menu.add(action("Stand as in the chart, without filters", this::asInChart));
         menu.add(action("Copy", () -> CellCopy.copy(table)));
     }
@@ -78,21 +78,17 @@ final class MatrixMenu {
             groups.add(action);
         }
         groups.add(new Separator());
-        groups.add(action("Fold all", () -> foldAll(side, true)));
-        groups.add(action("Unfold all", () -> foldAll(side, false)));
+        groups.add(action("Fold all", () -> table.lines().foldAll(side, true)));
+        groups.add(action("Unfold all", () -> table.lines().foldAll(side, false)));
         return groups;
-    }
-
-    private void foldAll(Side side, boolean fold) {
-        table.content().foldAll(side, fold);
-        table.refresh();
     }
 
     private void addLine(IMenuManager menu, Side side, int position) {
         MatrixLine line = table.content().axis(side).line(position);
         if (!line.head().group().isEmpty()) {
             boolean folded = table.content().axis(side).isFolded(position);
-            menu.add(action((folded ? "Unfold " : "Fold ") + line.head().group(), () -> table.fold(side, position)));
+            menu.add(action((folded ? "Unfold " : "Fold ") + line.head().group(),
+                    () -> table.lines().fold(side, position)));
         }
         if (!table.content().axis(side).isFolded(position)) {
             addLine(menu, side, line);
@@ -105,8 +101,8 @@ final class MatrixMenu {
         Action hide = action("Hide " + line.head().title(), () -> hidden.hide(side, line));
         hide.setEnabled(session.editable());
         menu.add(hide);
-        boolean pinned = table.content().isPinned(side, line.key());
-        menu.add(action((pinned ? "Unpin " : "Pin ") + line.head().title(), () -> table.pin(side, line.key())));
+        boolean pinned = table.content().axis(side).isPinned(line.key());
+        menu.add(action((pinned ? "Unpin " : "Pin ") + line.head().title(), () -> table.lines().pin(side, line.key())));
         menu.add(new CompareProfiles(() -> reference(line).stream().toList()));
     }
 

@@ -75,9 +75,9 @@ public final class MatrixPage extends DocumentPage implements AnswersListener {
         bar.connect(table, side, this::showNextChanges);
         search.connect(table);
         changes = new ChangeWatch(session(), answers, table, this::changesShown);
-        table.onSelect(() -> selection.select(table.selectedPairs()));
+        table.selection().onChange(() -> selection.select(table.selection().pairs()));
         new MatrixMenu(table, bar, session()).install();
-        table.onMove(new LineMoves(session(), table));
+        table.lines().onMove(new LineMoves(session(), table));
         card = new CellCard(table);
         new MatrixActs(this, session()).install(getSite());
         getSite().setSelectionProvider(selection);
@@ -219,9 +219,13 @@ public final class MatrixPage extends DocumentPage implements AnswersListener {
 
     /** Selects the cell of two lines; tells whether it is shown. */
     public boolean reveal(String outerKey, String innerKey) {
-        content.asInChart();
+        if (table.selection().select(outerKey, innerKey)) {
+            return true;
+        }
+        changes.show(ChangeBase.NONE);
+        content.showAll(outerKey, innerKey);
         table.refresh();
         bar.showFilters();
-        return table.select(outerKey, innerKey);
+        return table.selection().select(outerKey, innerKey);
     }
 }

@@ -5,6 +5,7 @@
 
 package org.ferrule.ui.fit.chart;
 
+import java.util.Map;
 import java.util.Optional;
 
 import org.eclipse.jface.layout.GridDataFactory;
@@ -20,6 +21,7 @@ import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.swt.widgets.ToolItem;
 import org.ferrule.ui.fit.matrix.LineSearch;
 import org.ferrule.ui.fit.matrix.MatrixTable;
+import org.ferrule.ui.fit.matrix.Side;
 import org.ferrule.ui.look.Colours;
 
 /** Goes to a device while its name is typed. Takes no room until it is asked for. */
@@ -33,6 +35,7 @@ final class SearchBar {
     private final Label place;
     private MatrixTable table;
     private LineSearch search;
+    private Map<Side, String> start = Map.of();
 
     SearchBar(Composite parent) {
         control = new Composite(parent, SWT.NONE);
@@ -45,7 +48,7 @@ final class SearchBar {
         text.setToolTipText("Goes to the first row or column in whose head all words occur; Enter: the next one, "
                 + "Shift+Enter: the one before, Escape: back to the matrix");
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).hint(WIDTH, SWT.DEFAULT).applyTo(text);
-        text.addModifyListener(event -> show(search.find(text.getText())));
+        text.addModifyListener(event -> show(search.find(text.getText()), start));
         text.addListener(SWT.KeyDown, this::key);
         addSteps();
         place = new Label(control, SWT.NONE);
@@ -85,6 +88,7 @@ final class SearchBar {
     }
 
     void open() {
+        start = table.selection().keys();
         room(true);
         text.selectAll();
         text.setFocus();
@@ -103,11 +107,12 @@ final class SearchBar {
 
     /** Goes to the next line that was found, or to the one before. */
     void step(int by) {
-        show(search.step(by));
+        show(search.step(by), table.selection().keys());
     }
 
-    private void show(Optional<LineSearch.Hit> hit) {
-        hit.ifPresent(line -> table.goTo(line.side(), line.key()));
+    /** While a word is typed, what was found by its first letters leaves no trace. */
+    private void show(Optional<LineSearch.Hit> hit, Map<Side, String> from) {
+        hit.ifPresent(line -> table.selection().goTo(line.side(), line.key(), from));
         place.setText(search.place());
         place.setForeground(hit.isEmpty() ? Colours.error() : text.getForeground());
     }

@@ -63,7 +63,7 @@ final class ViewTools {
 
     /** Shows the tools as the matrix stands. */
     void refresh() {
-        sums.setSelection(table.content().showsSums());
+        sums.setSelection(table.content().sums().shown());
         changes.setSelection(table.content().changes().isPresent());
     }
 

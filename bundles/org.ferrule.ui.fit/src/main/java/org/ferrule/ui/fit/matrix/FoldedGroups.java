@@ -56,7 +56,7 @@ final class FoldedGroups {
     /** The line that stands for a group. */
     static MatrixLine line(String group, int count) {
         String size = count + (count == 1 ? " line" : " lines");
-        return new MatrixLine(KEY + group, new Head(KEY + group, size, "", "", "", "", group));
+        return new MatrixLine(KEY + group, new Head(KEY + group, group, "", "", "", size, group));
     }
 
     static boolean isGroup(String key) {

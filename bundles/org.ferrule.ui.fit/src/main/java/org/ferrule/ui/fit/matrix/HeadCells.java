@@ -54,7 +54,7 @@ final class HeadCells extends AbstractCellPainter {
         gc.setBackground(HeadColours.ground(selected));
         gc.fillRectangle(bounds);
         if (isSum.test(cell)) {
-            sums.paint(gc, bounds, content.sum(side(), rows ? cell.getRowIndex() : cell.getColumnIndex()));
+            sums.paint(gc, bounds, content.sums().of(side(), rows ? cell.getRowIndex() : cell.getColumnIndex()));
         } else if (cell.getDataValue() instanceof MatrixLine line) {
             line(gc, bounds, line);
         } else if (cell.getDataValue() != null) {
@@ -151,7 +151,7 @@ final class HeadCells extends AbstractCellPainter {
 
     private String title(MatrixLine line) {
         Side side = side();
-        String pin = content.isPinned(side, line.key()) ? "\u2302 " : "";
+        String pin = content.axis(side).isPinned(line.key()) ? "\u2302 " : "";
         return pin + content.sort().filter(sort -> sort.by() == side && sort.key().equals(line.key()))
                 .map(sort -> arrow(sort.bestFirst())).orElse("") + line.head().title();
     }

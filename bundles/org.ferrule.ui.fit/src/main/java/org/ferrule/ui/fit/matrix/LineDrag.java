@@ -57,7 +57,7 @@ final class LineDrag implements IDragMode, IOverlayPainter {
         table.removeOverlayPainter(this);
         mouseMove(table, event);
         if (from >= 0 && to >= 0 && from != to) {
-            matrix.move(matrix.side(rows), from, to);
+            matrix.lines().move(matrix.side(rows), from, to);
         }
         table.redraw();
     }

@@ -67,8 +67,28 @@ public final class MatrixAxis {
                 .mapToObj(i -> line(i).key()).findFirst().orElse(lines.get(index).key());
     }
 
+    /** Tells whether the line with a key is pinned to the edge. */
+    public boolean isPinned(String key) {
+        return order.isPinned(key);
+    }
+
+    /** Unfolds the group of a line. */
+    void unfold(String key) {
+        indexOf(key).ifPresent(index -> {
+            String group = lines.get(index).head().group();
+            if (folded.contains(group)) {
+                folded.turn(group);
+            }
+        });
+    }
+
+    /** Folds all groups, or none. */
+    void foldAll(boolean fold) {
+        folded.set(fold ? groups() : List.of());
+    }
+
     /** Returns the names of all groups. */
-    List<String> groups() {
+    private List<String> groups() {
         return lines.stream().map(line -> line.head().group()).filter(group -> !group.isEmpty()).distinct().toList();
     }
 

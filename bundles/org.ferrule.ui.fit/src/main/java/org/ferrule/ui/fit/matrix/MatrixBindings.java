@@ -22,13 +22,13 @@ final class MatrixBindings extends AbstractUiBindingConfiguration {
     @Override
     public void configureUiBindings(UiBindingRegistry bindings) {
         bindings.registerFirstSingleClickBinding(MouseEventMatcher.columnHeaderLeftClick(SWT.NONE),
-                (table, event) -> matrix.sortAt(matrix.side(false), event.x, event.y));
+                (table, event) -> matrix.lines().sortAt(matrix.side(false), event.x, event.y));
         bindings.registerFirstSingleClickBinding(MouseEventMatcher.rowHeaderLeftClick(SWT.NONE),
-                (table, event) -> matrix.sortAt(matrix.side(true), event.x, event.y));
+                (table, event) -> matrix.lines().sortAt(matrix.side(true), event.x, event.y));
         bindings.registerFirstSingleClickBinding(MouseEventMatcher.columnGroupHeaderLeftClick(SWT.NONE),
-                (table, event) -> matrix.foldAt(matrix.side(false), event.x, event.y));
+                (table, event) -> matrix.lines().foldAt(matrix.side(false), event.x, event.y));
         bindings.registerFirstSingleClickBinding(MouseEventMatcher.rowGroupHeaderLeftClick(SWT.NONE),
-                (table, event) -> matrix.foldAt(matrix.side(true), event.x, event.y));
+                (table, event) -> matrix.lines().foldAt(matrix.side(true), event.x, event.y));
         bindings.registerFirstMouseDragMode(MouseEventMatcher.columnHeaderLeftClick(SWT.NONE),
                 new LineDrag(matrix, false));
         bindings.registerFirstMouseDragMode(MouseEventMatcher.rowHeaderLeftClick(SWT.NONE),

@@ -5,7 +5,6 @@
 
 package org.ferrule.ui.fit.matrix;
 
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -13,11 +12,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.stream.IntStream;
 
 import org.ferrule.chart.look.VerdictLook;
 import org.ferrule.engine.chart.SolvedChart;
 import org.ferrule.fit.matrix.FitCell;
+import org.ferrule.fit.matrix.FitMatrix;
 import org.ferrule.fit.matrix.MatrixQuestion;
 import org.ferrule.ui.fit.answer.AskedPair;
 
@@ -27,12 +28,10 @@ public final class MatrixContent {
     private final Map<Side, MatrixAxis> axes = new EnumMap<>(Side.class);
     private final Set<VerdictLook> wanted = EnumSet.allOf(VerdictLook.class);
     private final LookCounts counts = new LookCounts();
-    private final LineSums sums = new LineSums();
-    private final Map<Side, Boolean> bySums = new EnumMap<>(Side.class);
-    private boolean showsSums;
+    private final ShownSums sums = new ShownSums(this);
+    private final LineSorting sorting = new LineSorting(this);
     private Side rowSide = Side.OUTER;
     private ShownChanges changes;
-    private MatrixSort sort;
     private SolvedChart solved;
 
     /** Creates a content without answers. */
@@ -91,18 +90,7 @@ public final class MatrixContent {
 
     /** Returns what is shown at a position: a cell, or the sum of those that are folded there. */
     Object value(int row, int column) {
-        return isSingle(row, column) ? cell(row, column) : sumAt(row, column);
-    }
-
-    /** Returns the sum of the verdicts at a position, where a group is folded. */
-    public VerdictSum sumAt(int row, int column) {
-        VerdictSum sum = new VerdictSum();
-        for (int outer : axis(Side.OUTER).indexes(along(Side.OUTER, row, column))) {
-            for (int inner : axis(Side.INNER).indexes(along(Side.INNER, row, column))) {
-                sum.add(solved.matrix().in(outer, inner).verdict(), 1);
-            }
-        }
-        return sum;
+        return isSingle(row, column) ? cell(row, column) : sums.at(row, column);
     }
 
     /** Returns the pair at a position; nothing where no single pair is shown. */
@@ -129,15 +117,10 @@ public final class MatrixContent {
         others |= axis(Side.INNER).replace(MatrixLines.of(next.chart(), Side.INNER));
         if (onlyChanges && !others) {
             counts.follow(next.matrix());
-            if (showsSums) {
-                sums.bring(next.matrix());
-            } else {
-                sums.forget();
-            }
         } else {
             counts.count(next.matrix());
-            sums.forget();
         }
+        sums.answered(next.matrix(), onlyChanges && !others);
         return arrange() || others;
     }
 
@@ -160,7 +143,7 @@ public final class MatrixContent {
 
     /** Returns by what the lines are sorted; nothing when they stand as in the chart. */
     public Optional<MatrixSort> sort() {
-        return Optional.ofNullable(sort);
+        return sorting.byLine();
     }
 
     /** Sorts by a line: best first, then worst first, then as in the chart again. */
@@ -169,90 +152,50 @@ public final class MatrixContent {
         if (FoldedGroups.isGroup(key)) {
             return false;
         }
-        boolean again = sort != null && sort.by() == side && sort.key().equals(key);
-        bySums.remove(side.other());
-        sort = !again ? new MatrixSort(side, key, true) : sort.bestFirst() ? new MatrixSort(side, key, false) : null;
+        sorting.turnLine(side, key);
         return arrange();
     }
 
-    /** Tells whether each line shows the sum of its verdicts. */
-    public boolean showsSums() {
-        return showsSums;
+    /** Returns the sums that are shown. */
+    public ShownSums sums() {
+        return sums;
     }
 
     /** Shows the sum of its verdicts at each line, or not. Without them lines are not sorted by them either. */
     public void showSums(boolean shown) {
-        showsSums = shown;
+        sums.show(shown);
         if (!shown) {
-            bySums.clear();
+            sorting.forgetSums();
             arrange();
         }
     }
 
-    /** Returns the sum of the verdicts of a line, given by its position. */
-    public VerdictSum sum(Side side, int position) {
-        VerdictSum sum = new VerdictSum();
-        for (int index : axis(side).indexes(position)) {
-            sum.add(sumOf(side, index));
-        }
-        return sum;
-    }
-
-    private VerdictSum sumOf(Side side, int index) {
-        sums.bring(solved.matrix());
-        return sums.of(side, index);
+    /** The answers that are shown. */
+    FitMatrix matrix() {
+        return solved.matrix();
     }
 
     /** Tells whether the lines of a side are sorted by their sums, and best first; nothing if not. */
     public Optional<Boolean> sortedBySums(Side side) {
-        return Optional.ofNullable(bySums.get(side));
+        return sorting.bySums(side);
     }
 
     /** Sorts the lines of a side by their sums: best first, then worst first, then as in the chart again. */
     public boolean sortBySums(Side side) {
-        Boolean now = bySums.get(side);
-        if (now == null) {
-            bySums.put(side, true);
-            sort = sort != null && sort.by() != side ? null : sort;
-        } else if (now) {
-            bySums.put(side, false);
-        } else {
-            bySums.remove(side);
-        }
+        sorting.turnSums(side);
         return arrange();
     }
 
-    /** Folds the group of a line, or unfolds it; tells whether the line belongs to one. */
-    public boolean fold(Side side, int position) {
-        String group = axis(side).line(position).head().group();
-        axis(side).folded().turn(group);
+    /** Changes which lines of a side are folded or pinned, or their order, and shows it. */
+    void change(Side side, Consumer<MatrixAxis> change) {
+        change.accept(axis(side));
         arrange();
-        return !group.isEmpty();
-    }
-
-    /** Folds all groups of a side, or none. */
-    public void foldAll(Side side, boolean fold) {
-        axis(side).folded().set(fold ? axis(side).groups() : List.of());
-        arrange();
-    }
-
-    /** Pins a line to the edge, or lets it go. */
-    public void pin(Side side, String key) {
-        axis(side).order().turnPin(key);
-        arrange();
-    }
-
-    /** Tells whether a line is pinned. */
-    public boolean isPinned(Side side, String key) {
-        return axis(side).order().isPinned(key);
     }
 
     /** Gives the lines of a side an order of their own, which is not the chart's; an empty one takes it back. */
     public void order(Side side, List<String> keys) {
-        sort = sort != null && sort.by() != side ? null : sort;
-        bySums.remove(side);
-        axis(side).order().own(keys);
-        arrange();
+        sorting.forget(side);
+        change(side, axis -> axis.order().own(keys));
     }
 
     /** Returns the keys of the lines of a side as they are shown, those of folded groups one by one. */
@@ -268,7 +211,7 @@ public final class MatrixContent {
 
     /** Tells whether the lines of a side stand in the order of the chart and its groups, and are not sorted. */
     public boolean isUnsorted(Side side) {
-        return !bySums.containsKey(side) && (sort == null || sort.by() == side);
+        return !sorting.isSorted(side);
     }
 
     /** Leaves out lines in which nothing has changed; nothing shows all lines again. */
@@ -289,12 +232,21 @@ public final class MatrixContent {
                         axis(Side.INNER).line(along(Side.INNER, row, column)).key());
     }
 
-    /** Takes back filters and sorting. */
-    public boolean asInChart() {
-        sort = null;
-        bySums.clear();
+    /** Takes back filters, so that every line of the chart is shown, and unfolds the groups of these two. */
+    public void showAll(String outerKey, String innerKey) {
         wanted.addAll(EnumSet.allOf(VerdictLook.class));
-        axes.values().forEach(axis -> {
+        changes = null;
+        axes.values().forEach(axis -> axis.filter(""));
+        axis(Side.OUTER).unfold(outerKey);
+        axis(Side.INNER).unfold(innerKey);
+        arrange();
+    }
+
+    /** Takes back filters, sorting, folding, pins and other orders. */
+    public boolean asInChart() {
+        wanted.addAll(EnumSet.allOf(VerdictLook.class));
+        axes.forEach((side, axis) -> {
+            sorting.forget(side);
             axis.filter("");
             axis.folded().set(List.of());
             axis.order().own(List.of());
@@ -309,6 +261,7 @@ public final class MatrixContent {
     }
 
     private boolean arrange() {
+        sums.arranged();
         int[] outer = filtered(Side.OUTER);
         int[] inner = filtered(Side.INNER);
         if (wanted.size() < VerdictLook.values().length) {
@@ -317,8 +270,8 @@ public final class MatrixContent {
             int[] left = outer;
             inner = MatrixAxis.kept(inner, i -> IntStream.of(left).anyMatch(o -> isWanted(o, i)));
         }
-        boolean changed = axis(Side.OUTER).show(sorted(Side.OUTER, outer));
-        return axis(Side.INNER).show(sorted(Side.INNER, inner)) || changed;
+        boolean changed = axis(Side.OUTER).show(sorting.sorted(Side.OUTER, outer));
+        return axis(Side.INNER).show(sorting.sorted(Side.INNER, inner)) || changed;
     }
 
     private int[] filtered(Side side) {
@@ -331,22 +284,8 @@ public final class MatrixContent {
         return wanted.contains(VerdictLook.of(solved.matrix().in(outer, inner)));
     }
 
-    private int[] sorted(Side side, int[] indexes) {
-        Boolean bestFirst = bySums.get(side);
-        if (bestFirst != null) {
-            return MatrixAxis.sorted(indexes, Comparator.comparing((Integer i) -> sumOf(side, i),
-                    bestFirst ? VerdictSum.BEST_FIRST : VerdictSum.BEST_FIRST.reversed()));
-        }
-        OptionalInt line = sort == null || sort.by() == side ? OptionalInt.empty()
-                : axis(sort.by()).indexOf(sort.key());
-        if (line.isEmpty()) {
-            return indexes;
-        }
-        Comparator<Integer> order = Comparator.comparing(i -> cellOf(side, i, line.getAsInt()), sort.order());
-        return MatrixAxis.sorted(indexes, order);
-    }
-
-    private FitCell cellOf(Side side, int index, int other) {
+    /** The cell of a line of a side and one across. */
+    FitCell cellOf(Side side, int index, int other) {
         return side == Side.OUTER ? solved.matrix().cell(index, other) : solved.matrix().cell(other, index);
     }
 }

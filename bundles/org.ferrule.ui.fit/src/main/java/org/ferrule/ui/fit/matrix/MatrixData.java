@@ -39,11 +39,11 @@ final class MatrixData {
     }
 
     private static int depth(MatrixContent content) {
-        return content.showsSums() ? 2 : 1;
+        return content.sums().shown() ? 2 : 1;
     }
 
     private static Object head(MatrixContent content, Side side, int position, int depth) {
-        return depth == 0 ? content.axis(side).line(position) : content.sum(side, position);
+        return depth == 0 ? content.axis(side).line(position) : content.sums().of(side, position);
     }
 
     static IDataProvider corner() {

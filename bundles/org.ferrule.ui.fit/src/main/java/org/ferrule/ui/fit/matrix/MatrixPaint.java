@@ -10,6 +10,7 @@ import java.util.function.Supplier;
 
 import org.eclipse.nebula.widgets.nattable.config.CellConfigAttributes;
 import org.eclipse.nebula.widgets.nattable.config.IConfigRegistry;
+import org.eclipse.nebula.widgets.nattable.freeze.FreezeConfigAttributes;
 import org.eclipse.nebula.widgets.nattable.grid.GridRegion;
 import org.eclipse.nebula.widgets.nattable.layer.cell.ILayerCell;
 import org.eclipse.nebula.widgets.nattable.painter.cell.ICellPainter;
@@ -46,6 +47,7 @@ final class MatrixPaint {
         register(registry, columnHeads, GridRegion.COLUMN_GROUP_HEADER);
         register(registry, new CornerCell(content, measures), GridRegion.CORNER);
         registry.registerConfigAttribute(CellConfigAttributes.GRID_LINE_COLOR, HeadColours.grid());
+        registry.registerConfigAttribute(FreezeConfigAttributes.SEPARATOR_COLOR, HeadColours.detail());
     }
 
     private static void register(IConfigRegistry registry, ICellPainter painter, String region) {

@@ -34,7 +34,7 @@ public final class MatrixState {
     /** Writes the state down. */
     public void save(IMemento memento) {
         memento.putBoolean(TRANSPOSED, content.rowSide() == Side.INNER);
-        memento.putBoolean(SUMS, content.showsSums());
+        memento.putBoolean(SUMS, content.sums().shown());
         for (Side side : Side.values()) {
             IMemento of = memento.createChild(side.name());
             save(of, FOLDED, content.axis(side).folded().names());

@@ -5,28 +5,19 @@
 
 package org.ferrule.ui.fit.matrix;
 
-import java.util.ArrayList;
-import java.util.EnumMap;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.Stream;
 
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.jface.resource.LocalResourceManager;
 import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.eclipse.nebula.widgets.nattable.config.DefaultNatTableStyleConfiguration;
-import org.eclipse.nebula.widgets.nattable.coordinate.PositionCoordinate;
 import org.eclipse.nebula.widgets.nattable.layer.cell.ILayerCell;
-import org.eclipse.nebula.widgets.nattable.selection.event.ISelectionEvent;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
 import org.ferrule.engine.chart.SolvedChart;
 import org.ferrule.fit.matrix.CellChanges;
-import org.ferrule.ui.fit.answer.AskedPair;
-import org.ferrule.ui.fit.answer.ComparedPairs;
 import org.ferrule.ui.fit.answer.VerdictImages;
 
 /** The matrix as a table: heads that stay, cells that scroll, a selected pair that stays selected. */
@@ -39,16 +30,11 @@ public final class MatrixTable {
     private final LocalResourceManager resources;
     private final NatTable table;
     private final VerdictImages glyphs;
+    private final CellSelection selection;
+    private final LineHandling lines;
     private Zoom zoom = Zoom.NORMAL;
     private CellMeasures measures;
     private CellTiles tiles;
-    private Runnable selectionListener = () -> {
-    };
-    private final Map<Side, String> keys = new EnumMap<>(Side.class);
-    private List<AskedPair> told = List.of();
-    private boolean restoring;
-    private LineMover lineMover = (side, key, other, after) -> {
-    };
 
     /** Creates the table. */
     public MatrixTable(Composite parent, MatrixContent content) {
@@ -59,16 +45,13 @@ public final class MatrixTable {
         states = new CellStates(content, table::redraw, this::repaintChanged);
         glyphs = new VerdictImages(table, SumPainter.GLYPH);
         table.addConfiguration(new DefaultNatTableStyleConfiguration());
+        selection = new CellSelection(content, layers);
+        lines = new LineHandling(this);
         table.addConfiguration(new MatrixBindings(this));
         table.setBackground(HeadColours.paper());
         table.configure();
         zoom(zoom);
         table.addListener(SWT.Resize, event -> resized());
-        layers.selection().addLayerListener(event -> {
-            if (event instanceof ISelectionEvent) {
-                noteSelection();
-            }
-        });
         table.addDisposeListener(event -> dispose());
     }
 
@@ -87,9 +70,14 @@ public final class MatrixTable {
         return content;
     }
 
-    /** Sets what is to be done when another pair is selected, or the selected one is answered anew. */
-    public void onSelect(Runnable listener) {
-        selectionListener = listener;
+    /** Returns which cells are selected. */
+    public CellSelection selection() {
+        return selection;
+    }
+
+    /** Returns what can be done with lines. */
+    public LineHandling lines() {
+        return lines;
     }
 
     /** Returns how large cells are. */
@@ -156,27 +144,18 @@ public final class MatrixTable {
             repaintChanged();
             repaintSums();
         }
-        tellSelection();
-    }
-
-    /** Tells of the selected pairs, unless they are the same with the same answers. */
-    private void tellSelection() {
-        List<AskedPair> pairs = selectedPairs();
-        if (!pairs.equals(told)) {
-            told = pairs;
-            selectionListener.run();
-        }
+        selection.tell();
     }
 
     /** Shows what a filter or a sorting has changed. */
     public void refresh() {
         layers.refresh();
-        restoreSelection();
+        selection.restore();
         table.redraw();
     }
 
     private void repaintSums() {
-        if (content.showsSums()) {
+        if (content.sums().shown()) {
             Rectangle cells = visible();
             table.redraw(0, cells.y, cells.x, cells.height, false);
             table.redraw(cells.x, 0, cells.width, cells.y, false);
@@ -193,82 +172,10 @@ public final class MatrixTable {
         new MatrixRepaint(table, layers.shown(table), states).run();
     }
 
-    private void noteSelection() {
-        PositionCoordinate anchor = layers.selection().getSelectionAnchor();
-        boolean selected = anchor.getColumnPosition() >= 0 && anchor.getRowPosition() >= 0;
-        if (selected && !restoring) {
-            keys.put(content.rowSide(), content.rows().line(anchor.getRowPosition()).key());
-            keys.put(content.rowSide().other(), content.columns().line(anchor.getColumnPosition()).key());
-            tellSelection();
-        }
-    }
-
-    private void restoreSelection() {
-        if (!keys.isEmpty()) {
-            restoring = true;
-            select(keys.get(Side.OUTER), keys.get(Side.INNER));
-            restoring = false;
-        }
-    }
-
-    /** Selects the cell of two lines and scrolls to it; tells whether it is shown. */
-    public boolean select(String outer, String inner) {
-        OptionalInt row = content.rows().position(content.rowSide() == Side.OUTER ? outer : inner);
-        OptionalInt column = content.columns().position(content.rowSide() == Side.OUTER ? inner : outer);
-        if (row.isEmpty() || column.isEmpty()) {
-            return false;
-        }
-        layers.selection().setSelectedCell(column.getAsInt(), row.getAsInt());
-        layers.viewport().moveCellPositionIntoViewport(column.getAsInt(), row.getAsInt());
-        noteSelection();
-        return true;
-    }
-
-    /** Selects the line with a key, where the selection stands on the other side, and scrolls to it. */
-    public boolean goTo(Side side, String key) {
-        MatrixAxis other = content.axis(side.other());
-        String former = keys.get(side.other());
-        boolean shown = former != null && other.position(former).isPresent();
-        if (other.size() == 0) {
-            return false;
-        }
-        String stays = shown ? former : other.line(0).key();
-        return side == Side.OUTER ? select(key, stays) : select(stays, key);
-    }
-
-    /** Returns where the selected line of a side is shown; nothing if it is not. */
-    public OptionalInt selectedPosition(Side side) {
-        return keys.isEmpty() ? OptionalInt.empty() : content.axis(side).position(keys.get(side));
-    }
-
-    /** Returns the pair whose cell is selected; nothing if it is not shown. */
-    public Optional<AskedPair> selected() {
-        OptionalInt row = selectedPosition(content.rowSide());
-        OptionalInt column = selectedPosition(content.rowSide().other());
-        return row.isPresent() && column.isPresent() ? content.pairAt(row.getAsInt(), column.getAsInt())
-                : Optional.empty();
-    }
-
-    /**
-     * Returns the pairs of all selected cells, the one that was selected first first; only that one where so many are
-     * selected that nobody wants to compare them.
-     */
-    public List<AskedPair> selectedPairs() {
-        List<AskedPair> pairs = new ArrayList<>(selected().stream().toList());
-        boolean few = layers.selection().getSelectedRowCount() <= ComparedPairs.MOST
-                && layers.selection().getSelectedColumnPositions().length <= ComparedPairs.MOST;
-        PositionCoordinate[] cells = few ? layers.selection().getSelectedCellPositions() : new PositionCoordinate[0];
-        if (cells.length > 1 && cells.length <= ComparedPairs.MOST) {
-            Stream.of(cells).flatMap(cell -> content.pairAt(cell.rowPosition, cell.columnPosition).stream())
-                    .filter(pair -> !pairs.contains(pair)).forEach(pairs::add);
-        }
-        return pairs;
-    }
-
     /** Returns where the selected cell is painted in the widget; nothing if it is scrolled off. */
     public Optional<Rectangle> selectedBounds() {
-        OptionalInt row = selectedPosition(content.rowSide());
-        OptionalInt column = selectedPosition(content.rowSide().other());
+        OptionalInt row = selection.position(content.rowSide());
+        OptionalInt column = selection.position(content.rowSide().other());
         return row.isPresent() && column.isPresent() ? boundsOf(row.getAsInt(), column.getAsInt()) : Optional.empty();
     }
 
@@ -277,18 +184,8 @@ public final class MatrixTable {
         return new MatrixText(content, words).of(layers.selection());
     }
 
-    /** Sorts by the line under a place of a head. */
-    void sortAt(Side side, int x, int y) {
-        int position = positionAt(side, x, y);
-        boolean other = position >= 0
-                && (isSum(x, y) ? content.sortBySums(side) : content.sortBy(side, position));
-        if (other) {
-            refresh();
-        }
-        table.redraw();
-    }
-
-    private boolean isSum(int x, int y) {
+    /** Whether a place of the table shows the sum of a line. */
+    boolean isSum(int x, int y) {
         ILayerCell cell = table.getCellByPosition(table.getColumnPositionByX(x), table.getRowPositionByY(y));
         return cell != null && isSum(cell);
     }
@@ -298,75 +195,13 @@ public final class MatrixTable {
         ShownCells shown = layers.shown(table);
         int column = cell.getOriginColumnPosition() - shown.headColumns();
         int row = cell.getOriginRowPosition() - shown.headRows();
-        return content.showsSums() && (column == -1 && row >= 0 || row == -1 && column >= 0);
-    }
-
-    /** Sorts the lines of a side by their sums, the other way round, or no more; without sums they are shown first. */
-    public void sortBySums(Side side) {
-        content.showSums(true);
-        content.sortBySums(side);
-        refresh();
-    }
-
-    /** Folds the group under a place of a head, or unfolds it. */
-    void foldAt(Side side, int x, int y) {
-        int position = positionAt(side, x, y);
-        if (position >= 0) {
-            fold(side, position);
-        }
-    }
-
-    /** Folds the group of a line, or unfolds it; then its first line is selected. */
-    public void fold(Side side, int position) {
-        boolean selected = selectedPosition(side).equals(OptionalInt.of(position));
-        int first = content.axis(side).index(position);
-        if (content.fold(side, position)) {
-            refresh();
-            if (selected) {
-                goTo(side, content.axis(side).keyShowing(first));
-            }
-        }
+        return content.sums().shown() && (column == -1 && row >= 0 || row == -1 && column >= 0);
     }
 
     /** The position of the first row, or column, that can be seen. */
     int firstShown(boolean rows) {
         ShownCells shown = layers.shown(table);
         return (rows ? shown.rows() : shown.columns()).findFirst().orElse(0);
-    }
-
-    /** Sets how lines are moved. */
-    public void onMove(LineMover mover) {
-        lineMover = mover;
-    }
-
-    /** Moves a line to where another is shown; that one and those between give way. */
-    public void move(Side side, int from, int to) {
-        MatrixAxis axis = content.axis(side);
-        if (to >= 0 && to < axis.size() && !axis.isFolded(from) && !axis.isFolded(to)) {
-            lineMover.move(side, axis.line(from).key(), axis.line(to).key(), to > from);
-        }
-    }
-
-    /** Moves the selected line of a side by so many places. */
-    public void moveSelected(Side side, int by) {
-        selectedPosition(side).ifPresent(position -> move(side, position, position + by));
-    }
-
-    /** Pins the selected line of a side to the edge, or lets it go. */
-    public void pinSelected(Side side) {
-        selectedPosition(side).ifPresent(position -> pin(side, content.axis(side).line(position).key()));
-    }
-
-    /** Pins a line to the edge, or lets it go. */
-    public void pin(Side side, String key) {
-        content.pin(side, key);
-        refresh();
-    }
-
-    /** Exchanges rows and columns. */
-    public void transpose() {
-        content.transpose();
-        refresh();
     }
 
     /** Returns the side that is meant by the heads of rows, or of columns. */

@@ -27,7 +27,7 @@ final class SumPainter {
     private static final int GAP = 3;
     private static final int DIGITS = 4;
     private static final int HIGH_BAR = 6;
-    private static final int LOW_BAR = 4;
+    private static final int LOW_BAR = 3;
 
     private final CellMeasures measures;
     private final VerdictImages images;
@@ -58,13 +58,13 @@ final class SumPainter {
     }
 
     private static int perLine(CellMeasures measures, int width) {
-        return Math.max(1, (width - 2 * CellMeasures.PADDING) / slot(measures));
+        return Math.max(1, (width - 2 * CellMeasures.PADDING + GAP) / slot(measures));
     }
 
     void paint(GC gc, Rectangle bounds, VerdictSum sum) {
         int x = bounds.x + CellMeasures.PADDING;
         int width = bounds.width - 2 * CellMeasures.PADDING;
-        boolean room = bounds.height >= line(measures) + HIGH_BAR + 2 * CellMeasures.EDGE;
+        boolean room = bounds.height >= high(measures, bounds.width);
         int bar = room ? HIGH_BAR : LOW_BAR;
         int top = bounds.y + (room ? CellMeasures.EDGE : 1);
         bar(gc, new Rectangle(x, top, width, bar), sum);
@@ -95,7 +95,7 @@ final class SumPainter {
         for (Verdict verdict : Verdict.values()) {
             VerdictLook look = VerdictSum.look(verdict);
             int x = room.x + place % perLine * slot(measures);
-            int y = room.y + place / perLine * line(measures);
+            int y = room.y + place / perLine * line(measures) - 1;
             int count = sum.of(verdict);
             gc.setAlpha(count == 0 ? 90 : 255);
             gc.drawImage(images.of(look), x, y + (line(measures) - GLYPH) / 2 + 1);

@@ -37,6 +37,6 @@ public final class PaperContent {
                 .flatMap(path -> answers.documents().library(path).stream()).toList();
         return answers.shown().map(
                 solved -> ChartContents.of(chart.get(), solved, rules.get(), libraries, LocalDate.now(),
-                        answers.signed()));
+                        answers.signedNow()));
     }
 }

@@ -72,6 +72,13 @@ public final class PaperPage extends DocumentPage implements AnswersListener {
         }
     }
 
+    @Override
+    public void signedChanged() {
+        if (isActive()) {
+            layOutSoon();
+        }
+    }
+
     private void layOutSoon() {
         if (display != null) {
             display.timerExec(PAUSE_MS, layOut);

@@ -12,6 +12,7 @@ import java.util.concurrent.atomic.AtomicReference;
 
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.runtime.CoreException;
+import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
@@ -60,6 +61,23 @@ public final class SignOffWatch implements AutoCloseable {
         return state;
     }
 
+    /** Returns how the chart stands to its sign-off with the answers of now, for those who cannot wait. */
+    public Optional<SignOffState> now() {
+        Task task = wanted.get();
+        return task == null ? state : Optional.of(compare(task));
+    }
+
+    /** What cannot be read counts as changed. */
+    private SignOffState compare(Task task) {
+        Map<String, String> now = Map.of();
+        try {
+            now = hashes.of(task.saved());
+        } catch (CoreException e) {
+            ILog.of(SignOffWatch.class).log(e.getStatus());
+        }
+        return new SignOffComparison(task.signed(), task.solved(), now).compare();
+    }
+
     /** There are new answers. */
     public void answered(FitChart chart, SolvedChart solved) {
         Optional<SignedVerdicts> signed = SignedVerdicts.of(chart);
@@ -99,16 +117,11 @@ public final class SignOffWatch implements AutoCloseable {
             if (task == null) {
                 return Status.OK_STATUS;
             }
-            try {
-                Map<String, String> now = hashes.of(task.saved());
-                SignOffState compared = new SignOffComparison(task.signed(), task.solved(), now).compare();
-                if (!display.isDisposed()) {
-                    display.asyncExec(() -> publish(task, compared));
-                }
-                return Status.OK_STATUS;
-            } catch (CoreException e) {
-                return e.getStatus();
+            SignOffState compared = compare(task);
+            if (!display.isDisposed()) {
+                display.asyncExec(() -> publish(task, compared));
             }
+            return Status.OK_STATUS;
         }
 
         private void publish(Task task, SignOffState compared) {

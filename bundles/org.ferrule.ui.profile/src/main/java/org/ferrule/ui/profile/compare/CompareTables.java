@@ -82,7 +82,7 @@ public final class CompareTables {
         comparison.differences().rows().forEach(row -> {
             List<String> texts = new ArrayList<>(List.of(words.quantity(row.quantity())));
             row.values().forEach(value -> texts.add(words.value(value)));
-            texts.add(words.spread(row.spread()));
+            texts.add(words.spread(row));
             rows.add(texts);
         });
         differences.show(heads, rows);

@@ -24,14 +24,15 @@ import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 
 /** A table of texts that can be copied to a spreadsheet. */
-final class CopyTable {
+public final class CopyTable {
 
     private static final int LEAST_COLUMN = 70;
     private static final int LARGEST_COLUMN = 320;
 
     private final Table table;
 
-    CopyTable(Composite parent) {
+    /** Creates an empty table. */
+    public CopyTable(Composite parent) {
         table = new Table(parent, SWT.MULTI | SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL);
         table.setHeaderVisible(true);
         table.setLinesVisible(true);
@@ -52,7 +53,7 @@ final class CopyTable {
     }
 
     /** Shows other rows; columns that stay the same keep their width. */
-    void show(List<String> heads, List<List<String>> rows) {
+    public void show(List<String> heads, List<List<String>> rows) {
         table.setRedraw(false);
         boolean same = heads.equals(Stream.of(table.getColumns()).map(TableColumn::getText).toList());
         int top = table.getTopIndex();
@@ -72,6 +73,12 @@ final class CopyTable {
     private static void fit(TableColumn column) {
         column.pack();
         column.setWidth(Math.max(LEAST_COLUMN, Math.min(LARGEST_COLUMN, column.getWidth())));
+    }
+
+    /** Returns the texts of all rows. */
+    public List<List<String>> texts() {
+        return Stream.of(table.getItems()).map(item -> IntStream.range(0, table.getColumnCount())
+                .mapToObj(item::getText).toList()).toList();
     }
 
     /** Puts the rows that are selected, or all when one or none is, into the clipboard, heads first. */

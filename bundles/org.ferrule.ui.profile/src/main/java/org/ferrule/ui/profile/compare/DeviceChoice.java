@@ -32,7 +32,7 @@ import org.ferrule.ui.look.Colours;
 import org.ferrule.ui.look.Icons;
 
 /** Devices of a project, chosen one after the other: added, removed, moved up. */
-final class DeviceChoice {
+public final class DeviceChoice {
 
     private static final int ROWS = 4;
 
@@ -53,7 +53,7 @@ final class DeviceChoice {
      *
      * @param sign by which each goes, by its number
      */
-    DeviceChoice(Composite parent, String title, Predicate<Device> offered, IntFunction<String> sign, int most,
+    public DeviceChoice(Composite parent, String title, Predicate<Device> offered, IntFunction<String> sign, int most,
             Runnable changed) {
         this.title = title;
         this.offered = offered;
@@ -83,12 +83,13 @@ final class DeviceChoice {
         return button;
     }
 
-    List<String> references() {
+    /** Returns the references that are chosen, in their order. */
+    public List<String> references() {
         return List.copyOf(chosen);
     }
 
     /** Shows references, as they are named in a project. */
-    void show(ProjectDevices newProject, List<String> references) {
+    public void show(ProjectDevices newProject, List<String> references) {
         project = newProject;
         chosen.clear();
         chosen.addAll(references);

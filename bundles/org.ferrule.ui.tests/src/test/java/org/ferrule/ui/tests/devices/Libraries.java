@@ -118,7 +118,40 @@ final class Libraries {
             }
             """;
 
+    /** A line of balloons that differ in diameter by half a millimetre, named evenly; one is longer. */
+    static final String SIZES = """
+            {
+              "format": "ferrule.devices",
+              "version": 1,
+              "title": "Sizes",
+              "lines": [
+                {
+                  "id": "ost",
+                  "kind": "balloon catheter",
+                  "maker": "Osterbrook Devices"
+                }
+              ],
+              "devices": [
+            """ + String.join(",\n", size("1.50", 15), size("2.00", 15), size("2.50", 15), size("3.00", 15),
+            size("2.50", 20)) + "\n  ]\n}\n";
+
     private Libraries() {
+    }
+
+    private static String size(String diameter, int length) {
+        String code = diameter.replace(".", "");
+        return """
+                {
+                  "id": "ost-%s-%d",
+                  "line": "ost",
+                  "name": "Osterbrook %s x %d mm",
+                  "model": "OB%s%d",
+                  "size": "%s x %d mm",
+                  "balloon": {
+                    "diameter": "%s mm",
+                    "length": "%d mm"
+                  }
+                }""".formatted(code, length, diameter, length, code, length, diameter, length, diameter, length);
     }
 
     /** A library of so many guides. */

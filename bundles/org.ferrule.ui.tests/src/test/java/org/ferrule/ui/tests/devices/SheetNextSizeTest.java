@@ -68,6 +68,26 @@ class SheetNextSizeTest {
     }
 
     @Test
+    void allThatCountsUpWithTheSizeIsProposedPastTheSizesThatAreThere() throws CoreException {
+        library.close();
+        library = new LibraryRobot(Libraries.SIZES);
+        library.clickRow(library.devices(), 2);
+        dialog.expect("Next size", shell -> {
+            assertEquals("ost-350-15", Widgets.labelled(shell, "Id", Text.class).getText());
+            assertEquals("Osterbrook 3.50 x 15 mm", Widgets.labelled(shell, "Name", Text.class).getText());
+            assertEquals("OB35015", Widgets.labelled(shell, "Catalogue code", Text.class).getText());
+            assertEquals("3.50 mm", Widgets.labelled(shell, "Balloon diameter", Text.class).getText());
+            assertEquals("15 mm", Widgets.labelled(shell, "Balloon length", Text.class).getText());
+            new ScreenPicture().take("sheet-next-size-codes");
+            dialog.press(shell, "Add");
+        });
+        library.press("Next size...");
+        dialog.await();
+        robot.waitFor("the next size", () -> ids().contains("ost-350-15"));
+        assertEquals("3.50 mm", library.device("ost-350-15").getBalloon().getDiameter().text());
+    }
+
+    @Test
     void withoutAnEvidentStepNothingIsGuessed() {
         library.clickRow(library.devices(), 2);
         dialog.expect("Next size", shell -> {

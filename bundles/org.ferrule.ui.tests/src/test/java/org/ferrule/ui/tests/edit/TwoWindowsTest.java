@@ -140,7 +140,7 @@ class TwoWindowsTest {
         Path workspace = ResourcesPlugin.getWorkspace().getRoot().getLocation().toPath();
         try (SecondWorkbench refused = SecondWorkbench.start(folder, workspace, Map.of())) {
             robot.waitForOther("the message", () -> refused.output().contains("already open") || !refused.running());
-            assertTrue(refused.output().contains("ferrule: Ferrule is already open on the workspace " + workspace),
+            assertTrue(refused.output().contains("Ferrule is already open on the workspace " + workspace),
                     refused::output);
         }
         assertSame(fixture.editor(), EditorFixture.page().getActiveEditor());

@@ -60,7 +60,7 @@ class CellCardTest {
         robot.settle();
         new ScreenPicture().take("cell-card");
         assertExplains(fixture.table().content().pair(1, 2));
-        robot.key(SWT.ESC);
+        robot.keyPainted(fixture.table().control(), SWT.ESC);
         robot.waitFor("no card", () -> card().text().isEmpty());
     }
 

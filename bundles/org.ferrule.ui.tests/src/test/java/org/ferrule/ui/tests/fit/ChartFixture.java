@@ -115,7 +115,7 @@ public final class ChartFixture implements AutoCloseable {
     }
 
     public void select(String outer, String inner) {
-        table().select(table().content().axis(Side.OUTER).line(position(Side.OUTER, outer)).key(),
+        table().selection().select(table().content().axis(Side.OUTER).line(position(Side.OUTER, outer)).key(),
                 table().content().axis(Side.INNER).line(position(Side.INNER, inner)).key());
         robot.settle();
     }

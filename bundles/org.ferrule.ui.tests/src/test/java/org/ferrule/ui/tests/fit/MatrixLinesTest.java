@@ -24,6 +24,7 @@ import org.ferrule.fit.matrix.FitCell;
 import org.ferrule.fit.verdict.Verdict;
 import org.ferrule.model.FitChart;
 import org.ferrule.model.ModelPackage.Literals;
+import org.ferrule.model.Sorting;
 import org.ferrule.ui.fit.matrix.MatrixAxis;
 import org.ferrule.ui.fit.matrix.MatrixContent;
 import org.ferrule.ui.fit.matrix.MatrixState;
@@ -86,8 +87,8 @@ class MatrixLinesTest {
         robot.waitFor("a folded group", () -> rows().size() == before - members.size() + 1);
         new ScreenPicture().take("matrix-folded");
         assertTrue(rows().isFolded(0));
-        assertEquals(fits, content().sumAt(0, 0).of(Verdict.FITS));
-        assertTrue(fixture.table().selected().isEmpty(), "no single pair is selected");
+        assertEquals(fits, content().sums().at(0, 0).of(Verdict.FITS));
+        assertTrue(fixture.table().selection().pair().isEmpty(), "no single pair is selected");
         robot.keys(SWT.CTRL, 'g');
         robot.waitFor("all lines again", () -> rows().size() == before);
     }
@@ -108,7 +109,7 @@ class MatrixLinesTest {
         robot.keyWith(SWT.SHIFT, SWT.F7);
         robot.waitFor("a pinned row", () -> rows().line(0).key().equals(key) && rows().pinned() == 1);
         Rectangle at = fixture.table().boundsOf(0, 0).orElseThrow();
-        fixture.table().select(rows().line(rows().size() - 1).key(), content().columns().line(0).key());
+        fixture.table().selection().select(rows().line(rows().size() - 1).key(), content().columns().line(0).key());
         robot.settle();
         new ScreenPicture().take("matrix-pinned");
         assertEquals(at, fixture.table().boundsOf(0, 0).orElseThrow());
@@ -124,7 +125,7 @@ class MatrixLinesTest {
         clickCell(2, 1);
         new ScreenPicture().take("matrix-transposed");
         assertEquals(content().columns().line(1).head().id(),
-                fixture.table().selected().orElseThrow().question().outer().device().id());
+                fixture.table().selection().pair().orElseThrow().question().outer().device().id());
         robot.key(SWT.F9);
         robot.waitFor("sides as before", () -> content().rowSide() == Side.OUTER);
     }
@@ -148,7 +149,7 @@ class MatrixLinesTest {
     void aDraggedHeadMovesAListedDeviceInTheChartAndUndoPutsItBack() {
         List<String> ids = IntStream.range(0, 4).mapToObj(i -> rows().line(i).head().id()).distinct().toList();
         fixture.editor().session().set(chart().getOuter(), Literals.AXIS__DEVICES, ids);
-        fixture.editor().session().set(chart().getOuter(), Literals.AXIS__SORT_BY, null);
+        fixture.editor().session().set(chart().getOuter(), Literals.AXIS__SORT_BY, Sorting.AS_LISTED);
         fixture.editor().session().set(chart().getOuter(), Literals.AXIS__GROUP_BY, null);
         robot.waitFor("the listed devices", () -> Set.copyOf(ids).equals(
                 Set.copyOf(IntStream.range(0, rows().size()).mapToObj(i -> rows().line(i).head().id()).toList())));

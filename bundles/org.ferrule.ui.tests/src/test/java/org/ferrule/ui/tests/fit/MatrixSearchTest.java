@@ -52,7 +52,7 @@ class MatrixSearchTest {
     }
 
     private AskedPair selected() {
-        return fixture.table().selected().orElseThrow();
+        return fixture.table().selection().pair().orElseThrow();
     }
 
     private String outerName() {
@@ -63,6 +63,7 @@ class MatrixSearchTest {
     void goesThereWhileTypingThenOnAndBack() {
         robot.type("right curve");
         robot.waitFor("a guide with a right curve", () -> outerName().contains("right curve"));
+        robot.settle();
         new ScreenPicture().take("matrix-search");
         String first = outerName();
         robot.key(SWT.CR);

@@ -42,7 +42,7 @@ class MatrixSumsTest {
         Rectangle cell = fixture.table().boundsOf(0, 0).orElseThrow();
         robot.clickPainted(fixture.table().control(), cell.x + 5, cell.y + 5);
         robot.key(SWT.F5);
-        robot.waitFor("the sums", () -> content().showsSums());
+        robot.waitFor("the sums", () -> content().sums().shown());
         robot.settle();
     }
 
@@ -66,7 +66,7 @@ class MatrixSumsTest {
     private void assertSumsOfRows() {
         for (int row = 0; row < content().axis(Side.OUTER).size(); row++) {
             for (Verdict verdict : Verdict.values()) {
-                assertEquals(counted(row, verdict), content().sum(Side.OUTER, row).of(verdict), "row " + row);
+                assertEquals(counted(row, verdict), content().sums().of(Side.OUTER, row).of(verdict), "row " + row);
             }
         }
     }
@@ -83,7 +83,7 @@ class MatrixSumsTest {
     }
 
     private int blockedInTheGuide() {
-        return content().sum(Side.OUTER, fixture.position(Side.OUTER, GUIDE)).of(Verdict.BLOCKED);
+        return content().sums().of(Side.OUTER, fixture.position(Side.OUTER, GUIDE)).of(Verdict.BLOCKED);
     }
 
     @Test
@@ -102,7 +102,7 @@ class MatrixSumsTest {
         robot.waitFor("sorted columns", () -> content().sortedBySums(Side.INNER).isPresent());
         int before = Integer.MAX_VALUE;
         for (int column = 0; column < content().axis(Side.INNER).size(); column++) {
-            int fits = content().sum(Side.INNER, column).of(Verdict.FITS);
+            int fits = content().sums().of(Side.INNER, column).of(Verdict.FITS);
             assertTrue(fits <= before, "column " + column + " is out of order");
             before = fits;
         }
@@ -111,8 +111,8 @@ class MatrixSumsTest {
     private void assertSortedRows(boolean bestFirst) {
         assertEquals(bestFirst, content().sortedBySums(Side.OUTER).orElseThrow());
         for (int row = 1; row < content().axis(Side.OUTER).size(); row++) {
-            int above = content().sum(Side.OUTER, row - 1).of(Verdict.FITS);
-            int here = content().sum(Side.OUTER, row).of(Verdict.FITS);
+            int above = content().sums().of(Side.OUTER, row - 1).of(Verdict.FITS);
+            int here = content().sums().of(Side.OUTER, row).of(Verdict.FITS);
             assertTrue(bestFirst ? above >= here : above <= here, "row " + row + " is out of order");
         }
     }

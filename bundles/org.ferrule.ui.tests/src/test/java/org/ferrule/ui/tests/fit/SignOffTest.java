@@ -136,8 +136,12 @@ class SignOffTest {
         robot.settle();
         robot.key(SWT.ARROW_DOWN);
         robot.key(SWT.CR);
-        robot.waitFor("the cell", () -> fixture.table().selected()
+        robot.waitFor("the cell", () -> fixture.table().selection().pair()
                 .filter(pair -> pair.question().outer().device().id().equals(GUIDE)).isPresent());
+        fixture.editor().setActivePage("paper");
+        robot.waitForJobs();
+        robot.settle();
+        new ScreenPicture().take("paper-outdated");
         fixture.session(GUIDES).undo();
         robot.waitFor("all as it was", () -> signedText().startsWith("Signed off by ab on "));
     }

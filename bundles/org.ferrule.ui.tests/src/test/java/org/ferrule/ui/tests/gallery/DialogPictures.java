@@ -113,14 +113,20 @@ final class DialogPictures {
 
     private void dialog(String command) {
         Shell window = shell();
-        window.getDisplay().timerExec(UNTIL_OPEN_MS, () -> {
-            camera.take("dialog-" + command);
-            Stream.of(window.getShells()).forEach(Shell::close);
-        });
+        window.getDisplay().timerExec(UNTIL_OPEN_MS, () -> takeAndClose(command, window));
         try {
             workbench.getService(IHandlerService.class).executeCommand(command, null);
         } catch (CommandException e) {
             throw new IllegalStateException(command, e);
+        }
+    }
+
+    private void takeAndClose(String command, Shell window) {
+        try {
+            camera.take("dialog-" + command);
+        } finally {
+            Stream.of(window.getDisplay().getShells()).filter(shell -> shell != window && shell.isVisible())
+                    .forEach(Shell::close);
         }
     }
 

@@ -68,6 +68,7 @@ class ScreenGallery {
         theme("default");
     }
 
+    @SuppressWarnings("restriction")
     private void theme(String name) {
         IThemeEngine engine = PlatformUI.getWorkbench().getService(IThemeEngine.class);
         ITheme theme = engine.getThemes().stream().filter(t -> t.getId().startsWith(THEMES + name)).findFirst()

@@ -117,7 +117,7 @@ class LargeMatrixSpeed {
     }
 
     private void edits(String what) {
-        fixture.table().select(fixture.table().content().axis(Side.OUTER).line(3).key(),
+        fixture.table().selection().select(fixture.table().content().axis(Side.OUTER).line(3).key(),
                 fixture.table().content().axis(Side.INNER).line(0).key());
         fixture.robot().waitForJobs();
         Figures figures = new Figures(what);

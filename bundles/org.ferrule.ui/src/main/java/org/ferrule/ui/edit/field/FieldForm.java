@@ -16,6 +16,7 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.forms.widgets.FormToolkit;
+import org.ferrule.model.ElementPath;
 import org.ferrule.ui.Services;
 import org.ferrule.ui.document.DocumentChange;
 import org.ferrule.ui.document.DocumentSession;
@@ -193,8 +194,10 @@ public final class FieldForm {
     }
 
     List<FoundProblem> problems(EStructuralFeature feature) {
-        return object == null ? List.of()
-                : board.of(session.file()).stream().filter(problem -> problem.isAbout(object, feature)).toList();
+        List<FoundProblem> named = object == null ? List.of() : board.of(session.file()).stream()
+                .filter(problem -> problem.feature().equals(feature.getName())).toList();
+        String path = named.isEmpty() ? "" : ElementPath.of(object);
+        return named.stream().filter(problem -> problem.path().equals(path)).toList();
     }
 
     void resized() {

@@ -17,7 +17,7 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import org.ferrule.io.json.DocumentProblem;
 import org.ferrule.io.json.TextRegion;
 import org.ferrule.model.Document;
-import org.ferrule.model.ElementPath;
+import org.ferrule.model.ElementPaths;
 import org.ferrule.model.FileReferences;
 import org.ferrule.model.check.Severity;
 import org.ferrule.ui.document.DocumentRecord;
@@ -33,14 +33,15 @@ public class DocumentProblems implements ProblemSource {
     @Override
     public List<FoundProblem> find(ProblemRequest request, IProgressMonitor monitor) throws CoreException {
         List<FoundProblem> found = new ArrayList<>();
-        request.record().problems().forEach(problem -> found.add(found(problem)));
+        ElementPaths paths = new ElementPaths();
+        request.record().problems().forEach(problem -> found.add(found(problem, paths)));
         found.addAll(missingFiles(request));
         return found;
     }
 
-    private static FoundProblem found(DocumentProblem problem) {
+    private static FoundProblem found(DocumentProblem problem, ElementPaths paths) {
         return new FoundProblem(problem.severity(), problem.code(), problem.text(), problem.suggestion(),
-                problem.region(), problem.subject().map(ElementPath::of).orElse(""),
+                problem.region(), problem.subject().map(paths::of).orElse(""),
                 problem.feature().map(EStructuralFeature::getName).orElse(""));
     }
 

@@ -5,8 +5,8 @@
 
 package org.ferrule.ui.internal.build;
 
-import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -37,15 +37,20 @@ public final class MarkerWriter {
         if (!file.exists()) {
             return;
         }
-        List<Map<String, Object>> wanted = new ArrayList<>(problems.stream().map(MarkerWriter::attributes)
-                .toList());
+        Map<Map<String, Object>, Integer> wanted = new LinkedHashMap<>();
+        problems.forEach(problem -> wanted.merge(attributes(problem), 1, Integer::sum));
         for (IMarker marker : file.findMarkers(ProblemMarkers.TYPE, true, IResource.DEPTH_ZERO)) {
-            if (!wanted.remove(Objects.requireNonNullElse(marker.getAttributes(), Map.of()))) {
+            Map<String, Object> attributes = Objects.requireNonNullElse(marker.getAttributes(), Map.of());
+            if (wanted.getOrDefault(attributes, 0) > 0) {
+                wanted.merge(attributes, -1, Integer::sum);
+            } else {
                 marker.delete();
             }
         }
-        for (Map<String, Object> attributes : wanted) {
-            file.createMarker(ProblemMarkers.TYPE, attributes);
+        for (Map.Entry<Map<String, Object>, Integer> left : wanted.entrySet()) {
+            for (int i = 0; i < left.getValue(); i++) {
+                file.createMarker(ProblemMarkers.TYPE, left.getKey());
+            }
         }
     }
 

@@ -19,8 +19,9 @@ import org.ferrule.ui.document.SessionListener;
 /** Writes every document that is being edited to bytes, once for several edits, and hands them to all who want them. */
 public final class SessionSnapshots {
 
-    /** How long to wait for another edit, in milliseconds. */
+    /** How long to wait for another edit, in milliseconds; longer for a document that takes long to hand over. */
     private static final int PAUSE_MS = 200;
+    private static final int PAUSE_PER_WORK = 5;
 
     private final List<SnapshotListener> listeners = new CopyOnWriteArrayList<>();
     private final Map<DocumentSession, Follower> followers = new HashMap<>();
@@ -53,6 +54,7 @@ public final class SessionSnapshots {
         private final Display display = Display.getCurrent();
         private final Runnable pauseOver = this::handOver;
         private boolean stopped;
+        private int pause = PAUSE_MS;
 
         Follower(DocumentSession session) {
             this.session = session;
@@ -60,13 +62,13 @@ public final class SessionSnapshots {
 
         @Override
         public void documentChanged(DocumentChange change) {
-            display.timerExec(PAUSE_MS, pauseOver);
+            display.timerExec(pause, pauseOver);
         }
 
         @Override
         public void stateChanged() {
             if (!session.dirty()) {
-                display.timerExec(PAUSE_MS, pauseOver);
+                display.timerExec(pause, pauseOver);
             }
         }
 
@@ -75,7 +77,9 @@ public final class SessionSnapshots {
                 return;
             }
             if (session.dirty() && session.editable()) {
+                long start = System.nanoTime();
                 byte[] content = session.toBytes();
+                pause = (int) Math.max(PAUSE_MS, PAUSE_PER_WORK * (System.nanoTime() - start) / 1_000_000);
                 listeners.forEach(listener -> listener.unsaved(session, content));
             } else {
                 listeners.forEach(listener -> listener.clean(session));

@@ -6,6 +6,7 @@
 package org.ferrule.ui.internal.edit;
 
 import java.util.List;
+import java.util.function.Supplier;
 
 import org.eclipse.emf.common.notify.Notification;
 import org.eclipse.emf.ecore.EObject;
@@ -16,6 +17,8 @@ import org.eclipse.jface.viewers.SelectionChangedEvent;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.IEditorPart;
+import org.eclipse.ui.IPropertyListener;
 import org.eclipse.ui.views.contentoutline.ContentOutlinePage;
 import org.ferrule.ui.document.DocumentChange;
 import org.ferrule.ui.document.DocumentSession;
@@ -30,15 +33,19 @@ public final class DocumentOutline extends ContentOutlinePage implements Session
     private static final int MOST_FOLLOWED = 2_000;
 
     private final ISelectionChangedListener follower = this::follow;
+    private final IPropertyListener mover = (source, property) -> moved(property);
     private final DocumentEditor editor;
-    private final DocumentSession session;
-    private final ILabelProvider labels;
+    private final Supplier<ILabelProvider> labels;
+    private DocumentSession session;
     private boolean busy;
 
-    /** Creates the outline of what an editor shows. */
-    public DocumentOutline(DocumentEditor editor, ILabelProvider labels) {
+    /**
+     * Creates the outline of what an editor shows.
+     *
+     * @param labels makes the labels for the editor's document
+     */
+    public DocumentOutline(DocumentEditor editor, Supplier<ILabelProvider> labels) {
         this.editor = editor;
-        this.session = editor.session();
         this.labels = labels;
     }
 
@@ -47,11 +54,25 @@ public final class DocumentOutline extends ContentOutlinePage implements Session
         super.createControl(parent);
         TreeViewer tree = getTreeViewer();
         tree.setContentProvider(new ContentsTree());
-        tree.setLabelProvider(labels);
-        tree.setInput(session);
-        session.addListener(this);
+        followDocument();
+        editor.addPropertyListener(mover);
         editor.selection().addSelectionChangedListener(follower);
         editor.selection().object().ifPresent(this::show);
+    }
+
+    private void followDocument() {
+        session = editor.session();
+        session.addListener(this);
+        getTreeViewer().setLabelProvider(labels.get());
+        getTreeViewer().setInput(session);
+    }
+
+    /** After "Save As" the editor shows another file. */
+    private void moved(int property) {
+        if (property == IEditorPart.PROP_INPUT && editor.session() != null && !getControl().isDisposed()) {
+            session.removeListener(this);
+            followDocument();
+        }
     }
 
     /** The user has selected something here: the editor shows it. */
@@ -112,9 +133,11 @@ public final class DocumentOutline extends ContentOutlinePage implements Session
 
     @Override
     public void dispose() {
-        session.removeListener(this);
+        if (session != null) {
+            session.removeListener(this);
+        }
+        editor.removePropertyListener(mover);
         editor.selection().removeSelectionChangedListener(follower);
-        labels.dispose();
         super.dispose();
     }
 }

@@ -16,7 +16,6 @@ import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
-import org.eclipse.ui.quickaccess.IQuickAccessComputer;
 import org.eclipse.ui.quickaccess.IQuickAccessComputerExtension;
 import org.eclipse.ui.quickaccess.QuickAccessElement;
 import org.ferrule.model.Device;
@@ -27,7 +26,7 @@ import org.ferrule.ui.document.DocumentFiles;
 import org.ferrule.ui.document.DocumentRecords;
 
 /** Finds devices of the open projects by parts of their name, id, maker, model or size; unsaved ones too. */
-public class DeviceFinder implements IQuickAccessComputer, IQuickAccessComputerExtension {
+public class DeviceFinder implements IQuickAccessComputerExtension {
 
     private static final int FEWEST_LETTERS = 2;
     private static final int MOST_FOUND = 60;

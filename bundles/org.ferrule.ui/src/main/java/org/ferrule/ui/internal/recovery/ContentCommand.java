@@ -20,18 +20,19 @@ import org.eclipse.emf.edit.domain.EditingDomain;
 import org.ferrule.model.Document;
 
 /** Makes a document say what another one says, by one command that can be undone. The document itself stays. */
-final class ContentCommand {
+public final class ContentCommand {
 
     private final EditingDomain domain;
     private final Document document;
 
-    ContentCommand(EditingDomain domain, Document document) {
+    /** Creates what makes commands for a document in an editing domain. */
+    public ContentCommand(EditingDomain domain, Document document) {
         this.domain = domain;
         this.document = document;
     }
 
     /** Returns the command; one that cannot be executed if both say the same. */
-    Command taking(Document wanted, String label) {
+    public Command taking(Document wanted, String label) {
         CompoundCommand command = new CompoundCommand(label);
         for (EStructuralFeature feature : document.eClass().getEAllStructuralFeatures()) {
             if (feature.isChangeable() && !feature.isDerived() && !same(feature, wanted)) {

@@ -39,13 +39,15 @@ final class EditsRestorer {
     }
 
     /**
-     * Restores the edits; a file that is gone is written again.
+     * Restores the edits; a file that is gone is written again, a project that is closed is
+     * opened.
      *
      * @throws CoreException if that is not possible; nothing has changed then
      */
     void restore(UnsavedEdits edits) throws CoreException {
         IFile file = file(edits);
         Document document = read(edits);
+        file.getProject().open(null);
         if (!file.exists()) {
             new SafeSave(AtomicFiles::write).save(file, Optional.empty(), edits.content(), null);
         }

@@ -70,20 +70,33 @@ public final class Recovery {
         StatusManager.getManager().handle(status, StatusManager.LOG);
     }
 
-    /** What is restored stays in the journal of this run: its editor is dirty. */
+    /** What is restored goes over into the journal of this run before it leaves that of the earlier one. */
     private final class Done implements RecoveryDialog.Choices {
 
         @Override
         public boolean restore(Left left) {
             try {
+                journal.keep(left.edits());
+                return restored(left);
+            } catch (IOException e) {
+                return failed(Status.error("The journal of unsaved edits cannot be written", e));
+            }
+        }
+
+        private boolean restored(Left left) throws IOException {
+            try {
                 new EditsRestorer(window.getActivePage()).restore(left.edits());
                 forget(left);
                 return true;
             } catch (CoreException e) {
-                ErrorDialog.openError(shell(), "Restore", "The edits could not be restored. They are still kept.",
-                        e.getStatus());
-                return false;
+                journal.drop(left.edits().path());
+                return failed(e.getStatus());
             }
+        }
+
+        private boolean failed(IStatus status) {
+            ErrorDialog.openError(shell(), "Restore", "The edits could not be restored. They are still kept.", status);
+            return false;
         }
 
         @Override

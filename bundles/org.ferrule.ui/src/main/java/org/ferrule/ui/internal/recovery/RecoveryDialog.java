@@ -50,7 +50,8 @@ final class RecoveryDialog extends TitleAreaDialog {
     private static final int COMPARE = IDialogConstants.CLIENT_ID + 1;
     private static final int DISCARD = IDialogConstants.CLIENT_ID + 2;
     private static final Point SIZE = new Point(720, 380);
-    private static final DateTimeFormatter TIME = DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM)
+    private static final DateTimeFormatter TIME = DateTimeFormatter
+            .ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
             .withZone(ZoneId.systemDefault());
 
     private final List<Left> left;
@@ -161,8 +162,7 @@ final class RecoveryDialog extends TitleAreaDialog {
     private void updateButtons() {
         List<RecoveryState> states = selected().stream().map(one -> RecoveryState.of(one.edits())).toList();
         enable(RESTORE, !states.isEmpty() && !states.contains(RecoveryState.NO_PROJECT));
-        enable(COMPARE, states.size() == 1 && !states.contains(RecoveryState.NO_PROJECT)
-                && !states.contains(RecoveryState.GONE));
+        enable(COMPARE, states.size() == 1 && states.get(0).comparable());
         enable(DISCARD, !states.isEmpty());
     }
 

@@ -23,8 +23,10 @@ enum RecoveryState {
     SAVED("saved"),
     /** It is not there; its project is. */
     GONE("gone: restoring writes it again"),
-    /** Its project is not there, or closed. */
-    NO_PROJECT("its project is not open");
+    /** Its project is closed, as one that was made shortly before a crash is at the next start. */
+    CLOSED("its project is closed: restoring opens it"),
+    /** Its project is not there. */
+    NO_PROJECT("its project is gone");
 
     private final String words;
 
@@ -37,10 +39,15 @@ enum RecoveryState {
         return words;
     }
 
+    /** Tells whether the file can be compared with the edits. */
+    boolean comparable() {
+        return this == UNCHANGED || this == CHANGED;
+    }
+
     static RecoveryState of(UnsavedEdits edits) {
         IFile file = EditsRestorer.file(edits);
-        if (!file.getProject().isAccessible()) {
-            return NO_PROJECT;
+        if (!file.getProject().isOpen()) {
+            return file.getProject().exists() ? CLOSED : NO_PROJECT;
         }
         try (InputStream stream = file.getContents(true)) {
             byte[] content = stream.readAllBytes();

@@ -26,8 +26,13 @@ import org.ferrule.ui.internal.document.ContentHash;
  */
 public final class UnsavedJournal {
 
-    /** Edits that an earlier run of the program has left, and where they are kept. */
-    record Left(UnsavedEdits edits, Path file) {
+    /**
+     * Edits that an earlier run of the program has left.
+     *
+     * @param edits the edits
+     * @param file where they are kept
+     */
+    public record Left(UnsavedEdits edits, Path file) {
     }
 
     private static final String SUFFIX = ".unsaved";
@@ -40,24 +45,40 @@ public final class UnsavedJournal {
         this.folder = folder;
     }
 
-    /** Keeps the edits in place of what this run has kept of the document before. */
-    synchronized void keep(UnsavedEdits edits) throws IOException {
+    /**
+     * Keeps the edits in place of what this run has kept of the document before.
+     *
+     * @throws IOException if they cannot be written; what was kept before is still there
+     */
+    public synchronized void keep(UnsavedEdits edits) throws IOException {
         Files.createDirectories(folder);
         AtomicFiles.write(file(edits.path()), JournalFormat.write(edits));
     }
 
-    /** Forgets what this run has kept of a document. */
-    synchronized void drop(IPath path) throws IOException {
+    /**
+     * Forgets what this run has kept of a document.
+     *
+     * @throws IOException if the folder cannot be written
+     */
+    public synchronized void drop(IPath path) throws IOException {
         Files.deleteIfExists(file(path));
     }
 
-    /** Forgets what an earlier run has left. */
-    synchronized void drop(Left left) throws IOException {
+    /**
+     * Forgets what an earlier run has left.
+     *
+     * @throws IOException if the folder cannot be written
+     */
+    public synchronized void drop(Left left) throws IOException {
         Files.deleteIfExists(left.file);
     }
 
-    /** Returns what earlier runs have left, the latest first; what cannot be read is logged and left where it is. */
-    synchronized List<Left> left() throws IOException {
+    /**
+     * Returns what earlier runs have left, the latest first; what cannot be read is logged and left where it is.
+     *
+     * @throws IOException if the folder cannot be read
+     */
+    public synchronized List<Left> left() throws IOException {
         List<Left> left = new ArrayList<>();
         if (Files.isDirectory(folder)) {
             try (Stream<Path> files = Files.list(folder)) {

@@ -1,0 +1,90 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package org.ferrule.ui.tests.escalation;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+import org.eclipse.core.commands.common.CommandException;
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Table;
+import org.ferrule.model.UsedUnit;
+import org.ferrule.ui.escalation.form.CasePage;
+import org.ferrule.ui.tests.robot.ScreenPicture;
+import org.ferrule.ui.tests.robot.Widgets;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** The boxes that were opened in a case are edited on its page. */
+class UnitsTest {
+
+    private CaseFixture fixture;
+
+    @BeforeEach
+    void open() throws CommandException, CoreException {
+        fixture = new CaseFixture();
+        fixture.open();
+        fixture.press('f');
+        fixture.enter();
+        fixture.robot().waitFor("an entry", () -> fixture.document().getLog().size() == 1);
+        fixture.waitForPlan();
+        fixture.editor().setActivePage(CasePage.ID);
+        fixture.editor().reveal("log[0].units[0]");
+        fixture.robot().settle();
+    }
+
+    @AfterEach
+    void close() throws CoreException {
+        fixture.close();
+    }
+
+    private Composite page() {
+        return fixture.editor().getActivePageInstance().getPartControl().getParent();
+    }
+
+    private Table table() {
+        return Widgets.first(page(), Table.class, table -> table.getColumnCount() == 3
+                && table.getColumn(1).getText().equals("Box")).orElseThrow();
+    }
+
+    private List<UsedUnit> units() {
+        return fixture.document().getLog().get(0).getUnits();
+    }
+
+    @Test
+    void eachBoxIsToldWithWhatItWasOpenedForAndItsLot() {
+        assertEquals(List.of("1. Small balloon", "A213"),
+                Stream.of(0, 2).map(column -> table().getItem(0).getText(column)).toList());
+        new ScreenPicture().take("case-boxes");
+    }
+
+    @Test
+    void aBoxThatWasNotOpenedIsRemovedAndUndoBringsItBack() {
+        fixture.robot().click(Widgets.button(page(), "Remove box"));
+        fixture.robot().waitFor("no box", () -> units().isEmpty());
+        assertEquals(0, table().getItemCount());
+        fixture.editor().session().undo();
+        fixture.robot().waitFor("the box", () -> units().size() == 1 && table().getItemCount() == 1);
+    }
+
+    @Test
+    void aBoxThatWasOpenedBesideThePlanIsAddedAndNamed() {
+        fixture.robot().click(Widgets.button(page(), "Add box"));
+        fixture.robot().waitFor("a second box", () -> units().size() == 2);
+        assertEquals("balloon", units().get(1).getRole());
+        Combo item = Widgets.labelled(page(), "Item", Combo.class);
+        item.setFocus();
+        fixture.robot().waitFor("the focus", item::isFocusControl);
+        fixture.robot().key(SWT.ARROW_DOWN);
+        fixture.robot().waitFor("an item", () -> units().get(1).getItem() != null);
+        new ScreenPicture().take("case-box-added");
+    }
+}
