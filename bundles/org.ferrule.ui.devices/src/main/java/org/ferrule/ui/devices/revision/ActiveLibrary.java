@@ -61,6 +61,7 @@ final class ActiveLibrary implements AutoCloseable {
         leave();
         editor = part instanceof DeviceLibraryEditor library && library.session() != null ? library : null;
         if (editor != null) {
+            changes.dirty = editor.session().dirty();
             editor.session().addListener(changes);
         }
         followed.accept(editor());

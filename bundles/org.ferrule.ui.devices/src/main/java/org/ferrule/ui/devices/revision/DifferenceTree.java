@@ -6,6 +6,7 @@
 package org.ferrule.ui.devices.revision;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -28,6 +29,9 @@ import org.ferrule.engine.revision.Difference;
 
 /** Differences under what they are about, with both sides in columns. */
 final class DifferenceTree {
+
+    /** So many devices are shown with their differences at once; of more, only the devices. */
+    private static final int MOST_EXPANDED = 500;
 
     private final TreeViewer viewer;
     private final DifferenceWords words;
@@ -75,19 +79,17 @@ final class DifferenceTree {
         viewer.getTree().getColumn(2).setText(here);
     }
 
-    /** Shows differences that have all of the words; what was expanded or selected stays so. */
+    /** Shows differences that have all of the words; what was collapsed or selected stays so. */
     void show(List<Difference> differences, List<String> filter) {
-        Object[] open = viewer.getExpandedElements();
-        boolean fresh = groups.isEmpty();
+        Set<Object> closed = new HashSet<>(groups.keySet());
+        List.of(viewer.getExpandedElements()).forEach(closed::remove);
         Map<EObject, List<Difference>> now = new LinkedHashMap<>();
         differences.stream().filter(difference -> words.matches(difference, filter))
                 .forEach(difference -> now.computeIfAbsent(difference.entry(), e -> new ArrayList<>()).add(difference));
         groups = now;
         viewer.refresh();
-        if (fresh || !filter.isEmpty()) {
-            viewer.expandAll();
-        } else {
-            viewer.setExpandedElements(open);
+        if (groups.size() <= MOST_EXPANDED) {
+            viewer.setExpandedElements(groups.keySet().stream().filter(entry -> !closed.contains(entry)).toArray());
         }
     }
 

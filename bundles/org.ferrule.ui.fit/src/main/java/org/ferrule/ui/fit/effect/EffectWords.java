@@ -37,6 +37,6 @@ final class EffectWords {
     }
 
     private static boolean isFit(VerdictLook look) {
-        return look.word().equalsIgnoreCase("fits");
+        return look == VerdictLook.FITS || look == VerdictLook.FITS_BY_CLAIM;
     }
 }

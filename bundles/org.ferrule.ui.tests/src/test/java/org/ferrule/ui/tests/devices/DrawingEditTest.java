@@ -85,7 +85,7 @@ class DrawingEditTest {
         new ScreenPicture().take("drawing-drag-border");
         robot.endDrag(canvas, to);
         robot.waitFor("the end of the tip", () -> !section(0).getTo().text().equals("50 mm"));
-        assertTrue(section(0).getTo().text().matches("\\d\\d mm"), section(0).getTo().text());
+        assertTrue(section(0).getTo().text().matches("\\d+ mm"), section(0).getTo().text());
         assertEquals(section(0).getTo().label(), section(1).getFrom().label());
         assertTrue(section(0).getTo().label().mm() > 50);
         assertEquals(section(0).getTo().text(), library.sections().getItem(0).getText(2));
@@ -137,7 +137,7 @@ class DrawingEditTest {
         Point wall = new Point(lumen.x + lumen.width - (int) (lumen.width * 0.4), lumen.y + lumen.height - 1);
         drag(canvas, wall, by(wall, 0, -6), 0);
         robot.waitFor("another lumen", () -> !inner().equals("0.070 in min"));
-        assertTrue(inner().matches("0\\.06\\d in min"), inner());
+        assertTrue(inner().matches("0\\.0[56]\\d in min"), inner());
         robot.keys(SWT.CTRL, 'z');
         robot.waitFor("the former lumen", () -> inner().equals("0.070 in min"));
     }
