@@ -111,6 +111,22 @@ class SheetPasteTest {
     }
 
     @Test
+    void rowWithoutAnIdIsShownAsAProblemAsAWhole() {
+        put("Id\tSize\n\t3.0 x 20 mm\nhol-6\t7 Fr\n");
+        library.clickCell(0, "Id");
+        dialog.expect("Paste", shell -> {
+            Table preview = Widgets.first(shell, Table.class, table -> true).orElseThrow();
+            assertEquals(3, preview.getItemCount());
+            dialog.tick(shell, "Leave out the 2 cells");
+            dialog.press(shell, "Paste");
+        });
+        robot.keys(SWT.CTRL, 'v');
+        dialog.await();
+        robot.waitFor("the pasted size", () -> "7 Fr".equals(library.cell(2, "Size")));
+        assertEquals(3, library.lines());
+    }
+
+    @Test
     void rowsWithOtherIdsBecomeNewDevices() {
         put("Id\tLine\tSize\tLargest diameter\tEffective length\n"
                 + "ost-3.0\tost-balloon\t3.0 x 20 mm\t0.99 mm\t142 cm\n"
@@ -127,7 +143,9 @@ class SheetPasteTest {
         robot.waitFor("a new device", () -> ids().equals(List.of("ost-2.0", "ost-2.5", "hol-6", "ost-3.0")));
         assertEquals("0.95 mm", library.cell(1, "Largest diameter"));
         assertEquals("3.0 x 20 mm", library.device("ost-3.0").getSize());
-        System.out.println("DBG " + Display.getCurrent().getFocusControl() + " " + library.fixture().editor().session().nextUndo().getLabel() + " " + Display.getCurrent().getActiveShell());
+        System.out.println("DBG " + Display.getCurrent().getFocusControl() + " "
+                + library.fixture().editor().session().nextUndo().getLabel() + " "
+                + Display.getCurrent().getActiveShell());
         robot.keys(SWT.CTRL, 'z');
         robot.waitFor("as before", () -> ids().equals(List.of("ost-2.0", "ost-2.5", "hol-6")));
         assertEquals("0.94 mm", library.cell(1, "Largest diameter"));

@@ -50,6 +50,7 @@ final class Times {
         return String.format(Locale.ROOT, "%.1f ms, of it the display's thread worked %.1f ms", at(clock, 0.5),
                 at(work, 0.5))
                 + (clock.size() == 1 ? "" : String.format(Locale.ROOT,
-                        " (medians of %d; 95 %% within %.1f and %.1f ms)", clock.size(), at(clock, 0.95), at(work, 0.95)));
+                        " (medians of %d; 95 %% within %.1f and %.1f ms)", clock.size(), at(clock, 0.95),
+                        at(work, 0.95)));
     }
 }
