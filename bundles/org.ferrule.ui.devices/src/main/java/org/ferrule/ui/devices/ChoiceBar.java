@@ -160,8 +160,17 @@ final class ChoiceBar {
         refresh();
     }
 
+    /** What the mouse does at the head of a column, for the keyboard. */
+    private void fillColumn(MenuButton menu, SheetColumn column) {
+        menu.push("Sort by " + column.title(), () -> grid.sortBy(column));
+        menu.push("Move " + column.title() + " to the left", () -> grid.shownColumns().move(column, -1));
+        menu.push("Move " + column.title() + " to the right", () -> grid.shownColumns().move(column, 1));
+        menu.separator();
+    }
+
     private void fillColumns(MenuButton menu) {
         GridColumns shown = grid.shownColumns();
+        grid.selection().column().ifPresent(column -> fillColumn(menu, column));
         for (SheetColumn column : grid.columns()) {
             menu.check(column.title(), shown.isShown(column), () -> {
                 grid.finishTyping();

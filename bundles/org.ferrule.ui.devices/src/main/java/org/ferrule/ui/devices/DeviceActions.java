@@ -5,6 +5,7 @@
 
 package org.ferrule.ui.devices;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 
@@ -15,6 +16,7 @@ import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.RowData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IWorkbenchCommandConstants;
 import org.ferrule.model.Device;
@@ -81,6 +83,22 @@ final class DeviceActions {
         bind(IWorkbenchCommandConstants.EDIT_PASTE, clipboard::paste);
         bind(IWorkbenchCommandConstants.EDIT_SELECT_ALL, grid::selectAll);
         bind(IWorkbenchCommandConstants.EDIT_FIND_AND_REPLACE, this::find);
+        createMenu(clipboard);
+    }
+
+    private void createMenu(CellClipboard clipboard) {
+        List<MenuItem> changing = new ArrayList<>();
+        DeviceMenu menu = new DeviceMenu(grid.control(), () -> changing.forEach(item -> item.setEnabled(editable())));
+        changing.add(menu.add("Edit cell", "F2", grid::edit));
+        changing.add(menu.add("Fill down", "Ctrl+D", this::fillDown));
+        menu.separator();
+        menu.add("Copy", "Ctrl+C", clipboard::copy);
+        changing.add(menu.add("Paste...", "Ctrl+V", clipboard::paste));
+        menu.separator();
+        changing.add(menu.add("Add", "Insert", this::add));
+        changing.add(menu.add("Delete", "Delete", this::deleteSelected));
+        menu.separator();
+        menu.add("Find and replace...", "Ctrl+F", this::find);
     }
 
     private Button button(Composite parent, String text, Runnable action) {

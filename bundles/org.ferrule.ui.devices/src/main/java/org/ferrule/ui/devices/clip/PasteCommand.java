@@ -15,7 +15,6 @@ import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.emf.edit.command.AddCommand;
 import org.ferrule.model.DeviceParts;
-import org.ferrule.model.ModelPackage.Literals;
 import org.ferrule.ui.devices.sheet.SheetEdits;
 import org.ferrule.ui.devices.sheet.StepCommand;
 import org.ferrule.ui.document.DocumentSession;
@@ -32,7 +31,7 @@ public final class PasteCommand {
         this.target = target;
     }
 
-    /** Pastes the cells that change something; those with problems, and new entries without an id, are left out. */
+    /** Pastes the cells that change something; those with problems are left out. */
     public void run(List<PasteCell> cells) {
         List<PasteCell> real = cells.stream().filter(PasteCell::changes).toList();
         List<Supplier<Command>> steps = new ArrayList<>(new SheetEdits(session)
@@ -40,17 +39,11 @@ public final class PasteCommand {
         Map<Integer, List<PasteCell>> added = new LinkedHashMap<>();
         real.stream().filter(PasteCell::isNew)
                 .forEach(cell -> added.computeIfAbsent(cell.line(), line -> new ArrayList<>()).add(cell));
-        added.values().stream().filter(PasteCommand::hasId).forEach(entry -> add(entry, steps));
+        added.values().forEach(entry -> add(entry, steps));
         if (!steps.isEmpty()) {
             session.execute(
                     new StepCommand("Paste of " + real.size() + (real.size() == 1 ? " value" : " values"), steps));
         }
-    }
-
-    /** Tells whether a new entry of these cells could be told from others. */
-    public static boolean hasId(List<PasteCell> entry) {
-        return entry.stream().anyMatch(
-                cell -> cell.column().attribute().filter(Literals.DEVICE_PARTS__ID::equals).isPresent());
     }
 
     private void add(List<PasteCell> entry, List<Supplier<Command>> steps) {

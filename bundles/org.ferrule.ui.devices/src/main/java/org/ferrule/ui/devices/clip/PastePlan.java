@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 import org.ferrule.model.ModelPackage.Literals;
 import org.ferrule.ui.devices.sheet.CellReading;
@@ -137,8 +138,12 @@ public final class PastePlan {
         target.all().forEach(row -> now.put(row, row.parts().getId()));
         cells.stream().filter(cell -> isId(cell) && !cell.isNew()).forEach(cell -> now.remove(cell.row()));
         Set<String> taken = new HashSet<>(now.values());
-        return cells.stream().map(cell -> isId(cell) && cell.problem().isEmpty() ? checked(cell, taken) : cell)
-                .toList();
+        List<PasteCell> checked = cells.stream()
+                .map(cell -> isId(cell) && cell.problem().isEmpty() ? checked(cell, taken) : cell).toList();
+        Set<Integer> nameless = checked.stream().filter(cell -> isId(cell) && cell.isNew() && cell.problem().isPresent())
+                .map(PasteCell::line).collect(Collectors.toSet());
+        return checked.stream().map(cell -> cell.isNew() && cell.problem().isEmpty() && nameless.contains(cell.line())
+                && !cell.after().isEmpty() ? cell.failing("Its row has no id that could be taken over") : cell).toList();
     }
 
     private static PasteCell checked(PasteCell cell, Set<String> taken) {

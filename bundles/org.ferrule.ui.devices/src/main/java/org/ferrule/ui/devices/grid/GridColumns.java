@@ -58,6 +58,19 @@ public final class GridColumns {
         }
     }
 
+    /** Moves a column to the other side of its neighbour that is shown, to the left (-1) or to the right (1). */
+    public void move(SheetColumn column, int by) {
+        List<Integer> order = layers.order().getColumnIndexOrder();
+        int from = order.indexOf(columns.indexOf(column));
+        int to = from + by;
+        while (to >= 0 && to < order.size() && layers.hiding().isColumnIndexHidden(order.get(to))) {
+            to += by;
+        }
+        if (to >= 0 && to < order.size()) {
+            layers.order().reorderColumnPosition(from, by < 0 ? to : to + 1);
+        }
+    }
+
     /** Brings all columns back into their first order and widths. */
     public void reset() {
         memory.reset();

@@ -67,6 +67,7 @@ public final class SheetGrid {
         table.configure();
         shownColumns.connect();
         new GridKeys(this, typing, actions).connect();
+        new GridTips(table, this, problems);
         listen();
     }
 
@@ -160,6 +161,11 @@ public final class SheetGrid {
         table.redraw();
     }
 
+    /** Sorts by a column: rising, falling, and as in the document again. */
+    public void sortBy(SheetColumn column) {
+        sortBy(columns.indexOf(column));
+    }
+
     void sortBy(int column) {
         BusyIndicator.showWhile(table.getDisplay(), () -> moveLines(() -> listing.sortBy(columns.get(column))));
     }
@@ -214,6 +220,11 @@ public final class SheetGrid {
     /** Scrolls until a cell can be seen. */
     public void scrollTo(SheetColumn column, int line) {
         layers.viewport().moveCellPositionIntoViewport(layers.position(column), line);
+    }
+
+    /** Opens the cell on which the keyboard works. */
+    public void edit() {
+        typing.open(null);
     }
 
     /** Takes over what is being typed. */

@@ -85,8 +85,24 @@ class SheetChoiceTest {
     }
 
     @Test
-    void hiddenColumnStaysHiddenWhenTheEditorIsOpenedAgain() throws CoreException {
+    void columnIsMovedByTheKeyboardAndStaysThere() throws CoreException {
+        library.clickCell(0, "Name");
         choose("Columns", 2);
+        robot.waitFor("a moved column", () -> "Name".equals(first()));
+        library.fixture().editor().getSite().getPage().closeAllEditors(false);
+        library.fixture().open();
+        assertEquals("Name", first());
+        library.grid().shownColumns().reset();
+        assertEquals("Id", first());
+    }
+
+    private String first() {
+        return library.grid().selection().shownColumns().get(0).title();
+    }
+
+    @Test
+    void hiddenColumnStaysHiddenWhenTheEditorIsOpenedAgain() throws CoreException {
+        choose("Columns", 5);
         robot.waitFor("a hidden column", () -> !library.grid().shownColumns().isShown(library.column("Name")));
         library.fixture().editor().getSite().getPage().closeAllEditors(false);
         library.fixture().open();

@@ -111,6 +111,22 @@ class SheetPasteTest {
     }
 
     @Test
+    void rowWithoutAnIdIsShownAsAProblemAsAWhole() {
+        put("Id\tSize\n\t3.0 x 20 mm\nhol-6\t7 Fr\n");
+        library.clickCell(0, "Id");
+        dialog.expect("Paste", shell -> {
+            Table preview = Widgets.first(shell, Table.class, table -> true).orElseThrow();
+            assertEquals(3, preview.getItemCount());
+            dialog.tick(shell, "Leave out the 2 cells");
+            dialog.press(shell, "Paste");
+        });
+        robot.keys(SWT.CTRL, 'v');
+        dialog.await();
+        robot.waitFor("the pasted size", () -> "7 Fr".equals(library.cell(2, "Size")));
+        assertEquals(3, library.lines());
+    }
+
+    @Test
     void rowsWithOtherIdsBecomeNewDevices() {
         put("Id\tLine\tSize\tLargest diameter\tEffective length\n"
                 + "ost-3.0\tost-balloon\t3.0 x 20 mm\t0.99 mm\t142 cm\n"
