@@ -8,8 +8,11 @@ package org.ferrule.ui.tests.speed;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import java.util.stream.LongStream;
 
 import org.eclipse.core.resources.IProject;
 import org.eclipse.core.runtime.CoreException;
@@ -36,14 +39,17 @@ import org.junit.jupiter.api.Test;
 class LargeMatrixSpeed {
 
     private static final int LINES = 2000;
-    private static final int PAGES = 60;
-    private static final int EDITS = 12;
+    private static final int PAGES = 30;
+    private static final int EDITS = 10;
     private static final int WARM_AFTER = 4;
     private static final int BETWEEN_EDITS_MS = 4000;
     private static final String LIBRARY = "large.devices.json";
     private static final String GUIDE = "devices[g3]/lumens[0]/sections[0]";
 
     private ChartFixture fixture;
+    private final ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+    private long cpuStart;
+    private long cpuEnd;
     private long paintStart;
     private long paintEnd;
     private Rectangle painted;
@@ -72,11 +78,13 @@ class LargeMatrixSpeed {
     private void paints(Event event) {
         if (event.widget == fixture.table().control()) {
             paintStart = System.nanoTime();
+            cpuStart = threads.getCurrentThreadCpuTime();
         }
     }
 
     private void hasPainted(Event event) {
         paintEnd = System.nanoTime();
+        cpuEnd = threads.getCurrentThreadCpuTime();
         painted = new Rectangle(event.x, event.y, event.width, event.height);
     }
 
@@ -111,7 +119,7 @@ class LargeMatrixSpeed {
             paintEnd = 0;
             fixture.robot().waitFor("a painted page",
                     () -> paintEnd != 0 && painted.width >= all.width - 1 && painted.height >= all.height - 1);
-            figures.add((paintEnd - paintStart) / 1e6);
+            figures.add((paintEnd - paintStart) / 1e6, (cpuEnd - cpuStart) / 1e6);
         }
         figures.print();
     }
@@ -122,15 +130,24 @@ class LargeMatrixSpeed {
         fixture.robot().waitForJobs();
         Figures figures = new Figures(what);
         for (int i = 0; i < EDITS; i++) {
+            long worked = worked();
             double time = edit(i);
             if (i >= WARM_AFTER) {
-                figures.add(time);
+                figures.add(time, (worked() - worked) / 1e6);
             }
             fixture.robot().pause(BETWEEN_EDITS_MS);
         }
         int changed = fixture.editor().answers().shown().orElseThrow().matrix().changes().count();
         assertTrue(changed > 0 && changed <= LINES, changed + " cells were answered anew");
         figures.print();
+    }
+
+    /** What the display's thread and the solver's have worked. */
+    private long worked() {
+        return LongStream.of(threads.getAllThreadIds()).filter(id -> threads.getThreadInfo(id) != null)
+                .filter(id -> id == Thread.currentThread().getId()
+                        || threads.getThreadInfo(id).getThreadName().equals("Fit chart solver"))
+                .map(threads::getThreadCpuTime).sum();
     }
 
     /** From the command to the end of the paint event that shows the other answer. */
