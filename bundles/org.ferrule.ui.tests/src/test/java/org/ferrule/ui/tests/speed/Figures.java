@@ -38,8 +38,8 @@ final class Figures {
 
     void print() {
         System.out.printf(Locale.ROOT,
-                "%s: median %.1f ms, worst %.1f ms; processor time median %.1f ms, worst %.1f ms; of %d (load %.1f on %d "
-                        + "processors)%n",
+                "%s: median %.1f ms, worst %.1f ms; processor time median %.1f ms, worst %.1f ms; %d times "
+                        + "(load %.1f on %d processors)%n",
                 what, median(clock), Collections.max(clock), median(processor), Collections.max(processor),
                 clock.size(), ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage(),
                 Runtime.getRuntime().availableProcessors());
