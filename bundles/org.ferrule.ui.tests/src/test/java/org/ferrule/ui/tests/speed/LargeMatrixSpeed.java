@@ -40,11 +40,11 @@ import org.junit.jupiter.api.Test;
 class LargeMatrixSpeed {
 
     private static final int LINES = 2000;
-    private static final int PAGES = 30;
-    private static final int EDITS = 10;
-    private static final int LONGEST_WAIT_FIFTHS = 600;
-    private static final int WARM_AFTER = 4;
-    private static final int BETWEEN_EDITS_MS = 4000;
+    private static final int PAGES = 20;
+    private static final int EDITS = 8;
+    private static final int LONGEST_WAIT_FIFTHS = 300;
+    private static final int WARM_AFTER = 3;
+    private static final int BETWEEN_EDITS_MS = 2500;
     private static final String LIBRARY = "large.devices.json";
     private static final String GUIDE = "devices[g3]/lumens[0]/sections[0]";
 
