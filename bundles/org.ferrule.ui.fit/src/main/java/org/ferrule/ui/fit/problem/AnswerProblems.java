@@ -6,6 +6,7 @@
 package org.ferrule.ui.fit.problem;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -43,7 +44,7 @@ final class AnswerProblems {
 
     private final ReasonWords words = ReasonWords.english(ShownUnits.now());
     private final List<FoundProblem> found = new ArrayList<>();
-    private final Map<String, Assumed> assumed = new TreeMap<>();
+    private final Map<Place, Assumed> assumed = new LinkedHashMap<>();
     private final LimitingFigures.Finder limitingFigures;
     private final DocumentRecord record;
     private final EObject place;
@@ -54,6 +55,10 @@ final class AnswerProblems {
 
     /** An assumed figure, the first cell that it decides, and how many it decides. */
     private record Assumed(PairCode first, int count) {
+    }
+
+    /** A figure of a section of a line. */
+    private record Place(Figure figure, boolean lumen, int line, String section) {
     }
 
     AnswerProblems(DocumentRecord record, FitChart chart, SolvedChart solved) {
@@ -73,7 +78,10 @@ final class AnswerProblems {
             add(Severity.WARNING, "chart.conflicts", (conflicts - MOST_CONFLICTS)
                     + " more cells with conflicts between authorities: see the marks in the matrix");
         }
-        assumed.forEach((figure, use) -> add(Severity.INFO, use.first().text(),
+        Map<String, Assumed> byWords = new TreeMap<>();
+        assumed.forEach((place, use) -> byWords.merge(inWords(place), use,
+                (one, other) -> new Assumed(one.first(), one.count() + other.count())));
+        byWords.forEach((figure, use) -> add(Severity.INFO, use.first().text(),
                 "Assumed from the rule set: " + figure + "; it decides " + count(use.count(), "answer")));
         return found;
     }
@@ -123,18 +131,26 @@ final class AnswerProblems {
                 && cell.limiting().isPresent()) {
             LimitingFigures figures = limitingFigures.of(row, column, cell.limiting().get());
             PairCode code = code("assumed", row, column);
-            figures.lumen().filter(Figure::centreAssumed)
-                    .ifPresent(figure -> note(words.lengths().lumen(figure.centre()) + " in the lumen \""
-                            + cell.limiting().get().lumenSection() + "\" of " + outer.get(row).head().title(), code));
-            figures.device().filter(Figure::centreAssumed)
-                    .ifPresent(figure -> note(words.lengths().device(figure.centre()) + " of the section \""
-                            + cell.limiting().get().deviceSection() + "\" of " + inner.get(column).head().title(),
-                            code));
+            figures.lumen().filter(Figure::centreAssumed).ifPresent(
+                    figure -> note(new Place(figure, true, row, cell.limiting().get().lumenSection()), row, column));
+            figures.device().filter(Figure::centreAssumed).ifPresent(figure -> note(
+                    new Place(figure, false, column, cell.limiting().get().deviceSection()), row, column));
         }
     }
 
-    private void note(String figure, PairCode cell) {
-        assumed.merge(figure, new Assumed(cell, 1), (a, b) -> new Assumed(a.first(), a.count() + b.count()));
+    private void note(Place figure, int row, int column) {
+        Assumed before = assumed.get(figure);
+        assumed.put(figure, before == null ? new Assumed(code("assumed", row, column), 1)
+                : new Assumed(before.first(), before.count() + 1));
+    }
+
+    /** In words only now: in a large chart one figure decides thousands of cells. */
+    private String inWords(Place place) {
+        return place.lumen()
+                ? words.lengths().lumen(place.figure().centre()) + " in the lumen \"" + place.section() + "\" of "
+                        + outer.get(place.line()).head().title()
+                : words.lengths().device(place.figure().centre()) + " of the section \"" + place.section() + "\" of "
+                        + inner.get(place.line()).head().title();
     }
 
     private PairCode code(String topic, int row, int column) {

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
@@ -61,6 +62,8 @@ class BesideTest {
         ToolItem item = Widgets.all(page(), ToolBar.class).flatMap(bar -> Stream.of(bar.getItems()))
                 .filter(each -> each.getText().equals(text)).findFirst().orElseThrow();
         Rectangle bounds = item.getBounds();
+        Point at = item.getParent().toDisplay(bounds.x + bounds.width / 2, bounds.y + bounds.height / 2);
+        robot.moveTo(at.x, at.y);
         robot.click(item.getParent(), bounds.x + bounds.width / 2, bounds.y + bounds.height / 2);
         robot.settle();
     }

@@ -74,6 +74,7 @@ class SignOffTest {
         Button button = Widgets.button(side(), text);
         FormToolkit.ensureVisible(button);
         robot.settle();
+        robot.moveOver(button);
         robot.click(button);
         robot.settle();
     }

@@ -221,6 +221,12 @@ public final class Robot {
         key(SWT.KeyUp, modifier, '\0');
     }
 
+    /** Moves the pointer over the middle of the control, so that a click finds it where it stands now. */
+    public void moveOver(Control control) {
+        Point middle = control.toDisplay(control.getSize().x / 2, control.getSize().y / 2);
+        moveTo(middle.x, middle.y);
+    }
+
     /** Moves the pointer to a place of the screen. */
     public void moveTo(int x, int y) {
         mouse(SWT.MouseMove, 0, new Point(x, y));
