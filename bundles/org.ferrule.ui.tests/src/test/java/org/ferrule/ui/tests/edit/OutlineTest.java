@@ -93,7 +93,8 @@ class OutlineTest {
     @Test
     void showsWhatIsAddedAndUndone() {
         showRule();
-        robot.click(Widgets.button(fixture.body(), "Add"));
+        Widgets.button(fixture.body(), "Add").setFocus();
+        robot.type(" ");
         robot.waitFor("a second rule", () -> item(tree(), "Required clearances (2)").isPresent());
         robot.keys(SWT.CTRL, 'z');
         robot.waitFor("one rule", () -> item(tree(), "Required clearances (1)").isPresent());
@@ -111,6 +112,7 @@ class OutlineTest {
         Tree tree = tree(properties);
         Rectangle value = row(properties, Samples.REQUIRED).orElseThrow().getBounds(1);
         robot.click(tree, value.x + 10, value.y + value.height / 2);
+        robot.key(SWT.CR);
         robot.waitFor("an editor in the cell", () -> !Widgets.all(tree, Text.class).toList().isEmpty());
         robot.keys(SWT.CTRL, 'a');
         robot.type("0.09 mm");

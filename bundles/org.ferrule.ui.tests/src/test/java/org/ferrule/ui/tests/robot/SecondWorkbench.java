@@ -48,7 +48,8 @@ public final class SecondWorkbench implements AutoCloseable {
         properties.forEach((name, value) -> command.add("-D" + name + "=" + value));
         command.addAll(
                 List.of("-cp", System.getProperty("java.class.path"), "org.eclipse.equinox.launcher.Main", "-data",
-                        workspace.toString(), "-configuration", configuration.toString(), "-nosplash", "-consoleLog", "-product",
+                        workspace.toString(), "-configuration", configuration.toString(), "-nosplash", "-consoleLog",
+                        "-product",
                         "org.ferrule.product.workbench", "-application", "org.ferrule.ui.application"));
         Process process = new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(output.toFile()).start();
         return new SecondWorkbench(process, output);
