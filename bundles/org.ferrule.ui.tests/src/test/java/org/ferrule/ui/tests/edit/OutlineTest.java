@@ -27,6 +27,7 @@ import org.eclipse.ui.views.properties.PropertySheet;
 import org.ferrule.ui.tests.robot.EditorFixture;
 import org.ferrule.ui.tests.robot.Robot;
 import org.ferrule.ui.tests.robot.ScreenPicture;
+import org.ferrule.ui.tests.robot.Trees;
 import org.ferrule.ui.tests.robot.Widgets;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -78,14 +79,9 @@ class OutlineTest {
 
     @Test
     void leadsToTheEditor() {
-        Tree tree = tree();
-        TreeItem clearances = item(tree, "Required clearances (1)").orElseThrow();
-        Rectangle at = clearances.getBounds();
-        robot.doubleClick(tree, at.x + 20, at.y + at.height / 2);
-        robot.waitFor("the rule in the tree", () -> clearances.getExpanded() && clearances.getItemCount() == 1
-                && clearances.getItem(0).getBounds().height > 0);
-        Rectangle rule = clearances.getItem(0).getBounds();
-        robot.click(tree, rule.x + 20, rule.y + rule.height / 2);
+        TreeItem clearances = item(tree(), "Required clearances (1)").orElseThrow();
+        Trees.expand(robot, clearances);
+        Trees.click(robot, clearances.getItem(0));
         robot.waitFor("its fields", () -> Widgets.first(fixture.body(), Text.class,
                 text -> text.getText().equals("0.05 mm")).isPresent());
     }
@@ -97,7 +93,8 @@ class OutlineTest {
     @Test
     void showsWhatIsAddedAndUndone() {
         showRule();
-        robot.click(Widgets.button(fixture.body(), "Add"));
+        Widgets.button(fixture.body(), "Add").setFocus();
+        robot.type(" ");
         robot.waitFor("a second rule", () -> item(tree(), "Required clearances (2)").isPresent());
         robot.keys(SWT.CTRL, 'z');
         robot.waitFor("one rule", () -> item(tree(), "Required clearances (1)").isPresent());
@@ -115,6 +112,7 @@ class OutlineTest {
         Tree tree = tree(properties);
         Rectangle value = row(properties, Samples.REQUIRED).orElseThrow().getBounds(1);
         robot.click(tree, value.x + 10, value.y + value.height / 2);
+        robot.key(SWT.CR);
         robot.waitFor("an editor in the cell", () -> !Widgets.all(tree, Text.class).toList().isEmpty());
         robot.keys(SWT.CTRL, 'a');
         robot.type("0.09 mm");
@@ -141,11 +139,6 @@ class OutlineTest {
     }
 
     private static Optional<TreeItem> row(PropertySheet properties, String name) {
-        return Stream.of(tree(properties).getItems()).flatMap(OutlineTest::withChildren)
-                .filter(item -> item.getText().equals(name)).findFirst();
-    }
-
-    private static Stream<TreeItem> withChildren(TreeItem item) {
-        return Stream.concat(Stream.of(item), Stream.of(item.getItems()).flatMap(OutlineTest::withChildren));
+        return Trees.items(tree(properties)).filter(item -> item.getText().equals(name)).findFirst();
     }
 }

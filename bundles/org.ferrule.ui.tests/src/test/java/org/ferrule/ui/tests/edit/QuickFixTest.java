@@ -15,7 +15,6 @@ import java.util.stream.Stream;
 import org.eclipse.core.resources.IMarker;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
@@ -28,6 +27,7 @@ import org.ferrule.ui.problem.ProblemMarkers;
 import org.ferrule.ui.tests.robot.EditorFixture;
 import org.ferrule.ui.tests.robot.Robot;
 import org.ferrule.ui.tests.robot.ScreenPicture;
+import org.ferrule.ui.tests.robot.Trees;
 import org.ferrule.ui.tests.robot.Widgets;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -114,12 +114,10 @@ class QuickFixTest {
         robot.waitFor("a marker with a fix", this::hasFix);
         EditorFixture.page().showView(IPageLayout.ID_PROBLEM_VIEW);
         robot.waitFor("the problem in the view", () -> {
-            errors().filter(group -> !group.getExpanded()).ifPresent(this::expand);
+            errors().filter(group -> !group.getExpanded()).ifPresent(group -> Trees.expand(robot, group));
             return line().isPresent();
         });
-        TreeItem line = line().orElseThrow();
-        Rectangle at = line.getBounds(0);
-        robot.click(line.getParent(), at.x + 20, at.y + at.height / 2);
+        Trees.click(robot, line().orElseThrow());
         Display.getCurrent().timerExec(PAUSE_MS, this::finishWhenAsked);
         robot.keys(SWT.CTRL, '1');
         robot.waitFor("the fix", () -> fixed().equals("0.05 mm"));
@@ -153,15 +151,9 @@ class QuickFixTest {
                 .filter(button -> button.getText().replace("&", "").equals("Finish")).findFirst();
     }
 
-    private void expand(TreeItem group) {
-        Rectangle at = group.getBounds(0);
-        robot.click(group.getParent(), Math.max(8, at.x - 24), at.y + at.height / 2);
-        robot.pause(200);
-    }
-
     private static Stream<TreeItem> lines() {
         Shell shell = EditorFixture.page().getWorkbenchWindow().getShell();
-        return Widgets.all(shell, Tree.class).flatMap(tree -> Stream.of(tree.getItems()));
+        return Widgets.all(shell, Tree.class).flatMap(Trees::items);
     }
 
     private static Optional<TreeItem> errors() {
@@ -169,11 +161,6 @@ class QuickFixTest {
     }
 
     private static Optional<TreeItem> line() {
-        return lines().flatMap(QuickFixTest::withChildren).filter(item -> item.getText(0).contains("0,05 mm"))
-                .findFirst();
-    }
-
-    private static Stream<TreeItem> withChildren(TreeItem item) {
-        return Stream.concat(Stream.of(item), Stream.of(item.getItems()).flatMap(QuickFixTest::withChildren));
+        return lines().filter(item -> item.getText(0).contains("0,05 mm")).findFirst();
     }
 }

@@ -43,6 +43,8 @@ import org.junit.jupiter.api.io.TempDir;
 class ErrorReportTest {
     private static final String SECRET = "Sample rules of nobody's business";
 
+    private static final int PAUSE_MS = 400;
+
     private final Robot robot = new Robot();
     private IProject project;
 
@@ -66,8 +68,7 @@ class ErrorReportTest {
 
     private static Optional<Shell> shell(Predicate<Shell> wanted) {
         return Stream.of(Display.getCurrent().getShells())
-                .filter(shell -> shell.isVisible() && shell.getText().equals("Error Report")).filter(wanted)
-                .findFirst();
+                .filter(shell -> shell.isVisible() && shell.getText().equals("Error Report")).filter(wanted).findFirst();
     }
 
     private static Optional<Shell> dialog() {
@@ -81,7 +82,7 @@ class ErrorReportTest {
     /** The dialog blocks whoever opens it; the rest goes on inside. */
     private Path report(boolean tick) throws CommandException {
         Path target = folder.resolve("report.zip");
-        Display.getCurrent().timerExec(400, () -> fill(target, tick));
+        Display.getCurrent().timerExec(PAUSE_MS, () -> fill(target, tick));
         PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand("org.ferrule.ui.errorReport", null);
         return target;
     }
@@ -104,12 +105,17 @@ class ErrorReportTest {
             robot.waitFor("the tick", () -> table.getItem(0).getChecked());
         }
         new ScreenPicture().take("error-report");
+        Display.getCurrent().timerExec(PAUSE_MS, this::confirm);
         robot.click(Widgets.button(dialog, "Write"));
-        robot.waitFor("the answer", () -> answer().isPresent());
-        robot.waitFor("no answer", () -> {
-            answer().ifPresent(shell -> robot.click(Widgets.button(shell, "OK")));
-            return answer().isEmpty();
-        });
+    }
+
+    /** The answer comes when the dialog has returned to whoever opened it, so nobody may wait for it inside. */
+    private void confirm() {
+        Optional<Shell> answer = answer();
+        answer.ifPresent(shell -> robot.click(Widgets.button(shell, "OK")));
+        if (answer.isEmpty() || answer().isPresent()) {
+            Display.getCurrent().timerExec(PAUSE_MS, this::confirm);
+        }
     }
 
     private static List<String> names(ZipFile zip) {

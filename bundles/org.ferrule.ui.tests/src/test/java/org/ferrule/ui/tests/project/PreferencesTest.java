@@ -33,8 +33,14 @@ class PreferencesTest {
         Shell shell = dialog.getShell();
         robot.pause(300);
         Button button = Widgets.button(shell, theme);
-        robot.click(button);
-        robot.waitFor("the choice", button::getSelection);
+        robot.waitFor("the choice", () -> {
+            // a press before the dialog is painted has no effect
+            if (!button.getSelection()) {
+                robot.click(button);
+                robot.pause(200);
+            }
+            return button.getSelection();
+        });
         new ScreenPicture().take("preferences-" + theme.replace(' ', '-'));
         robot.waitFor("no dialog", () -> {
             if (!shell.isDisposed()) {

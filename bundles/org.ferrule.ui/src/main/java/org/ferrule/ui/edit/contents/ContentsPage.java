@@ -38,7 +38,7 @@ import org.ferrule.ui.edit.DocumentPage;
 /** What a document holds, and the fields of what is chosen. */
 public final class ContentsPage extends DocumentPage {
 
-    private static final int LEAST_WIDTH = 480;
+    private static final int LEAST_WIDTH = 760;
     private static final int LEAST_HEIGHT = 200;
 
     private final ILabelProvider labels;

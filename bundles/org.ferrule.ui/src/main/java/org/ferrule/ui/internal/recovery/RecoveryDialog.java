@@ -49,7 +49,7 @@ final class RecoveryDialog extends TitleAreaDialog {
     private static final int RESTORE = IDialogConstants.CLIENT_ID;
     private static final int COMPARE = IDialogConstants.CLIENT_ID + 1;
     private static final int DISCARD = IDialogConstants.CLIENT_ID + 2;
-    private static final Point SIZE = new Point(720, 380);
+    private static final Point SIZE = new Point(760, 380);
     private static final DateTimeFormatter TIME = DateTimeFormatter
             .ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
             .withZone(ZoneId.systemDefault());
@@ -96,9 +96,9 @@ final class RecoveryDialog extends TitleAreaDialog {
         frame.setLayout(columns);
         table = new TableViewer(frame, SWT.MULTI | SWT.FULL_SELECTION | SWT.BORDER);
         table.getTable().setHeaderVisible(true);
-        column(columns, "Document", 40, one -> one.edits().path().makeRelative().toString());
-        column(columns, "Edited", 25, one -> TIME.format(one.edits().time()));
-        column(columns, "File on disk", 35, one -> RecoveryState.of(one.edits()).words());
+        column(columns, "Document", 36, one -> one.edits().path().makeRelative().toString());
+        column(columns, "Edited", 24, one -> TIME.format(one.edits().time()));
+        column(columns, "File on disk", 40, one -> RecoveryState.of(one.edits()).words());
         table.setContentProvider(ArrayContentProvider.getInstance());
         table.setInput(left);
         table.addSelectionChangedListener(event -> updateButtons());

@@ -18,15 +18,15 @@ enum RecoveryState {
     /** It says what the edits started from. */
     UNCHANGED("unchanged"),
     /** It says something else. */
-    CHANGED("changed since by another program: compare first"),
+    CHANGED("changed since; compare first"),
     /** It says what the edits say: there is nothing to restore. */
     SAVED("saved"),
     /** It is not there; its project is. */
-    GONE("gone: restoring writes it again"),
+    GONE("gone; restoring writes it again"),
     /** Its project is closed, as one that was made shortly before a crash is at the next start. */
-    CLOSED("its project is closed: restoring opens it"),
+    CLOSED("project closed; restoring opens it"),
     /** Its project is not there. */
-    NO_PROJECT("its project is gone");
+    NO_PROJECT("project gone; nothing to restore into");
 
     private final String words;
 
