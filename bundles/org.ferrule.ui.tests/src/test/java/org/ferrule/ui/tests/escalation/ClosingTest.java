@@ -78,7 +78,10 @@ class ClosingTest {
     }
 
     private DocumentEditor editor(String file) throws CoreException {
-        return (DocumentEditor) IDE.openEditor(EditorFixture.page(), fixture.file(file), false);
+        DocumentEditor opened = (DocumentEditor) IDE.openEditor(EditorFixture.page(), fixture.file(file), false);
+        EditorFixture.page().activate(fixture.editor());
+        fixture.robot().settle();
+        return opened;
     }
 
     private PlannedTry firstTry(DocumentEditor techniques) {

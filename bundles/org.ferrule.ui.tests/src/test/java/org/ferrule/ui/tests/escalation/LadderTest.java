@@ -137,8 +137,8 @@ class LadderTest {
         fixture.enter();
         assertTrue(log().isEmpty());
         fixture.robot().key(SWT.ESC);
-        fixture.robot().settle();
-        assertTrue(Widgets.all(page(), Button.class).anyMatch(button -> button.getText().startsWith("F")));
+        fixture.robot().waitFor("the buttons again",
+                () -> Widgets.all(page(), Button.class).anyMatch(button -> button.getText().startsWith("F")));
     }
 
     @Test

@@ -15,6 +15,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Table;
+import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.ferrule.model.UsedUnit;
 import org.ferrule.ui.escalation.form.CasePage;
 import org.ferrule.ui.tests.robot.ScreenPicture;
@@ -37,8 +38,10 @@ class UnitsTest {
         fixture.robot().waitFor("an entry", () -> fixture.document().getLog().size() == 1);
         fixture.waitForPlan();
         fixture.editor().setActivePage(CasePage.ID);
-        fixture.editor().reveal("log[0].units[0]");
         fixture.robot().settle();
+        FormToolkit.ensureVisible(Widgets.button(page(), "Add box"));
+        fixture.robot().settle();
+        table().select(0);
     }
 
     @AfterEach
@@ -81,6 +84,7 @@ class UnitsTest {
         fixture.robot().waitFor("a second box", () -> units().size() == 2);
         assertEquals("balloon", units().get(1).getRole());
         Combo item = Widgets.labelled(page(), "Item", Combo.class);
+        FormToolkit.ensureVisible(item);
         item.setFocus();
         fixture.robot().waitFor("the focus", item::isFocusControl);
         fixture.robot().key(SWT.ARROW_DOWN);
