@@ -30,7 +30,8 @@ import picocli.CommandLine.Spec;
 
 /** Tells what lies on a shelf, and how ready it is for cases. */
 @Command(name = "shelf", mixinStandardHelpOptions = true, description = "Tells what lies on a shelf, what is below par, what has expired, and how ready it is for cases that share it.", footer = {
-    "", "Exit code: 0 all in order, 1 something is below par, expired, missing or not at hand, 2 could not run, or a sheet has faults, each told with its row. With --out and --in: 0." })
+    "",
+    "Exit code: 0 all in order, 1 something is below par, expired, missing or not at hand, 2 could not run, or a sheet has faults, each told with its row. With --out and --in: 0." })
 final class ShelfCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;

@@ -96,7 +96,8 @@ class PlanCommandTest {
         Run run = Run.of("plan", Run.demo("case-out-of-reach-6-fr.case.json"));
         assertEquals(1, run.exitCode(), run::err);
         assertTrue(run.out().contains("Nothing on the ladder can be done as things stand"), run::out);
-        String reasons = run.out().substring(run.out().indexOf("Not in the plan"), run.out().indexOf("The order rests"));
+        String reasons = run.out().substring(run.out().indexOf("Not in the plan"),
+                run.out().indexOf("The order rests"));
         assertTrue(reasons.lines().filter(l -> l.contains("does not serve")).allMatch(l -> l.length() < 260), reasons);
         String whole = Run.of("plan", Run.demo("case-out-of-reach-6-fr.case.json"), "--why").out();
         assertTrue(whole.contains("Too short by 14.0 cm when hub and valve take 8.0 cm"), whole);

@@ -31,8 +31,9 @@ final class LesionScores {
 
     List<CaseLimit> all() {
         List<CaseLimit> all = new ArrayList<>();
-        points("occlusion", figures.occlusion().points()).filter(points -> isOcclusion()).ifPresent(points -> all.add(new CaseLimit(Kind.LESION,
-                points, CaseLimits.words(OcclusionScore.SOURCE), false)));
+        points("occlusion", figures.occlusion().points()).filter(points -> isOcclusion())
+                .ifPresent(points -> all.add(new CaseLimit(Kind.LESION,
+                        points, CaseLimits.words(OcclusionScore.SOURCE), false)));
         points("calcium", figures.calcium().points()).ifPresent(points -> all.add(new CaseLimit(Kind.LESION, points,
                 CaseLimits.words(CalciumScore.SOURCE), false)));
         Set<LesionTrait> traits = figures.traits();

@@ -72,13 +72,13 @@ class CaseLimitsTest {
     @Test
     void whatIsReachedSaysSoAndWhatStepsWillReachTells() {
         String spent = PATIENT + ",'spent':{'contrastMl':96.5,'doseMgy':3000}";
-        assertTrue(lines(spent, Kind.CONTRAST).get(1).contains("\u2013 reached \u2013"), lines(spent, Kind.CONTRAST)
-                ::toString);
+        assertTrue(lines(spent, Kind.CONTRAST).get(1).contains("\u2013 reached \u2013"),
+                lines(spent, Kind.CONTRAST)::toString);
         assertTrue(lines(spent, Kind.DOSE).get(0).startsWith("From 3 Gy of air kerma, and every 1 Gy more: tell the "
                 + "operator \u2013 reached"), lines(spent, Kind.DOSE)::toString);
         String soon = PATIENT + ",'spent':{'contrastMl':90}";
-        assertTrue(lines(soon, Kind.CONTRAST).get(1).contains("reached with step "), lines(soon, Kind.CONTRAST)
-                ::toString);
+        assertTrue(lines(soon, Kind.CONTRAST).get(1).contains("reached with step "),
+                lines(soon, Kind.CONTRAST)::toString);
     }
 
     /** Morino et al. 2011: a point each; Fujino et al. 2018: more than 180 degrees 2 points. */

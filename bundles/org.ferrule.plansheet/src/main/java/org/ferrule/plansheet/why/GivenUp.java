@@ -57,7 +57,8 @@ public record GivenUp(List<Step> steps, boolean same, double loss, Costs planned
     }
 
     private static List<Double> uses(Plan plan, Step step) {
-        Costs costs = plan.rungs().stream().filter(rung -> key(rung.placement().step()).equals(key(step))).findFirst().map(Rung::costs)
+        Costs costs = plan.rungs().stream().filter(rung -> key(rung.placement().step()).equals(key(step))).findFirst()
+                .map(Rung::costs)
                 .orElseThrow(() -> new IllegalArgumentException("the plan has no step " + step));
         return Arrays.stream(Resource.values()).map(costs::of).toList();
     }

@@ -66,8 +66,10 @@ class WhyWordsTest {
         assertTrue(lines.get(0).startsWith("It changes first with the "), lines::toString);
         assertTrue(lines.get(1).matches("The order stays as long as ending without success counts as .*min.*"),
                 lines::toString);
-        assertTrue(lines.get(2).matches("The same steps in the conventional order \\(numbered as here: [\\d, ]+\\) cost "
-                + ".* more on average: .* instead of .*"), lines::toString);
+        assertTrue(
+                lines.get(2).matches("The same steps in the conventional order \\(numbered as here: [\\d, ]+\\) cost "
+                        + ".* more on average: .* instead of .*"),
+                lines::toString);
         assertEquals(words.brief(reasons, plan), List.of(lines.get(0), lines.get(2)));
         lines.forEach(line -> assertFalse(line.contains("{"), line));
     }
@@ -75,6 +77,7 @@ class WhyWordsTest {
     @Test
     void everyFigureHasAName() {
         Input.of(plan.problem()).forEach(input -> assertFalse(words.name(input).contains("{"), words.name(input)));
-        assertEquals("the chance of \u201cSmall balloon\u201d, try 1", words.name(new Input(Kind.TRY_CHANCE, "small", 1)));
+        assertEquals("the chance of \u201cSmall balloon\u201d, try 1",
+                words.name(new Input(Kind.TRY_CHANCE, "small", 1)));
     }
 }
