@@ -89,8 +89,7 @@ class ShelfSheetTest {
         Shell dialog = takeIn(sheet);
         assertEquals(0, table(dialog).getItemCount());
         assertFalse(take(dialog).isEnabled());
-        robot.click(Widgets.button(dialog, "Cancel"));
-        robot.waitFor("no dialog", () -> dialog().isEmpty());
+        robot.clickUntil("no dialog", Widgets.button(dialog, "Cancel"), () -> dialog().isEmpty());
         assertFalse(fixture.editor().session().dirty());
     }
 
@@ -103,8 +102,7 @@ class ShelfSheetTest {
         assertEquals(id(), table(dialog).getItem(0).getText(1));
         assertEquals(2, table(dialog).getItemCount());
         new ScreenPicture().take("shelf-import");
-        robot.click(take(dialog));
-        robot.waitFor("more units", () -> lot().getQuantity() == before + 5);
+        robot.clickUntil("more units", take(dialog), () -> lot().getQuantity() == before + 5);
         new ScreenPicture().take("shelf-imported");
         fixture.editor().session().undo();
         assertEquals(before, lot().getQuantity());

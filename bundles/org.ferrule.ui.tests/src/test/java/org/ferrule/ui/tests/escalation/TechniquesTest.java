@@ -87,8 +87,8 @@ class TechniquesTest {
     @Test
     void aTechniqueIsRemovedAndUndoBringsItBack() {
         fixture.reveal("techniques[0]");
-        robot.click(Widgets.button(fixture.body(), "Remove"));
-        robot.waitFor("another first technique", () -> "deep-balloon".equals(first().getId()));
+        robot.clickUntil("another first technique", Widgets.button(fixture.body(), "Remove"),
+                () -> "deep-balloon".equals(first().getId()));
         fixture.editor().session().undo();
         assertEquals("small-balloon", first().getId());
     }

@@ -71,8 +71,7 @@ class UnitsTest {
 
     @Test
     void aBoxThatWasNotOpenedIsRemovedAndUndoBringsItBack() {
-        fixture.robot().click(Widgets.button(page(), "Remove box"));
-        fixture.robot().waitFor("no box", () -> units().isEmpty());
+        fixture.robot().clickUntil("no box", Widgets.button(page(), "Remove box"), () -> units().isEmpty());
         assertEquals(0, table().getItemCount());
         fixture.editor().session().undo();
         fixture.robot().waitFor("the box", () -> units().size() == 1 && table().getItemCount() == 1);
@@ -80,8 +79,7 @@ class UnitsTest {
 
     @Test
     void aBoxThatWasOpenedBesideThePlanIsAddedAndNamed() {
-        fixture.robot().click(Widgets.button(page(), "Add box"));
-        fixture.robot().waitFor("a second box", () -> units().size() == 2);
+        fixture.robot().clickUntil("a second box", Widgets.button(page(), "Add box"), () -> units().size() == 2);
         assertEquals("balloon", units().get(1).getRole());
         Combo item = Widgets.labelled(page(), "Item", Combo.class);
         FormToolkit.ensureVisible(item);
