@@ -87,8 +87,7 @@ class LadderTest {
         StyledText words = Widgets.first(page(), StyledText.class, text -> text.getText().contains("orthogonal"))
                 .orElseThrow();
         assertTrue(words.isVisible());
-        fixture.robot().click(Widgets.button(page(), "Not so"));
-        fixture.robot().waitFor("a statement", () -> Optional.of(WireCheck.DENIED)
+        fixture.robot().clickUntil("a statement", Widgets.button(page(), "Not so"), () -> Optional.of(WireCheck.DENIED)
                 .equals(fixture.editor().live().shown().map(planned -> planned.plan().wireCheck())));
         assertTrue(fixture.plan().rungs().isEmpty());
         new ScreenPicture().take("ladder-no-wire");
