@@ -87,7 +87,9 @@ class LadderTest {
         StyledText words = Widgets.first(page(), StyledText.class, text -> text.getText().contains("orthogonal"))
                 .orElseThrow();
         assertTrue(words.isVisible());
-        fixture.robot().clickUntil("a statement", Widgets.button(page(), "Not so"), () -> Optional.of(WireCheck.DENIED)
+        fixture.robot().clickUntil("a statement", Widgets.button(page(), "Not so"),
+                () -> fixture.document().getFacts().stream().anyMatch(stated -> !stated.isHolds()));
+        fixture.robot().waitFor("a plan that heeds it", () -> Optional.of(WireCheck.DENIED)
                 .equals(fixture.editor().live().shown().map(planned -> planned.plan().wireCheck())));
         assertTrue(fixture.plan().rungs().isEmpty());
         new ScreenPicture().take("ladder-no-wire");
