@@ -54,12 +54,15 @@ class ShelfSheetCommandTest {
         assertEquals(0, look.exitCode(), look::err);
         assertTrue(look.err().contains("the column \"colour\" means nothing here"), look::err);
         JsonNode changes = new ObjectMapper().readTree(look.out()).get("changes");
-        assertTrue(changes.toString().contains("lot BS6-2508"), changes::toString);
+        assertEquals(1, changes.size(), changes::toString);
+        assertEquals("lot BS6-2508", changes.get(0).get("what").asText());
         assertArrayEquals(before, Files.readAllBytes(shelf));
         assertEquals(0, Run.of("shelf", shelf, "--in", sheet, "--write").exitCode());
         JsonNode item = new ObjectMapper().readTree(Files.readAllBytes(shelf)).get("items").get(0);
         assertEquals(8, item.get("lots").get(0).get("quantity").asInt());
         assertEquals("count", item.get("source").asText());
+        assertEquals(4, item.get("parLevel").asInt());
+        assertEquals("cabinet 1, shelf A", item.get("lots").get(0).get("location").asText());
     }
 
     @Test

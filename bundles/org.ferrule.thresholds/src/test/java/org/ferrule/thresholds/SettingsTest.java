@@ -11,7 +11,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -21,8 +20,6 @@ import org.ferrule.thresholds.dose.DoseRule;
 import org.ferrule.thresholds.dose.DoseRules;
 import org.ferrule.thresholds.renal.ContrastLimit;
 import org.ferrule.thresholds.renal.ContrastLimits;
-import org.ferrule.thresholds.stop.Effort;
-import org.ferrule.thresholds.stop.StopRule;
 import org.junit.jupiter.api.Test;
 
 /** Settings have a name and a source of their own, and say what they hold. */
@@ -31,8 +28,7 @@ class SettingsTest {
     @Test
     void everySettingHasAWordOfItsOwnAndASource() {
         Stream.of(ContrastLimits.published().stream().map(ContrastLimit::id).toList(),
-                DoseRules.published().stream().map(DoseRule::id).toList(),
-                StopRule.usual().stream().map(StopRule::id).toList())
+                DoseRules.published().stream().map(DoseRule::id).toList())
                 .forEach(ids -> assertEquals(ids.stream().distinct().toList(), ids));
         assertEquals(Mark.FROM_MEMORY, ContrastLimits.published().get(3).source().mark());
         assertThrows(IllegalArgumentException.class, () -> Source.seen(" "));
@@ -57,16 +53,5 @@ class SettingsTest {
         assertEquals(List.of("b"), points.unknown());
         assertThrows(IllegalArgumentException.class, () -> new Item("e", 2, 1));
         assertThrows(IllegalArgumentException.class, () -> new Item("e", -1, 1));
-    }
-
-    /** Three failed passes, 10 to 15 minutes: common practice. Runs of 30 s, 5000 a minute: Barbato 2015, from memory. */
-    @Test
-    void enoughIsEnough() {
-        Map<Effort, BigDecimal> spent = Map.of(Effort.FAILED_PASSES, BigDecimal.valueOf(3), Effort.MINUTES,
-                BigDecimal.valueOf(12), Effort.BURR_RUN_SECONDS, BigDecimal.valueOf(30));
-        assertEquals(List.of(Optional.of(true), Optional.of(true), Optional.of(false), Optional.of(false),
-                Optional.empty()), StopRule.usual().stream().map(rule -> rule.isReachedBy(spent)).toList());
-        assertEquals(Optional.of(true), StopRule.usual().get(4)
-                .isReachedBy(Map.of(Effort.BURR_SLOWING_RPM, BigDecimal.valueOf(5001))));
     }
 }

@@ -81,12 +81,13 @@ public final class SheetRun {
 
     /** What a sheet would change. */
     public List<ShelfChange> changes(ReadShelf sheet, boolean removing) {
-        return ShelfChanges.between(shelf(), sheet.shelf(), removing);
+        Shelf now = shelf();
+        return ShelfChanges.between(now, sheet.over(now), removing);
     }
 
     /** Takes a sheet over into the shelf's file. */
     public void take(ReadShelf sheet, boolean removing) {
-        ShelfSheets.take(document, sheet.shelf(), removing);
+        ShelfSheets.take(document, sheet.over(shelf()), removing);
         try {
             AtomicFiles.write(file, new JsonDocuments().write(document));
         } catch (IOException e) {

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 import org.ferrule.shelf.sheet.SheetException;
 import org.ferrule.shelf.sheet.SheetFault;
@@ -44,7 +45,8 @@ final class ShelfReader {
         if (reader.faults.isEmpty()) {
             filled.stream().skip(1).forEach(reader::row);
         }
-        return new ReadShelf(reader.shelf(), reader.unknown);
+        return new ReadShelf(reader.shelf(),
+                reader.places.keySet().stream().map(Column::heading).collect(Collectors.toSet()), reader.unknown);
     }
 
     private void headings(SheetRow row) {

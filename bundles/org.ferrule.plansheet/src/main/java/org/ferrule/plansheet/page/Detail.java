@@ -16,9 +16,10 @@ import java.util.Set;
  * @param without what is left out
  * @param lines most lines of one text
  * @param entries most entries of what is not in the plan
+ * @param whole how many steps are told in full; later ones have a line each, with their marks
  * @param rungs most steps
  */
-record Detail(Set<Omission> without, int lines, int entries, int rungs) {
+record Detail(Set<Omission> without, int lines, int entries, int whole, int rungs) {
     private static final int ALL = Integer.MAX_VALUE;
     private static final int FEW_LINES = 2;
     private static final List<Integer> FEWER_ENTRIES = List.of(8, 5, 3, 1);
@@ -57,7 +58,7 @@ record Detail(Set<Omission> without, int lines, int entries, int rungs) {
 
     /** Everything. */
     static Detail full() {
-        return new Detail(Set.of(), ALL, ALL, ALL);
+        return new Detail(Set.of(), ALL, ALL, ALL, ALL);
     }
 
     /** From everything to almost nothing, in the order in which a sheet is shortened. */
@@ -67,15 +68,18 @@ record Detail(Set<Omission> without, int lines, int entries, int rungs) {
         details.add(full());
         for (Omission omission : Omission.values()) {
             without.add(omission);
-            details.add(new Detail(without, ALL, ALL, ALL));
+            details.add(new Detail(without, ALL, ALL, ALL, ALL));
         }
         Set<Omission> all = EnumSet.copyOf(Arrays.asList(Omission.values()));
-        details.add(new Detail(all, FEW_LINES, ALL, ALL));
-        FEWER_ENTRIES.forEach(entries -> details.add(new Detail(all, FEW_LINES, entries, ALL)));
+        details.add(new Detail(all, FEW_LINES, ALL, ALL, ALL));
+        FEWER_ENTRIES.forEach(entries -> details.add(new Detail(all, FEW_LINES, entries, ALL, ALL)));
         int last = FEWER_ENTRIES.get(FEWER_ENTRIES.size() - 1);
-        details.add(new Detail(all, 1, last, ALL));
+        details.add(new Detail(all, 1, last, ALL, ALL));
+        for (int whole = rungs - 1; whole >= 1; whole--) {
+            details.add(new Detail(all, 1, last, whole, ALL));
+        }
         for (int few = rungs - 1; few >= 1; few--) {
-            details.add(new Detail(all, 1, last, few));
+            details.add(new Detail(all, 1, last, 1, few));
         }
         return details;
     }
@@ -84,7 +88,7 @@ record Detail(Set<Omission> without, int lines, int entries, int rungs) {
     Detail telling(Omission omission) {
         Set<Omission> fewer = EnumSet.copyOf(without);
         fewer.remove(omission);
-        return new Detail(fewer, lines, entries, rungs);
+        return new Detail(fewer, lines, entries, whole, rungs);
     }
 
     /** Whether it would say anything with so few lines: what is asked and why something was chosen are long. */

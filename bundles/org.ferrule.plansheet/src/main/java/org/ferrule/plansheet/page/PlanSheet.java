@@ -16,11 +16,13 @@ import org.ferrule.plansheet.page.Detail.Omission;
 /**
  * A plan on one page, to be printed and ticked off: first the wire, then where the case stands, the steps with what to take
  * from the shelf, what must be at hand, when to stop, and what is not in the plan. A short plan is set larger. A long one is
- * shortened in the order of {@link Detail.Omission}, and the foot of the page says of what; nothing is set smaller than
- * 6.5 pt. Steps are named {@code rung:NUMBER} for hit-testing.
+ * set smaller before it is shortened, in the order of {@link Detail.Omission}, and the foot of the page says of what; nothing
+ * is set smaller than 6 pt. Steps are named {@code rung:NUMBER} for hit-testing.
  */
 public final class PlanSheet {
     private static final List<Double> ENLARGEMENTS = List.of(1.3, 1.2, 1.12, 1.06);
+    /** Of 6.5 pt to 6 pt; the last is the smallest. */
+    private static final List<Double> REDUCTIONS = List.of(1.0, 0.96, 6 / 6.5);
 
     private PlanSheet() {
     }
@@ -41,9 +43,12 @@ public final class PlanSheet {
         return new Document(info, List.of(layout.picture()));
     }
 
-    /** Shortened until it fits; then, if all steps are there, what was left out last comes back first where it has room. */
+    /**
+     * Shortened until it fits in the smallest lettering; then, if all steps are there, what was left out last comes back
+     * first where it has room; then it is set as large as it fits.
+     */
     private static Layout shortened(SheetContent content) {
-        double scale = content.paper().scale();
+        double scale = content.paper().scale() * REDUCTIONS.get(REDUCTIONS.size() - 1);
         Detail detail = Detail.shorterAndShorter(content.plan().rungs().size()).stream()
                 .filter(shorter -> new Layout(content, shorter, scale).fits()).findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no page can hold the plan of \""
@@ -56,6 +61,8 @@ public final class PlanSheet {
                 detail = detail.telling(omissions[i]);
             }
         }
-        return new Layout(content, detail, scale);
+        Detail told = detail;
+        return REDUCTIONS.stream().map(less -> new Layout(content, told, content.paper().scale() * less))
+                .filter(Layout::fits).findFirst().orElseThrow();
     }
 }

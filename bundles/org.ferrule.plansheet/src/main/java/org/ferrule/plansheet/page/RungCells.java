@@ -5,6 +5,7 @@
 package org.ferrule.plansheet.page;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.ferrule.chart.page.PageStyle;
@@ -27,6 +28,20 @@ final class RungCells {
         this.words = words;
         this.phrases = words.phrases();
         this.detail = detail;
+    }
+
+    /** Whether a step has one line only. */
+    boolean isBrief(Rung rung) {
+        return rung.number() > detail.whole() && !isAgain(rung);
+    }
+
+    /** What it is and what it takes, and its marks, which are never left out. */
+    void brief(Rung rung, Column cell, Column advice) {
+        String taken = rung.equipment().roles().stream().flatMap(role -> role.chosen().stream())
+                .map(words.equipment()::label).collect(Collectors.joining("; "));
+        String title = words.rungs().title(rung);
+        cell.small(taken.isEmpty() ? title : phrases.fill("sheet.marked", title, taken));
+        words.rungs().marks(rung).forEach(mark -> advice.warning(mark, advice.style().small().bold()));
     }
 
     /** What it is, and why it stands here. */

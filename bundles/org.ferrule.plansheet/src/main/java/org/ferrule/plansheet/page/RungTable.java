@@ -78,10 +78,19 @@ final class RungTable {
             columns.set(1, prototype.sibling(widths[1] + GAP_MM + widths[2]));
         }
         columns.get(0).strong(Integer.toString(rung.number()));
+        if (cells.isBrief(rung)) {
+            columns.set(1, prototype.sibling(widths[1] + GAP_MM + widths[2]));
+            cells.brief(rung, columns.get(1), columns.get(3));
+            return new Row(rung, columns, passed(passed));
+        }
         cells.step(rung, columns.get(1));
         cells.take(rung, columns.get(2));
         cells.advice(rung, columns.get(3));
-        return new Row(rung, columns, passed.stream().map(words.budgets()::name).collect(Collectors.joining(", ")));
+        return new Row(rung, columns, passed(passed));
+    }
+
+    private String passed(Set<Resource> passed) {
+        return passed.stream().map(words.budgets()::name).collect(Collectors.joining(", "));
     }
 
     private double headMm() {

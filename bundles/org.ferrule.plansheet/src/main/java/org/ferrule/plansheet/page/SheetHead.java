@@ -20,7 +20,6 @@ import org.ferrule.picture.Ink;
 import org.ferrule.picture.PictureBuilder;
 import org.ferrule.picture.Point;
 import org.ferrule.picture.TextLayout;
-import org.ferrule.plansheet.words.PlanWords;
 
 /** Title, day and revision, and the box for the wire, which comes before everything. */
 final class SheetHead {

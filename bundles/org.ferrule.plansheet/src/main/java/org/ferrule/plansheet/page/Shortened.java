@@ -32,6 +32,9 @@ final class Shortened {
         if (detail.entries() < Integer.MAX_VALUE) {
             parts.add(count(phrases, "omission.entries", detail.entries()));
         }
+        if (detail.whole() < content.plan().rungs().size()) {
+            parts.add(phrases.fill("omission.brief", Integer.toString(detail.whole() + 1)));
+        }
         if (detail.rungs() < content.plan().rungs().size()) {
             parts.add(phrases.fill("omission.rungs", Integer.toString(detail.rungs() + 1)));
         }

@@ -61,7 +61,7 @@ class PlanSheetTest {
         Drawn drawn = Drawn.of(page);
         assertEquals(List.of(), drawn.overlaps());
         assertEquals(List.of(), drawn.outside(page.paper().inset(MARGIN_MM)));
-        drawn.forEachLine(line -> assertTrue(line.sizePt() >= 6.5 - 1e-9, line::text));
+        drawn.forEachLine(line -> assertTrue(line.sizePt() >= 6 - 1e-9, line::text));
     }
 
     @ParameterizedTest

@@ -6,6 +6,7 @@ package org.ferrule.ui.escalation.closing;
 
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.IWorkbenchPart;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.ide.IDE;
 import org.eclipse.ui.statushandlers.StatusManager;
@@ -33,6 +34,7 @@ public final class CloseCase {
         ClosingEdits edits = new ClosingEdits(live, review);
         String techniques = live.file().orElseThrow().getTechniques();
         String shelf = live.file().orElseThrow().getShelf();
+        IWorkbenchPart active = page.getActivePart();
         if (counting && open(techniques)) {
             edits.count();
         }
@@ -40,6 +42,7 @@ public final class CloseCase {
             edits.take();
         }
         edits.close();
+        page.activate(active);
     }
 
     private boolean open(String path) {

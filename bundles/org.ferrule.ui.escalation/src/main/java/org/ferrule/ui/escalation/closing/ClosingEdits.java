@@ -6,7 +6,6 @@ package org.ferrule.ui.escalation.closing;
 
 import java.util.function.Consumer;
 
-import org.eclipse.emf.edit.command.ChangeCommand;
 import org.ferrule.engine.plan.CountTaking;
 import org.ferrule.engine.plan.UnitTaking;
 import org.ferrule.model.CaseDocument;
@@ -15,6 +14,7 @@ import org.ferrule.model.ModelPackage.Literals;
 import org.ferrule.model.ShelfDocument;
 import org.ferrule.model.TechniqueLibrary;
 import org.ferrule.ui.document.DocumentSession;
+import org.ferrule.ui.escalation.live.DocumentEdit;
 import org.ferrule.ui.escalation.live.LivePlan;
 
 /** Closes a case: one command for each document that changes, so that each can be undone where it is open. */
@@ -44,31 +44,12 @@ final class ClosingEdits {
 
     private void edit(String path, String label, Consumer<Document> change) {
         DocumentSession session = live.documents().session(path).orElseThrow();
-        session.execute(new Edit(session.document().orElseThrow(), label, change));
+        session.execute(new DocumentEdit<>(session.document().orElseThrow(), label, change));
     }
 
     /** Writes the record into the case. */
     void close() {
         DocumentSession session = live.session();
         session.set(live.file().orElseThrow(), Literals.CASE_DOCUMENT__CLOSING, review.closing());
-    }
-
-    /** Whatever changes the document, as one command. */
-    private static final class Edit extends ChangeCommand {
-
-        private final Document document;
-        private final Consumer<Document> change;
-
-        Edit(Document document, String label, Consumer<Document> change) {
-            super(document);
-            this.document = document;
-            this.change = change;
-            setLabel(label);
-        }
-
-        @Override
-        protected void doExecute() {
-            change.accept(document);
-        }
     }
 }

@@ -26,8 +26,9 @@ import org.ferrule.ui.escalation.live.PlannedCase;
 /** Writes a plan: its steps, and beside or below them what must be at hand, when to stop, and what is left out. */
 final class LadderColumns {
 
-    /** Stands where something is still being worked out. */
-    static final String AWAITED = "How far its figures may move is being worked out \u2026";
+    private static final String AWAITED = "How far its figures may move is being worked out \u2026";
+    private static final String NOT_PROVED = "How far its figures may move is not worked out, because no search has "
+            + "proved this order the best. The command line does so with --sensitivity.";
 
     private static final int BESIDE_FROM_LINES = 56;
     private static final double MARGIN = 0.6;
@@ -119,10 +120,15 @@ final class LadderColumns {
             return;
         }
         List<String> why = planned.reasons().map(reasons -> planned.words().why().order(reasons, planned.plan()))
-                .orElse(List.of(AWAITED));
+                .orElse(List.of(missing(planned)));
         folding(writer, Folds.ORDER, "Why this order", 'O', List.of(),
                 Stream.concat(why.stream(), planned.words().assumptions().all(planned.plan()).stream())
                         .map(this::small).toList());
+    }
+
+    /** Returns what stands there as long as, or because, nobody has worked out what the order hangs on. */
+    static String missing(PlannedCase planned) {
+        return planned.plan().order().isExact() ? AWAITED : NOT_PROVED;
     }
 
     private Line small(String words) {

@@ -169,7 +169,7 @@ final class RungCard {
 
     private List<Line> why(Rung rung) {
         String moves = planned.reasons().map(reasons -> planned.words().why().step(rung, reasons, planned.plan()))
-                .orElse(LadderColumns.AWAITED);
+                .orElse(LadderColumns.missing(planned));
         return Stream.of(planned.words().rungs().why(rung, planned.plan()), planned.words().rungs().chance(rung), moves)
                 .filter(words -> !words.isEmpty())
                 .map(words -> Line.of(writer.fonts().small(), LadderInk.MUTED, words)).toList();

@@ -197,7 +197,10 @@ public final class LivePlan implements AutoCloseable {
                 CaseLimits.brief(open.file(), plan), Optional.empty());
         stale = false;
         fire();
-        reasoning.start(plan, this::reasoned);
+        // without a proof each figure would take a whole search, many times
+        if (plan.order().isExact()) {
+            reasoning.start(plan, this::reasoned);
+        }
     }
 
     private void reasoned(Plan plan, OrderReasons reasons) {

@@ -48,7 +48,7 @@ public final class ReadyView extends ViewPart {
         GridDataFactory.fillDefaults().grab(true, true).applyTo(table.control());
         legend = new Label(parent, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).indent(6, 0).hint(200, SWT.DEFAULT).applyTo(legend);
-        legend.setText(NONE);
+        legend.setText("The cases of the projects are being planned \u2026");
         reading = new ReadyReading(display, this::show);
         Services.get(DocumentRecords.class).addListener(follower);
         reading.soon();

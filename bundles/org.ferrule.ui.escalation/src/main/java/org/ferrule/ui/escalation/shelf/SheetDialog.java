@@ -34,7 +34,7 @@ final class SheetDialog extends TitleAreaDialog {
 
     private static final int WIDTH = 760;
     private static final int HEIGHT = 520;
-    private static final int[] CHARACTERS = { 10, 26, 22, 30, 30 };
+    private static final int[] CHARACTERS = { 14, 24, 22, 32, 32 };
 
     private final SheetFiles files;
     private final Path file;
@@ -125,7 +125,8 @@ final class SheetDialog extends TitleAreaDialog {
 
     private void showChanges() {
         table.removeAll();
-        List<ShelfChange> changes = ShelfChanges.between(files.shelf(), sheet.shelf(), removing.getSelection());
+        List<ShelfChange> changes = ShelfChanges.between(files.shelf(), sheet.over(files.shelf()),
+                removing.getSelection());
         changes.forEach(change -> new TableItem(table, SWT.NONE).setText(new String[] { word(change.kind()),
             change.item(), change.what(), change.was(), change.is() }));
         String counted = changes.isEmpty() ? "The sheet changes nothing."
@@ -155,6 +156,6 @@ final class SheetDialog extends TitleAreaDialog {
     protected void okPressed() {
         boolean all = removing.getSelection();
         super.okPressed();
-        files.take(sheet.shelf(), all);
+        files.take(sheet.over(files.shelf()), all);
     }
 }

@@ -25,6 +25,7 @@ import org.ferrule.shelf.sheet.SheetException;
 import org.ferrule.shelf.sheet.ShelfFormat;
 import org.ferrule.shelf.stock.Shelf;
 import org.ferrule.ui.document.DocumentSession;
+import org.ferrule.ui.escalation.live.DocumentEdit;
 
 /** The sheets, in any format that a plug-in knows, into which a shelf goes and from which it comes back. */
 public final class SheetFiles {
@@ -79,6 +80,7 @@ public final class SheetFiles {
 
     /** Takes a sheet over, as one command. */
     void take(Shelf sheet, boolean removing) {
-        session.execute(new TakeSheet((ShelfDocument) session.document().orElseThrow(), sheet, removing));
+        session.execute(new DocumentEdit<>((ShelfDocument) session.document().orElseThrow(), "Import of a sheet",
+                document -> ShelfSheets.take(document, sheet, removing)));
     }
 }

@@ -17,6 +17,7 @@ import org.eclipse.ui.WorkbenchException;
 import org.eclipse.ui.navigator.resources.ProjectExplorer;
 import org.ferrule.ui.WorkbenchIds;
 import org.ferrule.ui.escalation.EscalationIds;
+import org.ferrule.ui.escalation.ready.ReadyView;
 import org.ferrule.ui.tests.robot.EditorFixture;
 import org.ferrule.ui.tests.robot.ScreenPicture;
 import org.junit.jupiter.api.AfterEach;
@@ -48,7 +49,8 @@ class CasePerspectiveTest {
 
     @Test
     void theLadderHasMostOfTheRoomAndTheReadinessStandsBelow() {
-        fixture.robot().settle();
+        ReadyView ready = (ReadyView) EditorFixture.page().findView(EscalationIds.READY_VIEW);
+        fixture.robot().waitFor("the case in the table", () -> ready.table().getItemCount() == 1);
         new ScreenPicture().take("case-perspective");
         for (String view : List.of(ProjectExplorer.VIEW_ID, EscalationIds.READY_VIEW)) {
             assertTrue(EditorFixture.page().findView(view) != null, view);

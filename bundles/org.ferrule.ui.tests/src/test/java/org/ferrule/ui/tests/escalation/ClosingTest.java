@@ -68,8 +68,8 @@ class ClosingTest {
     }
 
     private Shell ask() {
-        fixture.robot().click(Widgets.button(page(), "Close case \u2026"));
-        fixture.robot().waitFor("the dialog", () -> dialog().isPresent());
+        fixture.robot().clickUntil("the dialog", Widgets.button(page(), "Close case \u2026"),
+                () -> dialog().isPresent());
         return dialog().orElseThrow();
     }
 
@@ -78,7 +78,10 @@ class ClosingTest {
     }
 
     private DocumentEditor editor(String file) throws CoreException {
-        return (DocumentEditor) IDE.openEditor(EditorFixture.page(), fixture.file(file), false);
+        DocumentEditor opened = (DocumentEditor) IDE.openEditor(EditorFixture.page(), fixture.file(file), false);
+        EditorFixture.page().activate(fixture.editor());
+        fixture.robot().settle();
+        return opened;
     }
 
     private PlannedTry firstTry(DocumentEditor techniques) {
@@ -108,8 +111,8 @@ class ClosingTest {
         assertTrue(frozen.contains("lot A213"), frozen);
         assertTrue(frozen.contains(CaseSamples.SHELF_FILE), frozen);
         new ScreenPicture().take("close-case");
-        fixture.robot().click(agree(dialog));
-        fixture.robot().waitFor("the record in the case", () -> fixture.document().getClosing() != null);
+        fixture.robot().clickUntil("the record in the case", agree(dialog),
+                () -> fixture.document().getClosing() != null);
         assertEquals(CaseEnd.STOPPED, fixture.document().getClosing().getEnded());
         assertEquals(1, firstTry(techniques).getFailures());
         assertEquals(before - 1, units(shelf));
@@ -136,8 +139,8 @@ class ClosingTest {
         Widgets.all(dialog, Button.class).filter(button -> button.getText().contains("own counts")
                 || button.getText().contains("off cabinet")).toList().forEach(box -> fixture.robot().click(box, 8,
                         box.getSize().y / 2));
-        fixture.robot().click(agree(dialog));
-        fixture.robot().waitFor("the record in the case", () -> fixture.document().getClosing() != null);
+        fixture.robot().clickUntil("the record in the case", agree(dialog),
+                () -> fixture.document().getClosing() != null);
         assertFalse(techniques.session().dirty() || shelf.session().dirty());
     }
 
@@ -148,8 +151,7 @@ class ClosingTest {
         assertTrue(Widgets.first(dialog, Text.class, text -> text.getText().contains("Nothing is in the log"))
                 .isPresent());
         new ScreenPicture().take("close-case-refused");
-        fixture.robot().click(Widgets.button(dialog, "Cancel"));
-        fixture.robot().waitFor("no dialog", () -> dialog().isEmpty());
+        fixture.robot().clickUntil("no dialog", Widgets.button(dialog, "Cancel"), () -> dialog().isEmpty());
         assertNull(fixture.document().getClosing());
     }
 
@@ -180,8 +182,8 @@ class ClosingTest {
         day.selectAll();
         fixture.robot().type("2026-04-09");
         fixture.robot().waitFor("a day", () -> agree(dialog).isEnabled());
-        fixture.robot().click(agree(dialog));
-        fixture.robot().waitFor("the record in the case", () -> fixture.document().getClosing() != null);
+        fixture.robot().clickUntil("the record in the case", agree(dialog),
+                () -> fixture.document().getClosing() != null);
         assertEquals("2026-04-09", fixture.document().getClosing().getClosed());
     }
 }

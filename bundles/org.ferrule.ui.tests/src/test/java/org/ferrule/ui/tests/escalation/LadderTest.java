@@ -87,8 +87,9 @@ class LadderTest {
         StyledText words = Widgets.first(page(), StyledText.class, text -> text.getText().contains("orthogonal"))
                 .orElseThrow();
         assertTrue(words.isVisible());
-        fixture.robot().click(Widgets.button(page(), "Not so"));
-        fixture.robot().waitFor("a statement", () -> Optional.of(WireCheck.DENIED)
+        fixture.robot().clickUntil("a statement", Widgets.button(page(), "Not so"),
+                () -> fixture.document().getFacts().stream().anyMatch(stated -> !stated.isHolds()));
+        fixture.robot().waitFor("a plan that heeds it", () -> Optional.of(WireCheck.DENIED)
                 .equals(fixture.editor().live().shown().map(planned -> planned.plan().wireCheck())));
         assertTrue(fixture.plan().rungs().isEmpty());
         new ScreenPicture().take("ladder-no-wire");
@@ -137,8 +138,8 @@ class LadderTest {
         fixture.enter();
         assertTrue(log().isEmpty());
         fixture.robot().key(SWT.ESC);
-        fixture.robot().settle();
-        assertTrue(Widgets.all(page(), Button.class).anyMatch(button -> button.getText().startsWith("F")));
+        fixture.robot().waitFor("the buttons again",
+                () -> Widgets.all(page(), Button.class).anyMatch(button -> button.getText().startsWith("F")));
     }
 
     @Test

@@ -94,8 +94,8 @@ class NewDocumentsTest {
             replace(folder, "Fresh");
             replace(name, "mine");
             robot.waitFor("a name that will do", () -> Widgets.button(shell, "Finish").isEnabled());
-            robot.click(Widgets.button(shell, "Finish"));
-            robot.waitFor("the end of the wizard", () -> shell.isDisposed() || !shell.isVisible());
+            robot.clickUntil("the end of the wizard", Widgets.button(shell, "Finish"),
+                    () -> shell.isDisposed() || !shell.isVisible());
         } catch (AssertionError | RuntimeException e) {
             failure.set(e);
             wizard(title).ifPresent(Shell::close);

@@ -6,7 +6,6 @@ package org.ferrule.ui.tests.escalation;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -90,8 +89,7 @@ class ShelfSheetTest {
         Shell dialog = takeIn(sheet);
         assertEquals(0, table(dialog).getItemCount());
         assertFalse(take(dialog).isEnabled());
-        robot.click(Widgets.button(dialog, "Cancel"));
-        robot.waitFor("no dialog", () -> dialog().isEmpty());
+        robot.clickUntil("no dialog", Widgets.button(dialog, "Cancel"), () -> dialog().isEmpty());
         assertFalse(fixture.editor().session().dirty());
     }
 
@@ -102,10 +100,9 @@ class ShelfSheetTest {
                 + lot().getLot() + "," + lot().getExpiry() + "," + (before + 5) + "\nnew-item,N1,2029-01-31,2\n");
         Shell dialog = takeIn(sheet);
         assertEquals(id(), table(dialog).getItem(0).getText(1));
-        assertTrue(table(dialog).getItemCount() >= 2);
+        assertEquals(2, table(dialog).getItemCount());
         new ScreenPicture().take("shelf-import");
-        robot.click(take(dialog));
-        robot.waitFor("more units", () -> lot().getQuantity() == before + 5);
+        robot.clickUntil("more units", take(dialog), () -> lot().getQuantity() == before + 5);
         new ScreenPicture().take("shelf-imported");
         fixture.editor().session().undo();
         assertEquals(before, lot().getQuantity());

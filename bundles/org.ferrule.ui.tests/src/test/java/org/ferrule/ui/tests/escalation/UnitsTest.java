@@ -15,6 +15,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Table;
+import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.ferrule.model.UsedUnit;
 import org.ferrule.ui.escalation.form.CasePage;
 import org.ferrule.ui.tests.robot.ScreenPicture;
@@ -37,8 +38,10 @@ class UnitsTest {
         fixture.robot().waitFor("an entry", () -> fixture.document().getLog().size() == 1);
         fixture.waitForPlan();
         fixture.editor().setActivePage(CasePage.ID);
-        fixture.editor().reveal("log[0].units[0]");
         fixture.robot().settle();
+        FormToolkit.ensureVisible(Widgets.button(page(), "Add box"));
+        fixture.robot().settle();
+        table().select(0);
     }
 
     @AfterEach
@@ -68,8 +71,7 @@ class UnitsTest {
 
     @Test
     void aBoxThatWasNotOpenedIsRemovedAndUndoBringsItBack() {
-        fixture.robot().click(Widgets.button(page(), "Remove box"));
-        fixture.robot().waitFor("no box", () -> units().isEmpty());
+        fixture.robot().clickUntil("no box", Widgets.button(page(), "Remove box"), () -> units().isEmpty());
         assertEquals(0, table().getItemCount());
         fixture.editor().session().undo();
         fixture.robot().waitFor("the box", () -> units().size() == 1 && table().getItemCount() == 1);
@@ -77,10 +79,10 @@ class UnitsTest {
 
     @Test
     void aBoxThatWasOpenedBesideThePlanIsAddedAndNamed() {
-        fixture.robot().click(Widgets.button(page(), "Add box"));
-        fixture.robot().waitFor("a second box", () -> units().size() == 2);
+        fixture.robot().clickUntil("a second box", Widgets.button(page(), "Add box"), () -> units().size() == 2);
         assertEquals("balloon", units().get(1).getRole());
         Combo item = Widgets.labelled(page(), "Item", Combo.class);
+        FormToolkit.ensureVisible(item);
         item.setFocus();
         fixture.robot().waitFor("the focus", item::isFocusControl);
         fixture.robot().key(SWT.ARROW_DOWN);

@@ -28,6 +28,8 @@ public final class Robot {
     private static final long PATIENCE_FOR_JOBS_MS = 90_000;
     private static final long PATIENCE_FOR_OTHERS_MS = 120_000;
     private static final long PAUSE_MS = 10;
+    private static final int CLICKS = 4;
+    private static final long PATIENCE_FOR_CLICK_MS = 5_000;
 
     private final Display display = Display.getCurrent();
 
@@ -106,6 +108,18 @@ public final class Robot {
     public void click(Control control) {
         Point size = control.getSize();
         click(control, size.x / 2, size.y / 2);
+    }
+
+    /** Clicks until the condition holds: on a busy machine a posted click gets lost now and then. */
+    public void clickUntil(String what, Control control, BooleanSupplier condition) {
+        for (int i = 0; i < CLICKS && !condition.getAsBoolean() && !control.isDisposed(); i++) {
+            click(control);
+            long end = System.currentTimeMillis() + PATIENCE_FOR_CLICK_MS;
+            while (!condition.getAsBoolean() && System.currentTimeMillis() < end) {
+                work();
+            }
+        }
+        waitFor(what, condition);
     }
 
     /** Clicks at a place of the control. */

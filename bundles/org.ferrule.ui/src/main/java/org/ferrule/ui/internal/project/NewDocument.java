@@ -46,6 +46,8 @@ public class NewDocument extends Wizard implements INewWizard, IExecutableExtens
 
     @Override
     public boolean performFinish() {
+        // the page makes the file by what stands in its field
+        page.setFileName(page.getFileName());
         IFile file = page.createNewFile();
         if (file == null) {
             return false;
