@@ -90,7 +90,7 @@ class GrowthTest {
             robot.click(filter);
             robot.type(words);
             robot.pause(300);
-            robot.key(SWT.CR);
+            dialogs.close(shell, Widgets.button(shell, "OK"));
         });
     }
 

@@ -107,7 +107,7 @@ class RequiredTest {
             robot.click(filter);
             robot.type(words);
             robot.pause(300);
-            robot.key(SWT.CR);
+            dialogs.close(shell, Widgets.button(shell, "OK"));
         });
     }
 
@@ -193,7 +193,7 @@ class RequiredTest {
             robot.click(name);
             name.selectAll();
             robot.type(file.toString());
-            robot.key(SWT.CR);
+            dialogs.close(shell, Widgets.button(shell, "Save"));
         });
         robot.waitFor("the file", () -> Files.exists(file));
         String svg = Files.readString(file);
