@@ -67,7 +67,7 @@ final class DiameterSlider {
     void show(RequiredLanes next, Length diameter) {
         lanes = next;
         if (next != null) {
-            from = next.from();
+            from = STEP.times(next.from().thirdNanometres() / STEP.thirdNanometres());
             scale.setMaximum(steps(next.to()));
             put(diameter);
         }
