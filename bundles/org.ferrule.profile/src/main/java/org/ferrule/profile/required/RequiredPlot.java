@@ -43,12 +43,15 @@ public final class RequiredPlot {
     private static final double MOST_LANE_MM = 11;
     private static final double NAME_SHARE = 0.3;
     private static final double GAP_MM = 1.2;
+    /** A lower plot has no room for the note. */
+    private static final double NOTED_FROM_MM = 55;
 
     private final RequiredLanes lanes;
     private final Optional<Length> chosen;
     private final RequiredWords words;
     private final double widthMm;
     private final double heightMm;
+    private final boolean noted;
     private final TextStyle style;
     private final double laneMm;
     private final PlotArea area;
@@ -64,6 +67,7 @@ public final class RequiredPlot {
         this.chosen = chosen;
         this.words = new RequiredWords(lanes, words);
         this.widthMm = widthMm;
+        this.noted = heightMm >= NOTED_FROM_MM;
         this.style = TextStyle.ofPt(Math.max(6.5, Math.min(8, 6.5 + (widthMm - 80) / 80))).condensed();
         double top = MARGIN_MM + 3 * leading() + 1;
         double below = Axes.depthMm(style) + notesMm() + MARGIN_MM;
@@ -88,7 +92,8 @@ public final class RequiredPlot {
     }
 
     private List<String> notes() {
-        return TextLayout.standard().wrap(Printable.line(words.note()), style, widthMm - 2 * MARGIN_MM);
+        return !noted ? List.of()
+                : TextLayout.standard().wrap(Printable.line(words.note()), style, widthMm - 2 * MARGIN_MM);
     }
 
     private double notesMm() {

@@ -48,7 +48,7 @@ class ProfilePagesTest {
         assertTrue(Drawn.ids(pages.get(0)).contains("curve:balloon 0:outer"));
         String rest = pages.stream().flatMap(page -> Drawn.texts(page).stream()).reduce("", (a, b) -> a + " " + b);
         for (String part : List.of("Crossing profile", "First contact, alone, hub to hub",
-                "C in L1: stops where balloon",
+                "C in L1: stops at its balloon",
                 "Where outer diameters cross", "Sources", "No source is stated.")) {
             assertTrue(rest.contains(part), part + " is missing in " + rest);
         }
@@ -59,7 +59,7 @@ class ProfilePagesTest {
         List<Picture> pages = pages(8);
         List<String> texts = pages.stream().flatMap(page -> Drawn.texts(page).stream()).toList();
         assertEquals(1, texts.stream().filter("Sources"::equals).count());
-        assertTrue(String.join(" ", texts).contains("H in L1: stops where"), texts.toString());
+        assertTrue(String.join(" ", texts).contains("H in L1: stops at its"), texts.toString());
     }
 
     private static List<Picture> pages(int devices) {

@@ -34,7 +34,7 @@ public final class CompareProfiles extends Action {
 
     /** Creates the action. */
     public CompareProfiles(Supplier<List<DeviceReference>> devices) {
-        super("Compare profiles");
+        super("&Compare profiles");
         this.devices = devices;
         setToolTipText("Show these devices over each other along their length");
     }

@@ -23,6 +23,8 @@ final class Focused extends Expression {
     @Override
     public void collectExpressionInfo(ExpressionInfo info) {
         info.addVariableNameAccess(ISources.ACTIVE_FOCUS_CONTROL_NAME);
+        info.addVariableNameAccess(ISources.ACTIVE_SITE_NAME);
+        info.addVariableNameAccess(ISources.ACTIVE_CURRENT_SELECTION_NAME);
     }
 
     @Override

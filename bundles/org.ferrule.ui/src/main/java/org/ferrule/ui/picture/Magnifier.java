@@ -4,7 +4,14 @@
  */
 package org.ferrule.ui.picture;
 
+import java.util.ArrayList;
+import java.util.List;
+
 import org.eclipse.swt.graphics.Rectangle;
+import org.ferrule.picture.Box;
+import org.ferrule.picture.Element;
+import org.ferrule.picture.Frame;
+import org.ferrule.picture.Group;
 import org.ferrule.picture.Picture;
 import org.ferrule.picture.Point;
 import org.ferrule.picture.Transform;
@@ -25,10 +32,29 @@ final class Magnifier implements PictureZoom {
         return view.toRoom(picture, room.width, room.height);
     }
 
-    /** How many pixels a millimetre of the picture has while the whole is seen. */
-    double wholeScale(Picture picture) {
+    /**
+     * What is seen, in the size in which the whole would be seen, cut off where the canvas ends.
+     *
+     * @param over what is painted over the picture
+     */
+    Picture seen(Picture picture, List<Element> over) {
+        List<Element> elements = new ArrayList<>(picture.elements());
+        elements.addAll(over);
+        if (!isZoomed()) {
+            return new Picture(picture.widthMm(), picture.heightMm(), picture.title(), picture.description(), elements);
+        }
         Rectangle room = canvas.getClientArea();
-        return PictureView.WHOLE.scale(picture, room.width, room.height);
+        double pixelsPerMm = PictureView.WHOLE.scale(picture, room.width, room.height);
+        Box paper = new Box(0, 0, room.width / pixelsPerMm, room.height / pixelsPerMm);
+        Transform toPaper = toScreen(picture).then(Transform.scaling(1 / pixelsPerMm, 1 / pixelsPerMm));
+        Group inner = new Group(Frame.PLAIN.withTransform(toPaper), elements);
+        return new Picture(paper.widthMm(), paper.heightMm(), picture.title(), picture.description(),
+                List.of(new Group(Frame.PLAIN.clippedTo(paper), List.of(inner))));
+    }
+
+    /** Another picture is shown as a whole. */
+    void forget() {
+        view = PictureView.WHOLE;
     }
 
     @Override

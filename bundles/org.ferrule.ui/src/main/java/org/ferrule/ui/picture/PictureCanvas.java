@@ -25,8 +25,6 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import org.ferrule.picture.Box;
-import org.ferrule.picture.Element;
-import org.ferrule.picture.Frame;
 import org.ferrule.picture.Group;
 import org.ferrule.picture.Ink;
 import org.ferrule.picture.Path;
@@ -47,12 +45,11 @@ public final class PictureCanvas extends Canvas {
     private static final TextStyle LIKE_SYSTEM = TextStyle.ofPt(8);
     private static final double LEAST_MM = 10;
     private static final double NEAR_PIXELS = 3;
-    private static final int HIGHLIGHT_ALPHA = 110;
-    private static final int OPAQUE = 255;
-    private static final int HIGHLIGHT_PIXELS = 4;
+    private static final double LEAST_PAN = 40;
 
     private final TextFonts fonts;
     private final List<Consumer<List<String>>> clickListeners = new ArrayList<>();
+    private final Highlight highlight = new Highlight();
     private final Magnifier magnifier = new Magnifier(this);
     private PictureZoom zoom = magnifier;
     private PictureCursor cursor = new PictureCursor(any -> Optional.empty());
@@ -60,7 +57,6 @@ public final class PictureCanvas extends Canvas {
     private PictureMaker maker;
     private Picture picture;
     private Transform toScreen = Transform.IDENTITY;
-    private String highlighted;
     private String message = "";
     private Predicate<Event> taker = event -> false;
 
@@ -150,7 +146,7 @@ public final class PictureCanvas extends Canvas {
     }
 
     void putCursor(int x, int y) {
-        if (picture != null && cursor.putAt(toScreen.inverse().apply(new Point(x, y)))) {
+        if (picture != null && cursor.putAt(toPicture(x, y))) {
             redraw();
         }
     }
@@ -158,8 +154,10 @@ public final class PictureCanvas extends Canvas {
     /** Moves the cursor; what is shown follows when the cursor would leave it. */
     boolean stepCursor(int steps, boolean large) {
         boolean moved = cursor.step(steps, large);
-        if (moved && cursor.outsideMm() != 0) {
-            zoom.pan((int) Math.round(-2 * cursor.outsideMm() * toScreen.scale()), 0);
+        double outside = cursor.outsideMm() * toScreen.scale();
+        if (outside != 0) {
+            zoom.pan((int) -Math.copySign(Math.max(LEAST_PAN, 2 * Math.abs(outside)), outside), 0);
+            cursor.keepInside();
         }
         redraw();
         return moved;
@@ -178,24 +176,8 @@ public final class PictureCanvas extends Canvas {
 
     /** Returns what is seen, as it is seen, to be copied or saved. */
     Optional<SeenPicture> seen() {
-        return picture().map(shown -> new SeenPicture(asSeen(shown), owner.get(), OffsetDateTime.now()));
-    }
-
-    /** In the size in which the whole would be seen, cut off where the canvas ends. */
-    private Picture asSeen(Picture shown) {
-        List<Element> elements = new ArrayList<>(shown.elements());
-        elements.addAll(cursor.elements());
-        if (!magnifier.isZoomed()) {
-            return new Picture(shown.widthMm(), shown.heightMm(), shown.title(), shown.description(), elements);
-        }
-        double pixelsPerMm = magnifier.wholeScale(shown);
-        Rectangle room = getClientArea();
-        Box paper = new Box(0, 0, room.width / pixelsPerMm, room.height / pixelsPerMm);
-        Group inner = new Group(
-                Frame.PLAIN.withTransform(toScreen.then(Transform.scaling(1 / pixelsPerMm, 1 / pixelsPerMm))),
-                elements);
-        return new Picture(paper.widthMm(), paper.heightMm(), shown.title(), shown.description(),
-                List.of(new Group(Frame.PLAIN.clippedTo(paper), List.of(inner))));
+        return picture().map(shown -> new SeenPicture(magnifier.seen(shown, cursor.elements()), owner.get(),
+                OffsetDateTime.now()));
     }
 
     /** Lays the picture out anew, as after a change of what it is made of. */
@@ -210,8 +192,7 @@ public final class PictureCanvas extends Canvas {
 
     /** Emphasizes the groups with the name; null emphasizes none. */
     public void highlight(String id) {
-        if (!Objects.equals(id, highlighted)) {
-            highlighted = id;
+        if (highlight.change(id)) {
             redraw();
         }
     }
@@ -226,7 +207,7 @@ public final class PictureCanvas extends Canvas {
         if (picture == null) {
             return List.of();
         }
-        return picture.groupsAt(toScreen.inverse().apply(new Point(x, y)), NEAR_PIXELS / toScreen.scale());
+        return picture.groupsAt(toPicture(x, y), NEAR_PIXELS / toScreen.scale());
     }
 
     /** Returns the place of the picture at a place of the canvas, in millimetres. */
@@ -236,7 +217,8 @@ public final class PictureCanvas extends Canvas {
 
     /** Returns where on the canvas the groups with the name lie. */
     public Optional<Rectangle> boundsOf(String id) {
-        return outlines(id).stream().map(Path::bounds).reduce(Box::union)
+        return picture().stream().flatMap(shown -> Highlight.outlines(shown, id, toScreen).stream()).map(Path::bounds)
+                .reduce(Box::union)
                 .map(box -> new Rectangle((int) Math.floor(box.xMm()), (int) Math.floor(box.yMm()),
                         (int) Math.ceil(box.widthMm()), (int) Math.ceil(box.heightMm())));
     }
@@ -247,18 +229,17 @@ public final class PictureCanvas extends Canvas {
         return new org.eclipse.swt.graphics.Point((int) Math.round(shown.xMm()), (int) Math.round(shown.yMm()));
     }
 
-    private List<Path> outlines(String id) {
-        return picture == null ? List.of()
-                : Outlines.of(picture, id).stream().map(path -> path.transformed(toScreen)).toList();
-    }
-
     private void lay() {
         Rectangle room = getClientArea();
         if (maker == null || room.width <= 0 || room.height <= 0) {
             return;
         }
         double natural = fonts.pixelsPerMmFor(LIKE_SYSTEM);
+        String before = picture == null ? "" : picture.title();
         picture = maker.make(Math.max(LEAST_MM, room.width / natural), Math.max(LEAST_MM, room.height / natural));
+        if (!picture.title().equals(before)) {
+            magnifier.forget();
+        }
         toScreen = magnifier.toScreen(picture);
         cursor.laid(picture);
         redraw();
@@ -271,7 +252,7 @@ public final class PictureCanvas extends Canvas {
             paintMessage(gc);
         } else {
             new GcPainter(gc, fonts, toScreen).paint(picture.elements());
-            paintHighlight(gc);
+            highlight.paint(gc, picture, toScreen);
             new GcPainter(gc, fonts, toScreen).paint(cursor.elements());
         }
         paintFocus(gc);
@@ -292,22 +273,6 @@ public final class PictureCanvas extends Canvas {
         gc.setForeground(ScreenInks.color(Ink.MUTED));
         org.eclipse.swt.graphics.Point size = gc.textExtent(message);
         gc.drawText(message, (room.width - size.x) / 2, (room.height - size.y) / 2, SWT.DRAW_TRANSPARENT);
-    }
-
-    private void paintHighlight(GC gc) {
-        if (highlighted == null) {
-            return;
-        }
-        gc.setForeground(getDisplay().getSystemColor(SWT.COLOR_LIST_SELECTION));
-        gc.setLineWidth(HIGHLIGHT_PIXELS);
-        gc.setLineStyle(SWT.LINE_SOLID);
-        gc.setAlpha(HIGHLIGHT_ALPHA);
-        outlines(highlighted).forEach(outline -> {
-            org.eclipse.swt.graphics.Path path = ScreenPath.of(gc.getDevice(), outline);
-            gc.drawPath(path);
-            path.dispose();
-        });
-        gc.setAlpha(OPAQUE);
     }
 
     private void hover(Event event) {

@@ -27,6 +27,7 @@ final class PictureCursor {
     private static final TextStyle LETTERING = TextStyle.ofPt(7.5);
     private static final double PADDING_MM = 1.2;
     private static final double LINE_MM = 0.3;
+    private static final double ROUNDING_MM = 1e-6;
 
     private final List<Consumer<OptionalDouble>> listeners = new ArrayList<>();
     private final Function<Picture, Optional<PictureRuler>> rulers;
@@ -82,7 +83,18 @@ final class PictureCursor {
         }
         Box area = ruler.get().area();
         double x = ruler.get().xMm(value.getAsDouble());
-        return x < area.xMm() ? x - area.xMm() : Math.max(0, x - area.rightMm());
+        if (x < area.xMm() - ROUNDING_MM) {
+            return x - area.xMm();
+        }
+        return x > area.rightMm() + ROUNDING_MM ? x - area.rightMm() : 0;
+    }
+
+    /** Puts the cursor at the edge of what can be seen, if it lies beyond. */
+    void keepInside() {
+        if (outsideMm() != 0) {
+            Box area = ruler.get().area();
+            put(OptionalDouble.of(ruler.get().valueAt(outsideMm() < 0 ? area.xMm() : area.rightMm())));
+        }
     }
 
     /** The x of the picture at which the cursor stands. */

@@ -101,7 +101,9 @@ final class PictureKeys {
         }
         if (dragged == null && Math.hypot(event.x - pressed.x, event.y - pressed.y) >= DRAG_PIXELS) {
             dragged = pressed;
-            canvas.setCursor(canvas.getDisplay().getSystemCursor(SWT.CURSOR_SIZEALL));
+            if (canvas.zoom().isZoomed()) {
+                canvas.setCursor(canvas.getDisplay().getSystemCursor(SWT.CURSOR_SIZEALL));
+            }
         }
         if (dragged != null) {
             canvas.zoom().pan(event.x - dragged.x, event.y - dragged.y);
@@ -113,8 +115,10 @@ final class PictureKeys {
         if (pressed != null && dragged == null) {
             canvas.putCursor(event.x, event.y);
         }
+        if (dragged != null && canvas.zoom().isZoomed()) {
+            canvas.setCursor(null);
+        }
         pressed = null;
         dragged = null;
-        canvas.setCursor(null);
     }
 }

@@ -102,7 +102,8 @@ final class SavePictureDialog extends TitleAreaDialog {
     private void createCaption(Composite area) {
         captioned = new Button(area, SWT.CHECK);
         captioned.setText("With &title, sources, rule set and date below the picture");
-        captioned.setSelection(true);
+        captioned.setSelection(!seen.owner().complete());
+        captioned.setEnabled(!seen.owner().complete());
         GridDataFactory.swtDefaults().span(3, 1).applyTo(captioned);
     }
 

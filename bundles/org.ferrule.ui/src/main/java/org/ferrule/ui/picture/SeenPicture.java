@@ -48,7 +48,7 @@ record SeenPicture(Picture picture, PictureOwner owner, OffsetDateTime seen) {
 
     /** Exports the picture, with the words that go with it below it if wished. */
     byte[] export(PictureExporter exporter, boolean captioned) throws IOException {
-        return exporter.export(captioned ? caption().below(picture) : picture, info());
+        return exporter.export(captioned && !owner.complete() ? caption().below(picture) : picture, info());
     }
 
     /** The words that go with it. */

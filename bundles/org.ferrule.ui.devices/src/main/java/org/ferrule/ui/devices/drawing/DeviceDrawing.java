@@ -88,8 +88,8 @@ public final class DeviceDrawing {
         }
         DeviceParts parts = asDevice(shown);
         String name = Stream.of(parts.getName(), shown.getId()).filter(Objects::nonNull).findFirst().orElse("");
-        return PictureOwner.of(Caption.of(name, "Library: " + session.file().getName(), rules.get().words()),
-                session.file().getParent());
+        return PictureOwner.of(Caption.of(name, "Library: " + session.file().getName(), rules.get().words()))
+                .in(session.file().getParent());
     }
 
     /** Shows a device or a line as it stands now; null shows nothing. */

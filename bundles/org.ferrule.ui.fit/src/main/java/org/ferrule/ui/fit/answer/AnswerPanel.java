@@ -74,8 +74,8 @@ public final class AnswerPanel {
         }
         RuleSet rules = pair.question().rules();
         String revision = rules.revision().isEmpty() ? "" : ", rev. " + rules.revision();
-        return new PictureOwner(Caption.of(title.getText(), "Rule set: " + rules.title() + revision,
-                "The instructions for use and the judgement of the operator decide."), Optional.empty());
+        return PictureOwner.of(Caption.of(title.getText(), "Rule set: " + rules.title() + revision,
+                "The instructions for use and the judgement of the operator decide."));
     }
 
     private void turn() {

@@ -21,6 +21,7 @@ import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.swt.widgets.ToolItem;
 import org.ferrule.picture.Picture;
 import org.ferrule.ui.picture.PictureCanvas;
+import org.ferrule.ui.picture.PictureOwner;
 
 /** Shows one page at a time, as a whole or as wide as there is room. Page Up and Page Down turn the pages. */
 public final class PageBrowser {
@@ -60,6 +61,7 @@ public final class PageBrowser {
         canvas = new PictureCanvas(scroller);
         scroller.setContent(canvas);
         scroller.addListener(SWT.Resize, event -> lay());
+        canvas.ownedBy(() -> PictureOwner.PAGE);
         canvas.addListener(SWT.KeyDown, this::key);
         bar.addListener(SWT.KeyDown, this::key);
     }

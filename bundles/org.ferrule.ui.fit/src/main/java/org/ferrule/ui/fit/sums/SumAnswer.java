@@ -47,7 +47,7 @@ public final class SumAnswer {
     /** The picture leaves the program with the value, and what it rests on. */
     private PictureOwner owner() {
         String[] lines = text.getText().split("\n", 2);
-        return new PictureOwner(Caption.of(lines[0], lines.length > 1 ? lines[1].strip() : ""), Optional.empty());
+        return PictureOwner.of(Caption.of(lines[0], lines.length > 1 ? lines[1].strip() : ""));
     }
 
     /** Shows the answer. */

@@ -17,6 +17,7 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.IMemento;
 import org.ferrule.profile.Landmark;
 import org.ferrule.profile.ProfileComparison;
 import org.ferrule.profile.words.ProfileWords;
@@ -30,8 +31,11 @@ final class CompareForm {
             Landmark.of(Landmark.Kind.LARGEST_PART), new Landmark(Landmark.Kind.RIGID_END, 1),
             new Landmark(Landmark.Kind.RIGID_END, 2));
     private static final int MOST_LUMENS = 6;
+    private static final String BANDS = "bands";
+    private static final String LUMENS = "lumens";
 
     private final Runnable changed;
+    private final BiConsumer<Boolean, Boolean> drawn;
     private final DeviceChoice devices;
     private final DeviceChoice lumens;
     private final Combo landmark;
@@ -50,6 +54,7 @@ final class CompareForm {
      */
     CompareForm(Composite parent, Runnable changed, BiConsumer<Boolean, Boolean> drawn) {
         this.changed = changed;
+        this.drawn = drawn;
         devices = new DeviceChoice(parent, "Devices", any -> true, ProfileWords::letter, ProfileComparison.MOST,
                 this::changed);
         Composite pairs = new Composite(parent, SWT.NONE);
@@ -119,6 +124,19 @@ final class CompareForm {
         }
         rules.select(Math.max(0, paths.indexOf(request.rules())));
         showing = false;
+    }
+
+    /** Keeps what is drawn for the next start. */
+    void saveDrawing(IMemento memento) {
+        memento.putBoolean(BANDS, bands.getSelection());
+        memento.putBoolean(LUMENS, inner.getSelection());
+    }
+
+    /** Draws what was drawn before; bands and lumens where nothing is kept. */
+    void restoreDrawing(IMemento memento) {
+        bands.setSelection(!Boolean.FALSE.equals(memento.getBoolean(BANDS)));
+        inner.setSelection(!Boolean.FALSE.equals(memento.getBoolean(LUMENS)));
+        drawn.accept(bands.getSelection(), inner.getSelection());
     }
 
     /** Returns what is filled in. */

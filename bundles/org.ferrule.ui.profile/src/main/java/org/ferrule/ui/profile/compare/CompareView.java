@@ -25,7 +25,6 @@ import org.eclipse.ui.IViewSite;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.actions.ActionFactory;
 import org.eclipse.ui.part.ViewPart;
-import org.ferrule.picture.Caption;
 import org.ferrule.profile.ProfileComparison;
 import org.ferrule.ui.Services;
 import org.ferrule.ui.document.DeviceReference;
@@ -49,6 +48,7 @@ public final class CompareView extends ViewPart {
     private final Consumer<IFile> follower = this::fileChanged;
     private final Runnable unitsChanged = this::unitsChanged;
     private CompareRequest request = CompareRequest.EMPTY;
+    private Optional<IMemento> restored = Optional.empty();
     private String restoredProject = "";
     private ProjectDevices devices = ProjectDevices.NONE;
     private Compared shown = new Compared(Optional.empty(), "", List.of());
@@ -65,6 +65,7 @@ public final class CompareView extends ViewPart {
         super.init(site, memento);
         if (memento != null) {
             request = CompareRequest.restore(memento);
+            restored = Optional.of(memento);
             restoredProject = Optional.ofNullable(memento.getString(PROJECT)).orElse("");
         }
     }
@@ -72,6 +73,7 @@ public final class CompareView extends ViewPart {
     @Override
     public void saveState(IMemento memento) {
         request.save(memento);
+        form.saveDrawing(memento);
         projects.chosen().ifPresent(project -> memento.putString(PROJECT, project.getName()));
     }
 
@@ -86,6 +88,7 @@ public final class CompareView extends ViewPart {
         parts.setWeights(WEIGHTS);
         parts.addListener(SWT.Resize, event -> turn());
         plot.canvas().ownedBy(this::owner);
+        restored.ifPresent(form::restoreDrawing);
         plot.clear(Compared.FIRST);
         work = new LatestWork(parts, "Compare profiles");
         reading = new ProjectReading(parent.getDisplay(), this::offer);
@@ -210,16 +213,8 @@ public final class CompareView extends ViewPart {
 
     /** What is told below the plot when it leaves the program. */
     private PictureOwner owner() {
-        return shown.comparison().map(comparison -> PictureOwner.of(caption(comparison),
-                projects.chosen().orElse(null))).orElse(PictureOwner.UNKNOWN);
-    }
-
-    private Caption caption(ProfileComparison comparison) {
-        String names = String.join(", ", comparison.devices().stream().map(device -> device.name()).toList());
-        String revision = comparison.rules().revision().isEmpty() ? "" : ", rev. " + comparison.rules().revision();
-        return Caption.of("Profiles compared: " + names, "Libraries: " + String.join(", ", shown.libraries()),
-                "Rule set: " + comparison.rules().title() + revision,
-                ComparePlot.words().phrases().get("page.caution"));
+        PictureOwner owner = shown.comparison().isEmpty() ? PictureOwner.UNKNOWN : PictureOwner.of(shown.caption());
+        return projects.chosen().map(owner::in).orElse(owner);
     }
 
     /** Returns what is compared. */

@@ -21,8 +21,10 @@ import org.ferrule.fit.passage.ReadDevice;
 import org.ferrule.fit.rules.FigureClass;
 import org.ferrule.fit.rules.RuleSet;
 import org.ferrule.fit.rules.RuleSetException;
+import org.ferrule.picture.Caption;
 import org.ferrule.profile.LumenLine;
 import org.ferrule.profile.ProfileComparison;
+import org.ferrule.profile.ProfiledDevice;
 import org.ferrule.quantity.Dimension;
 import org.ferrule.ui.fit.passage.ProjectDevices;
 
@@ -49,6 +51,17 @@ public record Compared(Optional<ProfileComparison> comparison, String problem, L
         } catch (ReferenceException | RuleSetException | IllegalArgumentException e) {
             return problem(e.getMessage());
         }
+    }
+
+    /** What is told below a plot when it leaves the program; nothing where there is no comparison. */
+    Caption caption() {
+        return comparison.map(found -> {
+            String names = String.join(", ", found.devices().stream().map(ProfiledDevice::name).toList());
+            String revision = found.rules().revision().isEmpty() ? "" : ", rev. " + found.rules().revision();
+            return Caption.of("Profiles compared: " + names, "Libraries: " + String.join(", ", libraries),
+                    "Rule set: " + found.rules().title() + revision,
+                    ComparePlot.words().phrases().get("page.caution"));
+        }).orElse(Caption.NONE);
     }
 
     private static Compared problem(String words) {

@@ -144,8 +144,9 @@ public final class GrowthView extends FollowingView {
     private PictureOwner owner() {
         String libraries = found().stream().map(CataloguedDevice::library).distinct().sorted()
                 .collect(Collectors.joining(", "));
-        return PictureOwner.of(Caption.of("", words().phrases().fill("page.libraries", libraries),
-                words().phrases().get("growth.caption")), project().orElse(null));
+        PictureOwner owner = PictureOwner.of(Caption.of("", words().phrases().fill("page.libraries", libraries),
+                words().phrases().get("growth.caption")));
+        return project().map(owner::in).orElse(owner);
     }
 
     /** Returns where the curves are shown. */

@@ -24,7 +24,7 @@ final class DiameterSlider {
 
     private static final Length STEP = Length.of("1", LengthUnit.MICROMETRE);
     private static final int PAGE = 10;
-    private static final int WORDS_HEIGHT = 3;
+    private static final int WORDS_HEIGHT = 2;
 
     private final Scale scale;
     private final Label words;
@@ -67,7 +67,7 @@ final class DiameterSlider {
     void show(RequiredLanes next, Length diameter) {
         lanes = next;
         if (next != null) {
-            from = next.from();
+            from = STEP.times(next.from().thirdNanometres() / STEP.thirdNanometres());
             scale.setMaximum(steps(next.to()));
             put(diameter);
         }

@@ -19,6 +19,7 @@ import org.eclipse.swt.widgets.Scale;
 import org.eclipse.ui.IMemento;
 import org.ferrule.engine.extension.Extensions;
 import org.ferrule.fit.check.FitCheck;
+import org.ferrule.fit.rules.RuleSet;
 import org.ferrule.picture.Caption;
 import org.ferrule.profile.required.RequiredLanes;
 import org.ferrule.profile.required.RequiredPlot;
@@ -149,10 +150,15 @@ public final class RequiredView extends FollowingView {
     }
 
     private PictureOwner owner() {
-        return answer.rules().map(rules -> PictureOwner.of(Caption.of("",
-                words().phrases().fill("page.rules", rules.revision().isEmpty() ? rules.title()
-                        : words().phrases().fill("page.edition", rules.title(), rules.revision())),
-                words().phrases().get("page.caution")), project().orElse(null))).orElse(PictureOwner.UNKNOWN);
+        PictureOwner owner = answer.rules().map(rules -> PictureOwner.of(caption(rules)))
+                .orElse(PictureOwner.UNKNOWN);
+        return project().map(owner::in).orElse(owner);
+    }
+
+    private static Caption caption(RuleSet rules) {
+        String edition = rules.revision().isEmpty() ? rules.title()
+                : words().phrases().fill("page.edition", rules.title(), rules.revision());
+        return Caption.of("", words().phrases().fill("page.rules", edition), words().phrases().get("page.caution"));
     }
 
     /** Returns where verdicts are shown along the diameter. */

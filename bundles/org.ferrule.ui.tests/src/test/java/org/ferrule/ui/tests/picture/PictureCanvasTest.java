@@ -22,6 +22,7 @@ import org.eclipse.swt.dnd.ImageTransfer;
 import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
@@ -171,7 +172,7 @@ class PictureCanvasTest {
             name.selectAll();
             robot.type(file);
             more.in(shell);
-            robot.click(Widgets.button(shell, "Save"));
+            dialogs.close(shell, Widgets.button(shell, "Save"));
         });
     }
 
@@ -201,35 +202,41 @@ class PictureCanvasTest {
         assertTrue(Files.exists(folder.resolve("sum.png")));
     }
 
+    /** A folder that is not empty cannot be replaced, whoever runs the test. */
     @Test
-    void fileThatCannotBeReplacedStaysAsItWas(@TempDir Path folder) throws IOException {
-        Path file = folder.resolve("sum.svg");
+    void whatCannotBeReplacedStaysAsItWas(@TempDir Path folder) throws IOException {
+        Path inside = Files.createDirectory(folder.resolve("sum.svg")).resolve("theirs");
         byte[] before = "theirs".getBytes(StandardCharsets.UTF_8);
-        Files.write(file, before);
-        assertTrue(file.toFile().setWritable(false));
-        String[] told = new String[1];
+        Files.write(inside, before);
         dialogs.open(() -> dialogs.menu(canvas, 's'), TITLE, shell -> {
             Text name = Widgets.labelled(shell, "File", Text.class);
             robot.click(name);
             name.selectAll();
-            robot.type(file.toString());
-            answerYes(shell);
-            robot.click(Widgets.button(shell, "Save"));
-            robot.settle();
-            told[0] = Widgets.all(shell, Text.class).map(Text::getText).filter(t -> t.contains("could not be saved"))
-                    .findFirst().orElse("");
-            robot.click(Widgets.button(shell, "Cancel"));
+            robot.type(inside.getParent().toString());
+            answerYes(shell, 30);
+            robot.key(SWT.CR);
+            robot.waitFor("the refusal", () -> !refusal(shell).isEmpty());
+            new ScreenPicture().take("save-picture-refused");
+            dialogs.close(shell, Widgets.button(shell, "Cancel"));
         });
-        assertArrayEquals(before, Files.readAllBytes(file));
-        assertFalse(told[0].isEmpty(), "it is told in the dialog");
+        assertArrayEquals(before, Files.readAllBytes(inside));
         assertEquals(1, folder.toFile().list().length, "nothing is left beside it");
     }
 
-    /** The question whether the file may be replaced lies over the dialog. */
-    private void answerYes(Shell dialog) {
-        dialog.getDisplay().timerExec(800, () -> Stream.of(dialog.getShells())
-                .flatMap(shell -> Widgets.first(shell, org.eclipse.swt.widgets.Button.class,
-                        button -> button.getText().replace("&", "").equals("Yes")).stream())
-                .findFirst().ifPresent(robot::click));
+    private static String refusal(Shell shell) {
+        return Widgets.all(shell, Text.class).map(Text::getText).filter(t -> t.contains("could not be saved"))
+                .findFirst().orElse("");
+    }
+
+    /** The question whether the file may be replaced lies over the dialog; it is answered until it is gone. */
+    private void answerYes(Shell dialog, int patience) {
+        dialog.getDisplay().timerExec(300, () -> {
+            if (!dialog.isDisposed() && refusal(dialog).isEmpty() && patience > 0) {
+                answerYes(dialog, patience - 1);
+                Stream.of(dialog.getShells()).flatMap(shell -> Widgets.first(shell, Button.class,
+                        button -> button.getText().replace("&", "").equals("Yes")).stream()).findFirst()
+                        .ifPresent(robot::click);
+            }
+        });
     }
 }

@@ -107,7 +107,7 @@ class CompareTest {
             robot.click(filter);
             robot.type(words);
             robot.pause(300);
-            robot.key(SWT.CR);
+            dialogs.close(shell, Widgets.button(shell, "OK"));
         });
     }
 
@@ -219,7 +219,7 @@ class CompareTest {
             name.selectAll();
             robot.type(file.toString());
             new ScreenPicture().take("compare-save");
-            robot.click(Widgets.button(shell, "Save"));
+            dialogs.close(shell, Widgets.button(shell, "Save"));
         });
         String svg = Files.readString(file);
         assertTrue(svg.contains("Libraries: " + LIBRARY), svg);
@@ -259,5 +259,19 @@ class CompareTest {
         robot.key(SWT.DEL);
         robot.waitFor("too few", () -> view.comparison().isEmpty());
         assertFalse(Stream.of(devices.getItems()).anyMatch(item -> item.getText().contains("Non-compliant")));
+    }
+
+    @Test
+    void menuOfALibraryAddsADevice() throws CoreException {
+        DocumentEditor editor = (DocumentEditor) IDE.openEditor(EditorFixture.page(), project.getFile(LIBRARY));
+        robot.settle();
+        Table devices = Widgets.first(editor.getActivePageInstance().getPartControl().getParent(), Table.class,
+                Table::getHeaderVisible).orElseThrow();
+        robot.waitFor("devices", () -> devices.getItemCount() > 5);
+        robot.click(devices, 40, devices.getItem(4).getBounds().y + 6);
+        String id = devices.getItem(4).getText(0);
+        dialogs.menu(devices, 'c');
+        robot.waitFor("three devices", () -> view.comparison().filter(c -> c.devices().size() == 3).isPresent());
+        assertEquals(id, view.comparison().orElseThrow().devices().get(2).id());
     }
 }

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.core.resources.IProject;
@@ -62,6 +63,7 @@ class GrowthTest {
         robot = new Robot();
         dialogs = new Dialogs(robot);
         robot.waitForJobs();
+        clear();
         add("semi-compliant balloon 3.00");
         add("non-compliant balloon 3.00");
         add("twin-layer balloon 3.00");
@@ -82,6 +84,19 @@ class GrowthTest {
         return view.canvas().getShell();
     }
 
+    /** The view remembers what was chosen, even when it was closed. */
+    private void clear() {
+        Widgets.all(body(), Table.class).filter(t -> t.isVisible() && !t.getHeaderVisible()).toList()
+                .forEach(table -> {
+                    robot.waitFor("the devices of the project", () -> Stream.of(table.getItems())
+                            .noneMatch(item -> item.getText().endsWith("(not there)")));
+                    table.setFocus();
+                    table.selectAll();
+                    robot.key(SWT.DEL);
+                    robot.waitFor("nothing chosen", () -> table.getItemCount() == 0);
+                });
+    }
+
     private void add(String words) {
         Button button = Widgets.first(body(), Button.class, b -> b.getText().equals("Add...") && b.isVisible())
                 .orElseThrow();
@@ -90,7 +105,7 @@ class GrowthTest {
             robot.click(filter);
             robot.type(words);
             robot.pause(300);
-            robot.key(SWT.CR);
+            dialogs.close(shell, Widgets.button(shell, "OK"));
         });
     }
 

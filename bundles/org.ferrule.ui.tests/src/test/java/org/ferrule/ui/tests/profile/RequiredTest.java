@@ -12,6 +12,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 
 import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.core.resources.IFile;
@@ -25,6 +26,7 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Scale;
+import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
@@ -68,6 +70,7 @@ class RequiredTest {
         robot = new Robot();
         dialogs = new Dialogs(robot);
         robot.waitForJobs();
+        clear();
         add(0, "Device", "non-compliant balloon 5.00");
         add(1, "Partners", "inner catheter 4 fr");
         add(1, "Partners", "inner catheter 5 fr");
@@ -91,6 +94,19 @@ class RequiredTest {
         return view.canvas().getShell();
     }
 
+    /** The view remembers what was chosen, even when it was closed. */
+    private void clear() {
+        Widgets.all(body(), Table.class).filter(t -> t.isVisible() && !t.getHeaderVisible()).toList()
+                .forEach(table -> {
+                    robot.waitFor("the devices of the project", () -> Stream.of(table.getItems())
+                            .noneMatch(item -> item.getText().endsWith("(not there)")));
+                    table.setFocus();
+                    table.selectAll();
+                    robot.key(SWT.DEL);
+                    robot.waitFor("nothing chosen", () -> table.getItemCount() == 0);
+                });
+    }
+
     private String title() {
         return view.canvas().picture().map(picture -> picture.title()).orElse("");
     }
@@ -107,7 +123,7 @@ class RequiredTest {
             robot.click(filter);
             robot.type(words);
             robot.pause(300);
-            robot.key(SWT.CR);
+            dialogs.close(shell, Widgets.button(shell, "OK"));
         });
     }
 
@@ -153,7 +169,8 @@ class RequiredTest {
     void tellsWhatDecides() {
         CTabFolder folder = Widgets.first(body(), CTabFolder.class,
                 f -> f.getItemCount() == 2 && f.getItem(1).getText().equals("What decides")).orElseThrow();
-        robot.click(folder, folder.getItem(1).getBounds().x + 20, folder.getItem(1).getBounds().y + 8);
+        folder.setFocus();
+        robot.key(SWT.ARROW_RIGHT);
         robot.waitFor("bars", () -> view.bars().isVisible() && view.bars().boundsOf("bar:0").isPresent());
         robot.settle();
         new ScreenPicture().take("required-decides");
@@ -193,7 +210,7 @@ class RequiredTest {
             robot.click(name);
             name.selectAll();
             robot.type(file.toString());
-            robot.key(SWT.CR);
+            dialogs.close(shell, Widgets.button(shell, "Save"));
         });
         robot.waitFor("the file", () -> Files.exists(file));
         String svg = Files.readString(file);

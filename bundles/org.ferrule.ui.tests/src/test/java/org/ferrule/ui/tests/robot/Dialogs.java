@@ -5,9 +5,12 @@
 
 package org.ferrule.ui.tests.robot;
 
+import static org.junit.jupiter.api.Assertions.fail;
+
 import java.util.stream.Stream;
 
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
@@ -18,6 +21,8 @@ public final class Dialogs {
 
     private static final int PAUSE_MS = 100;
     private static final int PATIENCE = 150;
+    private static final int PRESSES = 5;
+    private static final int PRESS_MS = 1500;
 
     /** What is done in a dialog. */
     @FunctionalInterface
@@ -51,6 +56,16 @@ public final class Dialogs {
         }
     }
 
+    /** Presses a button of a dialog until that closes: a press before the dialog is painted has no effect. */
+    public void close(Shell dialog, Button button) {
+        for (int i = 0; i < PRESSES && !dialog.isDisposed(); i++) {
+            robot.click(button);
+            for (int waited = 0; waited < PRESS_MS && !dialog.isDisposed(); waited += PAUSE_MS) {
+                robot.pause(PAUSE_MS);
+            }
+        }
+    }
+
     private void await(String title, int patience, Work work) {
         display.timerExec(PAUSE_MS, () -> {
             Shell shell = find(title);
@@ -68,10 +83,14 @@ public final class Dialogs {
             shell.forceActive();
             robot.settle();
             work.in(shell);
+            if (!shell.isDisposed()) {
+                fail("the dialog " + shell.getText() + " is still open");
+            }
         } catch (RuntimeException | AssertionError e) {
             new ScreenPicture().take("failed-in-dialog");
             failure = e instanceof AssertionError error ? error : new AssertionError(e);
-            shell.close();
+            Stream.of(display.getShells()).filter(open -> open == shell || open.getParent() == shell)
+                    .forEach(Shell::close);
         }
     }
 
