@@ -284,6 +284,7 @@ class CompareTest {
 
     @Test
     void menuOfALibraryAddsADevice() throws CoreException {
+        EditorFixture.page().setPartState(EditorFixture.page().getReference(view), IWorkbenchPage.STATE_RESTORED);
         DocumentEditor editor = (DocumentEditor) IDE.openEditor(EditorFixture.page(), project.getFile(LIBRARY));
         robot.settle();
         Table devices = Widgets.first(editor.getActivePageInstance().getPartControl().getParent(), Table.class,
