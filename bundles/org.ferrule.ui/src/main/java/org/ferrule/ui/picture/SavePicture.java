@@ -7,6 +7,7 @@ package org.ferrule.ui.picture;
 import java.io.IOException;
 import java.lang.reflect.InvocationTargetException;
 import java.net.URI;
+import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 
 import org.eclipse.core.resources.IFile;
@@ -37,10 +38,16 @@ final class SavePicture {
         try {
             PlatformUI.getWorkbench().getProgressService().busyCursorWhile(monitor -> run(file, format));
         } catch (InvocationTargetException e) {
-            throw new IOException(e.getCause().getMessage(), e.getCause());
+            throw new IOException(said(e.getCause()), e.getCause());
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
+    }
+
+    /** Names of temporary files mean nothing to people. */
+    private static String said(Throwable cause) {
+        return cause instanceof FileSystemException failure && failure.getReason() != null ? failure.getReason()
+                : cause.getMessage();
     }
 
     private void run(Path file, PictureExporter format) throws InvocationTargetException {

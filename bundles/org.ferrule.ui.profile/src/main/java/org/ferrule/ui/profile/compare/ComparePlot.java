@@ -28,6 +28,9 @@ final class ComparePlot implements PictureZoom {
 
     private static final int CLOSEST_MM = 1;
     private static final double CLOSEST_DIAMETER_MM = 0.05;
+    private static final double LEAST_MM = 60;
+    private static final double DEVICE_MM = 5;
+    private static final double LINE_MM = 3;
 
     private final PictureCanvas canvas;
     private ProfileComparison comparison;
@@ -88,8 +91,11 @@ final class ComparePlot implements PictureZoom {
         }
     }
 
+    /** Where there is too little height for plot, lanes and legend, the whole is laid out larger and shown smaller. */
     private Picture make(double widthMm, double heightMm) {
-        laid = new ProfilePlot(comparison, view, words(), widthMm, heightMm);
+        double least = LEAST_MM + DEVICE_MM * comparison.devices().size() + LINE_MM * comparison.lines().size();
+        double larger = Math.max(1, least / heightMm);
+        laid = new ProfilePlot(comparison, view, words(), larger * widthMm, larger * heightMm);
         return laid.picture();
     }
 

@@ -7,6 +7,7 @@ package org.ferrule.ui.profile.compare;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 import org.ferrule.picture.Box;
 import org.ferrule.profile.DeviceReading;
@@ -22,6 +23,7 @@ final class PlotRuler implements PictureRuler {
 
     private static final double FINE_BELOW_MM = 120;
     private static final double FINE_MM = 0.1;
+    private static final double SHORT_MM = 100;
     private static final double COARSE_MM = 1;
     private static final double LARGE = 10;
 
@@ -61,11 +63,20 @@ final class PlotRuler implements PictureRuler {
     public List<String> read(double value) {
         Length station = Length.ofMm(value);
         List<String> lines = new ArrayList<>();
-        lines.add(words.station(station, comparison.landmark()));
+        lines.add(place(station));
         for (DeviceReading reading : comparison.valuesAt(station)) {
             lines.add(ProfileWords.letter(reading.device()) + "  "
                     + words.reading(reading.outer(), Curve.Kind.OUTER));
         }
         return lines;
+    }
+
+    /** As fine as the cursor moves: elsewhere tenths of a millimetre are left out of long distances. */
+    private String place(Length station) {
+        if (step(false) >= COARSE_MM || station.abs().mm() < SHORT_MM) {
+            return words.station(station, comparison.landmark());
+        }
+        return words.phrases().fill(station.isNegative() ? "passage.distal" : "passage.proximal",
+                String.format(Locale.ROOT, "%.1f mm", station.abs().mm()), words.from(comparison.landmark()));
     }
 }

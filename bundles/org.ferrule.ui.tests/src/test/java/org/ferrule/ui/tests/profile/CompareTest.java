@@ -69,18 +69,39 @@ class CompareTest {
         PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand(WorkbenchIds.OPEN_DEMO, null);
         project = ResourcesPlugin.getWorkspace().getRoot().getProject("Demo");
         show();
+        startAnew();
         choose("semi-compliant balloon 1.00");
         choose("non-compliant balloon 2.00");
-        robot.waitFor("a comparison", () -> view.comparison().isPresent());
+        robot.waitFor("a comparison", () -> view.comparison().filter(c -> c.devices().size() == 2).isPresent());
         robot.waitFor("a plot", () -> view.canvas().picture().isPresent());
+    }
+
+    /** The view comes back as it was in the test before. */
+    private void startAnew() {
+        for (String list : List.of("Devices", "Through")) {
+            Table table = Widgets.labelled(body(), list, Table.class);
+            while (table.getItemCount() > 0) {
+                int before = table.getItemCount();
+                robot.click(table, 40, table.getItem(0).getBounds().y + 6);
+                robot.key(SWT.DEL);
+                robot.waitFor("one less", () -> table.getItemCount() < before);
+            }
+        }
+        Combo from = Widgets.labelled(body(), "From", Combo.class);
+        from.setFocus();
+        while (from.getSelectionIndex() > 0) {
+            robot.key(SWT.ARROW_UP);
+        }
+        robot.waitFor("nothing compared", () -> view.comparison().isEmpty());
     }
 
     private void show() throws CoreException {
         view = (CompareView) EditorFixture.page().showView(ProfileIds.COMPARE_VIEW);
-        EditorFixture.page().setPartState(EditorFixture.page().getReference(view), IWorkbenchPage.STATE_MAXIMIZED);
         robot = new Robot();
         dialogs = new Dialogs(robot);
         robot.waitForJobs();
+        EditorFixture.page().setPartState(EditorFixture.page().getReference(view), IWorkbenchPage.STATE_MAXIMIZED);
+        robot.settle();
     }
 
     @AfterEach
@@ -263,6 +284,7 @@ class CompareTest {
 
     @Test
     void menuOfALibraryAddsADevice() throws CoreException {
+        EditorFixture.page().setPartState(EditorFixture.page().getReference(view), IWorkbenchPage.STATE_RESTORED);
         DocumentEditor editor = (DocumentEditor) IDE.openEditor(EditorFixture.page(), project.getFile(LIBRARY));
         robot.settle();
         Table devices = Widgets.first(editor.getActivePageInstance().getPartControl().getParent(), Table.class,
