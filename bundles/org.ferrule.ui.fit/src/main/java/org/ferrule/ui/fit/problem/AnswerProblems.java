@@ -130,7 +130,6 @@ final class AnswerProblems {
         if (cell.in().authority() == Authority.GEOMETRY && cell.in().verdict() != Verdict.UNKNOWN
                 && cell.limiting().isPresent()) {
             LimitingFigures figures = limitingFigures.of(row, column, cell.limiting().get());
-            PairCode code = code("assumed", row, column);
             figures.lumen().filter(Figure::centreAssumed).ifPresent(
                     figure -> note(new Place(figure, true, row, cell.limiting().get().lumenSection()), row, column));
             figures.device().filter(Figure::centreAssumed).ifPresent(figure -> note(
