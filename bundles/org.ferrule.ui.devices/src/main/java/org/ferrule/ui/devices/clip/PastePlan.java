@@ -140,10 +140,12 @@ public final class PastePlan {
         Set<String> taken = new HashSet<>(now.values());
         List<PasteCell> checked = cells.stream()
                 .map(cell -> isId(cell) && cell.problem().isEmpty() ? checked(cell, taken) : cell).toList();
-        Set<Integer> nameless = checked.stream().filter(cell -> isId(cell) && cell.isNew() && cell.problem().isPresent())
+        Set<Integer> nameless = checked.stream()
+                .filter(cell -> isId(cell) && cell.isNew() && cell.problem().isPresent())
                 .map(PasteCell::line).collect(Collectors.toSet());
         return checked.stream().map(cell -> cell.isNew() && cell.problem().isEmpty() && nameless.contains(cell.line())
-                && !cell.after().isEmpty() ? cell.failing("Its row has no id that could be taken over") : cell).toList();
+                && !cell.after().isEmpty() ? cell.failing("Its row has no id that could be taken over") : cell)
+                .toList();
     }
 
     private static PasteCell checked(PasteCell cell, Set<String> taken) {
