@@ -18,6 +18,7 @@ import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.custom.CTabItem;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Table;
 import org.ferrule.profile.CurveCrossing;
 import org.ferrule.profile.DeviceReading;
 import org.ferrule.profile.LumenPassage;
@@ -146,7 +147,7 @@ public final class CompareTables {
 
     /** Returns the texts of a table, row by row: 0 differences, 1 at the cursor, 2 contacts and crossings. */
     public List<List<String>> texts(int number) {
-        var table = List.of(differences, readings, findings).get(number).control();
+        Table table = List.of(differences, readings, findings).get(number).control();
         return IntStream.range(0, table.getItemCount()).mapToObj(row -> IntStream.range(0, table.getColumnCount())
                 .mapToObj(column -> table.getItem(row).getText(column)).toList()).toList();
     }

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntFunction;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 import org.eclipse.jface.layout.GridDataFactory;
@@ -152,8 +153,7 @@ public final class DeviceChoice {
     }
 
     private void remove() {
-        List<String> gone = Stream.of(table.getSelectionIndices()).flatMapToInt(java.util.Arrays::stream)
-                .mapToObj(chosen::get).toList();
+        List<String> gone = IntStream.of(table.getSelectionIndices()).mapToObj(chosen::get).toList();
         if (!gone.isEmpty()) {
             chosen.removeAll(gone);
             changed.run();
