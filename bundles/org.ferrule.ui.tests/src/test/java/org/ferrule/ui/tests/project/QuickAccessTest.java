@@ -77,10 +77,10 @@ class QuickAccessTest {
         Projects.delete(project);
     }
 
-    private static Optional<TableItem> found(String text) {
+    private static Optional<TableItem> found() {
         return Stream.of(Display.getCurrent().getShells()).filter(Shell::isVisible)
                 .flatMap(shell -> Widgets.all(shell, Table.class)).flatMap(table -> Stream.of(table.getItems()))
-                .filter(item -> Stream.of(0, 1).anyMatch(i -> item.getText(i).contains(text))).findFirst();
+                .filter(QuickAccessTest::isTheDevice).findFirst();
     }
 
     @Test
@@ -90,16 +90,22 @@ class QuickAccessTest {
         robot.keys(SWT.CTRL, '3');
         robot.waitFor("the field", () -> Display.getCurrent().getFocusControl() instanceof Text);
         robot.type("quatern");
-        robot.waitFor("the device", () -> found("Wire Quaternion").isPresent());
+        robot.waitFor("the device", () -> found().isPresent());
         new ScreenPicture().take("quick-access");
-        Table table = found("Wire Quaternion").orElseThrow().getParent();
-        robot.waitFor("the library in an editor", () -> {
-            if (!table.isDisposed() && table.isVisible()) {
-                found("Wire Quaternion").ifPresent(item -> robot.doubleClick(table, item.getBounds(1).x + 30,
-                        item.getBounds(1).y + 8));
+        Table table = found().orElseThrow().getParent();
+        robot.waitFor("the device selected", () -> {
+            boolean selected = Stream.of(table.getSelection()).anyMatch(QuickAccessTest::isTheDevice);
+            if (!selected) {
+                robot.key(SWT.ARROW_DOWN);
             }
-            return opened(library);
+            return selected;
         });
+        robot.key(SWT.CR);
+        robot.waitFor("the library in an editor", () -> opened(library));
+    }
+
+    private static boolean isTheDevice(TableItem item) {
+        return Stream.of(0, 1).anyMatch(i -> item.getText(i).contains("Wire Quaternion"));
     }
 
     private static boolean opened(IFile library) {

@@ -20,8 +20,8 @@ public class VerdictsPicture implements HelpPicture {
     private static final double HEIGHT = 9;
     private static final double GAP = 1.2;
     private static final double GLYPH = 4.2;
-    private static final double SIZE_PT = 9;
-    private static final double BASE_LINE = 5.7;
+    private static final double SIZE_PT = 8;
+    private static final double BASE_LINE = 5.5;
 
     @Override
     public Picture draw(double widthMm) {
