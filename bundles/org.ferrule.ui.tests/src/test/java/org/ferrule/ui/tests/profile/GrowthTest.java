@@ -59,10 +59,10 @@ class GrowthTest {
         PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand(WorkbenchIds.OPEN_DEMO, null);
         project = ResourcesPlugin.getWorkspace().getRoot().getProject("Demo");
         view = (GrowthView) EditorFixture.page().showView(ProfileIds.GROWTH_VIEW);
-        EditorFixture.page().setPartState(EditorFixture.page().getReference(view), IWorkbenchPage.STATE_MAXIMIZED);
         robot = new Robot();
         dialogs = new Dialogs(robot);
         robot.waitForJobs();
+        robot.waitFor("the view over all", this::isMaximized);
         clear();
         add("semi-compliant balloon 3.00");
         add("non-compliant balloon 3.00");
@@ -84,6 +84,13 @@ class GrowthTest {
         return view.canvas().getShell();
     }
 
+    private boolean isMaximized() {
+        IWorkbenchPage page = EditorFixture.page();
+        page.activate(view);
+        page.setPartState(page.getReference(view), IWorkbenchPage.STATE_MAXIMIZED);
+        return page.getPartState(page.getReference(view)) == IWorkbenchPage.STATE_MAXIMIZED;
+    }
+
     /** The view remembers what was chosen, even when it was closed. */
     private void clear() {
         Widgets.all(body(), Table.class).filter(t -> t.isVisible() && !t.getHeaderVisible()).toList()
@@ -100,6 +107,8 @@ class GrowthTest {
     private void add(String words) {
         Button button = Widgets.first(body(), Button.class, b -> b.getText().equals("Add...") && b.isVisible())
                 .orElseThrow();
+        button.setFocus();
+        robot.settle();
         dialogs.open(() -> robot.click(button), "Balloons", shell -> {
             Text filter = Widgets.first(shell, Text.class, any -> true).orElseThrow();
             robot.click(filter);

@@ -22,6 +22,7 @@ import org.eclipse.core.runtime.CoreException;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CTabFolder;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -66,10 +67,10 @@ class RequiredTest {
         PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand(WorkbenchIds.OPEN_DEMO, null);
         project = ResourcesPlugin.getWorkspace().getRoot().getProject("Demo");
         view = (RequiredView) EditorFixture.page().showView(ProfileIds.REQUIRED_VIEW);
-        EditorFixture.page().setPartState(EditorFixture.page().getReference(view), IWorkbenchPage.STATE_MAXIMIZED);
         robot = new Robot();
         dialogs = new Dialogs(robot);
         robot.waitForJobs();
+        robot.waitFor("the view over all", this::isMaximized);
         clear();
         add(0, "Device", "non-compliant balloon 5.00");
         add(1, "Partners", "inner catheter 4 fr");
@@ -92,6 +93,13 @@ class RequiredTest {
 
     private Composite body() {
         return view.canvas().getShell();
+    }
+
+    private boolean isMaximized() {
+        IWorkbenchPage page = EditorFixture.page();
+        page.activate(view);
+        page.setPartState(page.getReference(view), IWorkbenchPage.STATE_MAXIMIZED);
+        return page.getPartState(page.getReference(view)) == IWorkbenchPage.STATE_MAXIMIZED;
     }
 
     /** The view remembers what was chosen, even when it was closed. */
@@ -118,6 +126,8 @@ class RequiredTest {
     private void add(int which, String title, String words) {
         Button button = Widgets.all(body(), Button.class).filter(b -> b.getText().equals("Add...") && b.isVisible())
                 .toList().get(which);
+        button.setFocus();
+        robot.settle();
         dialogs.open(() -> robot.click(button), title, shell -> {
             Text filter = Widgets.first(shell, Text.class, any -> true).orElseThrow();
             robot.click(filter);
@@ -169,8 +179,8 @@ class RequiredTest {
     void tellsWhatDecides() {
         CTabFolder folder = Widgets.first(body(), CTabFolder.class,
                 f -> f.getItemCount() == 2 && f.getItem(1).getText().equals("What decides")).orElseThrow();
-        folder.setFocus();
-        robot.key(SWT.ARROW_RIGHT);
+        Rectangle tab = folder.getItem(1).getBounds();
+        robot.clickPainted(folder, tab.x + tab.width / 2, tab.y + tab.height / 2);
         robot.waitFor("bars", () -> view.bars().isVisible() && view.bars().boundsOf("bar:0").isPresent());
         robot.settle();
         new ScreenPicture().take("required-decides");
