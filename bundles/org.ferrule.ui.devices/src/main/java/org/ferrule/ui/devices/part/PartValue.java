@@ -18,11 +18,6 @@ import org.eclipse.emf.ecore.EAttribute;
  */
 public record PartValue(Shown part, EAttribute feature, Object value) {
 
-    /** Tells whether a line states the value so far, so that the new one overrides it for one size. */
-    public boolean overrides() {
-        return overrides(part, feature);
-    }
-
     /** Tells whether a line states the value, and not the part itself. */
     public static boolean overrides(Shown part, EAttribute feature) {
         return part.isInherited() || Optional.ofNullable(part.hints()).filter(hints -> hints.eIsSet(feature))
