@@ -143,8 +143,6 @@ class SheetPasteTest {
         robot.waitFor("a new device", () -> ids().equals(List.of("ost-2.0", "ost-2.5", "hol-6", "ost-3.0")));
         assertEquals("0.95 mm", library.cell(1, "Largest diameter"));
         assertEquals("3.0 x 20 mm", library.device("ost-3.0").getSize());
-                + library.fixture().editor().session().nextUndo().getLabel() + " "
-                + Display.getCurrent().getActiveShell());
         robot.keys(SWT.CTRL, 'z');
         robot.waitFor("as before", () -> ids().equals(List.of("ost-2.0", "ost-2.5", "hol-6")));
         assertEquals("0.94 mm", library.cell(1, "Largest diameter"));
