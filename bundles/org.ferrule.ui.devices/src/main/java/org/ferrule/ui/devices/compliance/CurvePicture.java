@@ -187,7 +187,8 @@ final class CurvePicture {
         String words = row.diameter() + " at " + row.pressure();
         double width = MEASURE.widthMm(words, LETTERING);
         boolean before = at.xMm() - 1.5 - width >= plot.xMm();
-        double x = before ? at.xMm() - 1.5 - width : at.xMm() + 2.5;
+        double last = plot.rightMm() + 4 - width;
+        double x = before ? at.xMm() - 1.5 - width : Math.max(plot.xMm() + 0.5, Math.min(last, at.xMm() + 2.5));
         double y = before ? Math.max(plot.yMm() + ROW_MM, at.yMm() - 1.2)
                 : Math.min(plot.bottomMm() - 1, at.yMm() + ROW_MM);
         g.noPen().fill(Ink.PAPER).rect(x - 0.4, y - ROW_MM + 1, width + 0.8, ROW_MM);

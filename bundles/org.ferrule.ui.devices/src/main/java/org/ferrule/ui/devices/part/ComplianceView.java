@@ -19,9 +19,9 @@ import org.ferrule.ui.devices.compliance.ComplianceCurve;
 /** The compliance table of a balloon with its rows' fields, and the curve of it to the right. */
 final class ComplianceView implements PartView {
 
-    private static final int CURVE_WIDTH = 270;
+    private static final int CURVE_WIDTH = 190;
     private static final int CURVE_HEIGHT = 250;
-    private static final int TABLE_WIDTH = 300;
+    private static final int TABLE_WIDTH = 320;
 
     private final PartList rows;
     private final ComplianceCurve curve;
@@ -33,11 +33,11 @@ final class ComplianceView implements PartView {
         GridDataFactory.fillDefaults().grab(true, false).applyTo(root);
         Composite left = context.toolkit().createComposite(root);
         GridLayoutFactory.fillDefaults().spacing(0, 6).applyTo(left);
-        GridDataFactory.fillDefaults().grab(true, false).hint(TABLE_WIDTH, SWT.DEFAULT).applyTo(left);
+        GridDataFactory.fillDefaults().hint(TABLE_WIDTH, SWT.DEFAULT).applyTo(left);
         rows = PartList.below(context, left, layout);
         Composite frame = context.toolkit().createComposite(root, SWT.BORDER);
         frame.setLayout(new FillLayout());
-        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.BEGINNING).hint(CURVE_WIDTH, CURVE_HEIGHT)
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.BEGINNING).hint(CURVE_WIDTH, CURVE_HEIGHT)
                 .applyTo(frame);
         curve = new ComplianceCurve(frame);
         rows.onSelect(this::drawCurve);

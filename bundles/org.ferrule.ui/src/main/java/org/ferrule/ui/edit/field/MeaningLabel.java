@@ -15,7 +15,7 @@ import org.ferrule.ui.look.Colours;
 /** The words to the right of a text that say what it amounts to. */
 final class MeaningLabel {
 
-    private static final int TEXT_CHARACTERS = 14;
+    private static final int TEXT_CHARACTERS = 16;
     private static final int LEAST_CHARACTERS = 12;
     private static final int CHARACTERS = 32;
 
@@ -29,7 +29,7 @@ final class MeaningLabel {
                 .hint(wide(text, CHARACTERS), SWT.DEFAULT).minSize(wide(text, LEAST_CHARACTERS), SWT.DEFAULT)
                 .applyTo(label);
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false)
-                .hint(wide(text, TEXT_CHARACTERS), SWT.DEFAULT).minSize(wide(text, LEAST_CHARACTERS), SWT.DEFAULT)
+                .hint(wide(text, TEXT_CHARACTERS), SWT.DEFAULT).minSize(wide(text, TEXT_CHARACTERS), SWT.DEFAULT)
                 .applyTo(text);
     }
 
