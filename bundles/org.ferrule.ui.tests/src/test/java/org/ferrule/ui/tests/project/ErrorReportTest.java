@@ -68,7 +68,8 @@ class ErrorReportTest {
 
     private static Optional<Shell> shell(Predicate<Shell> wanted) {
         return Stream.of(Display.getCurrent().getShells())
-                .filter(shell -> shell.isVisible() && shell.getText().equals("Error Report")).filter(wanted).findFirst();
+                .filter(shell -> shell.isVisible() && shell.getText().equals("Error Report")).filter(wanted)
+                .findFirst();
     }
 
     private static Optional<Shell> dialog() {
