@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
@@ -79,7 +80,8 @@ class NewDocumentsTest {
         DocumentEditor editor = (DocumentEditor) EditorFixture.page().getActiveEditor();
         assertEquals("mine" + suffix, editor.getEditorInput().getName());
         assertTrue(editor.session().editable());
-        assertTrue(editor.session().problemsOfFile().isEmpty(), editor.session().problemsOfFile()::toString);
+        assertEquals(id.endsWith("Case") ? List.of("\"libraries\" is missing") : List.of(),
+                editor.session().problemsOfFile().stream().map(problem -> problem.message()).limit(1).toList());
         new ScreenPicture().take("new" + suffix.replace('.', '-'));
     }
 
