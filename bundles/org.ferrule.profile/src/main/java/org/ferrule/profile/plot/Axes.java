@@ -36,7 +36,17 @@ public final class Axes {
      * @param words below the numbers
      */
     public void along(PictureBuilder g, double perUnit, String words) {
-        double step = step((area.right() - area.left()) / perUnit, area.box().widthMm() / LEAST_SPACING_MM);
+        along(g, perUnit, 0, words);
+    }
+
+    /** Whole numbers below the plot, for things that are counted. */
+    public void counts(PictureBuilder g, String words) {
+        along(g, 1, 1, words);
+    }
+
+    private void along(PictureBuilder g, double perUnit, double leastStep, String words) {
+        double step = Math.max(leastStep,
+                step((area.right() - area.left()) / perUnit, area.box().widthMm() / LEAST_SPACING_MM));
         double bottom = area.box().bottomMm();
         double baseline = bottom + TICK_MM + 0.5 + measure.capHeightMm(style);
         for (double value = first(area.left() / perUnit, step); value * perUnit <= area.right(); value += step) {

@@ -76,7 +76,7 @@ public final class SensitivityPlot {
         PictureBuilder g = new PictureBuilder();
         String title = words.phrases().get("sensitivity.title");
         g.lettering(style.bold()).text(MARGIN_MM, MARGIN_MM + TextMeasure.standard().ascentMm(style), title);
-        new Axes(area, style).along(g, 1, words.phrases().get("sensitivity.axis"));
+        new Axes(area, style).counts(g, words.phrases().get("sensitivity.axis"));
         g.pen(Ink.MUTED, 0.2).line(area.box().xMm(), area.box().yMm(), area.box().xMm(), area.box().bottomMm());
         if (ranked.isEmpty()) {
             g.lettering(style).text(area.box().xMm() + 1, area.box().centre().yMm(),

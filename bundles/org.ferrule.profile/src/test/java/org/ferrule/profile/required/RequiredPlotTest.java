@@ -124,6 +124,7 @@ class RequiredPlotTest {
         Picture picture = SensitivityPlot.picture(List.of(new Influence(place, 1, 3, OptionalInt.of(2)),
                 new Influence(other, 2, 0, OptionalInt.empty())), WORDS, 180);
         assertTrue(Drawn.ids(picture).containsAll(List.of("bar:0", "bar:1")));
+        assertTrue(Drawn.texts(picture).contains("3") && !Drawn.texts(picture).contains("0.5"), "counts are whole");
         assertTrue(
                 picture.description()
                         .contains("micro, shaft shaft: 0.9 mm: 3 change, 1 rest on it; measuring settles 2"),

@@ -74,6 +74,7 @@ class GrowthTest {
     @AfterEach
     void close() throws CoreException {
         EditorFixture.page().closeAllEditors(false);
+        EditorFixture.page().setPartState(EditorFixture.page().getReference(view), IWorkbenchPage.STATE_RESTORED);
         EditorFixture.page().hideView(view);
         robot.waitForJobs();
         Projects.delete(project);

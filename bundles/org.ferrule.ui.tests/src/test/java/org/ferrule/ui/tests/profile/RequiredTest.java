@@ -85,6 +85,7 @@ class RequiredTest {
     @AfterEach
     void close() throws CoreException {
         EditorFixture.page().closeAllEditors(false);
+        EditorFixture.page().setPartState(EditorFixture.page().getReference(view), IWorkbenchPage.STATE_RESTORED);
         EditorFixture.page().hideView(view);
         robot.waitForJobs();
         Projects.delete(project);
