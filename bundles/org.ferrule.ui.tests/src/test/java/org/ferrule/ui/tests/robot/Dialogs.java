@@ -41,7 +41,10 @@ public final class Dialogs {
         this.robot = robot;
     }
 
-    /** Opens a dialog, and does something as soon as one with the title is there; returns when it is closed. */
+    /**
+     * Opens a dialog, and does something as soon as one with the title is there; returns when it is closed. It is opened
+     * again where that had no effect: what is posted to a window that is not painted yet is lost.
+     */
     public void open(Runnable opening, String title, Work work) {
         boolean[] done = new boolean[1];
         await(title, PATIENCE, shell -> {
@@ -49,6 +52,14 @@ public final class Dialogs {
             done[0] = true;
         });
         opening.run();
+        for (int i = 1; i < PRESSES && !done[0] && failure == null; i++) {
+            for (int waited = 0; waited < PRESS_MS && !done[0] && find(title) == null; waited += PAUSE_MS) {
+                robot.pause(PAUSE_MS);
+            }
+            if (!done[0] && failure == null && find(title) == null) {
+                opening.run();
+            }
+        }
         robot.waitFor("the dialog " + title, () -> done[0] || failure != null);
         robot.waitFor("the dialog " + title + " closed", () -> find(title) == null);
         if (failure != null) {
