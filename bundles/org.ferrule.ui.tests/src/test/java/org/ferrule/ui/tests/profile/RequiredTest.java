@@ -127,8 +127,6 @@ class RequiredTest {
     private void add(int which, String title, String words) {
         Button button = Widgets.all(body(), Button.class).filter(b -> b.getText().equals("Add...") && b.isVisible())
                 .toList().get(which);
-        button.setFocus();
-        robot.settle();
         dialogs.open(() -> robot.click(button), title, shell -> {
             Text filter = Widgets.first(shell, Text.class, any -> true).orElseThrow();
             robot.click(filter);
