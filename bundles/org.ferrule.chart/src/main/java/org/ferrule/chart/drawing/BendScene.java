@@ -13,7 +13,6 @@ import org.ferrule.fit.evidence.BendRoom;
 import org.ferrule.picture.Box;
 import org.ferrule.picture.Dash;
 import org.ferrule.picture.Frame;
-import org.ferrule.picture.Ink;
 import org.ferrule.picture.Outline;
 import org.ferrule.picture.PictureBuilder;
 import org.ferrule.picture.Point;

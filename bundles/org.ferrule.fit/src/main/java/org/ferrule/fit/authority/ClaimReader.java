@@ -11,7 +11,6 @@ import java.util.Optional;
 import org.ferrule.fit.device.Claim;
 import org.ferrule.fit.device.Device;
 import org.ferrule.fit.device.Phase;
-import org.ferrule.fit.passage.Direction;
 import org.ferrule.fit.passage.FitQuestion;
 import org.ferrule.fit.verdict.Reason;
 import org.ferrule.fit.verdict.ReasonCode;

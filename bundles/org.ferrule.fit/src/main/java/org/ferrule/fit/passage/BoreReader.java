@@ -19,7 +19,6 @@ import org.ferrule.fit.figure.FigureReader;
 import org.ferrule.fit.figure.ReadFigure;
 import org.ferrule.fit.rules.FigureClass;
 import org.ferrule.fit.verdict.Reason;
-import org.ferrule.fit.verdict.ReasonCode;
 import org.ferrule.quantity.Dimension;
 import org.ferrule.quantity.Length;
 
