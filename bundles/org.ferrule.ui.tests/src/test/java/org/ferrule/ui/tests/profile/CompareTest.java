@@ -137,7 +137,7 @@ class CompareTest {
     }
 
     private void focusPlot() {
-        robot.click(view.canvas(), view.canvas().getSize().x / 2, view.canvas().getSize().y / 3);
+        robot.clickPainted(view.canvas(), view.canvas().getSize().x / 2, view.canvas().getSize().y / 3);
         robot.waitFor("the keyboard", view.canvas()::isFocusControl);
     }
 
