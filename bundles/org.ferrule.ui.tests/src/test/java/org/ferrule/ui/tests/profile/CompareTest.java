@@ -33,6 +33,7 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.eclipse.ui.ide.IDE;
 import org.ferrule.model.ElementPath;
@@ -80,6 +81,7 @@ class CompareTest {
     private void startAnew() {
         for (String list : List.of("Devices", "Through")) {
             Table table = Widgets.labelled(body(), list, Table.class);
+            FormToolkit.ensureVisible(table);
             while (table.getItemCount() > 0) {
                 int before = table.getItemCount();
                 robot.click(table, 40, table.getItem(0).getBounds().y + 6);
@@ -123,6 +125,7 @@ class CompareTest {
 
     private void add(int which, String title, String words) {
         Button button = Widgets.all(body(), Button.class).filter(b -> b.getText().equals("Add...")).toList().get(which);
+        FormToolkit.ensureVisible(button);
         dialogs.open(() -> robot.click(button), title, shell -> {
             Text filter = Widgets.first(shell, Text.class, any -> true).orElseThrow();
             robot.click(filter);
@@ -137,7 +140,7 @@ class CompareTest {
     }
 
     private void focusPlot() {
-        robot.click(view.canvas(), view.canvas().getSize().x / 2, view.canvas().getSize().y / 3);
+        robot.clickPainted(view.canvas(), view.canvas().getSize().x / 2, view.canvas().getSize().y / 3);
         robot.waitFor("the keyboard", view.canvas()::isFocusControl);
     }
 
