@@ -6,23 +6,18 @@
 package org.ferrule.ui.internal;
 
 import org.eclipse.jface.action.GroupMarker;
-import org.eclipse.jface.action.IContributionItem;
 import org.eclipse.jface.action.ICoolBarManager;
 import org.eclipse.jface.action.IMenuManager;
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.action.Separator;
 import org.eclipse.jface.action.ToolBarManager;
-import org.eclipse.ui.ISharedImages;
 import org.eclipse.ui.IWorkbenchActionConstants;
-import org.eclipse.ui.IWorkbenchCommandConstants;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.actions.ActionFactory;
 import org.eclipse.ui.actions.ContributionItemFactory;
 import org.eclipse.ui.actions.ActionFactory.IWorkbenchAction;
 import org.eclipse.ui.application.ActionBarAdvisor;
 import org.eclipse.ui.application.IActionBarConfigurer;
-import org.eclipse.ui.menus.CommandContributionItem;
-import org.eclipse.ui.menus.CommandContributionItemParameter;
 
 /** The menus and the tool bar, with the groups that other bundles add to. */
 class FerruleActionBarAdvisor extends ActionBarAdvisor {
@@ -51,18 +46,8 @@ class FerruleActionBarAdvisor extends ActionBarAdvisor {
     protected void fillCoolBar(ICoolBarManager coolBar) {
         ToolBarManager file = new ToolBarManager();
         file.add(action(ActionFactory.SAVE));
-        file.add(command(IWorkbenchCommandConstants.EDIT_UNDO, ISharedImages.IMG_TOOL_UNDO));
-        file.add(command(IWorkbenchCommandConstants.EDIT_REDO, ISharedImages.IMG_TOOL_REDO));
         coolBar.add(file);
         coolBar.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
-    }
-
-    /** The tool bar does not take the actions of these, but their commands. */
-    private IContributionItem command(String id, String image) {
-        CommandContributionItemParameter parameter = new CommandContributionItemParameter(window, id, id,
-                CommandContributionItem.STYLE_PUSH);
-        parameter.icon = window.getWorkbench().getSharedImages().getImageDescriptor(image);
-        return new CommandContributionItem(parameter);
     }
 
     private IMenuManager fileMenu() {

@@ -106,7 +106,10 @@ final class LibraryRobot implements AutoCloseable {
     /** Clicks on a cell of the table of devices, so that it is selected alone. */
     void clickCell(int line, String column) {
         robot.settle();
-        grid().scrollTo(column(column), line);
+        robot.waitFor("the cell in sight", () -> {
+            grid().scrollTo(column(column), line);
+            return grid().bounds(column(column), line).isPresent();
+        });
         Rectangle cell = grid().bounds(column(column), line).orElseThrow();
         robot.clickPainted(devices(), cell.x + Math.min(20, cell.width / 2), cell.y + cell.height / 2);
     }

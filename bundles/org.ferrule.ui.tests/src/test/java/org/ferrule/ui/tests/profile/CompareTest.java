@@ -22,6 +22,7 @@ import org.eclipse.core.resources.IProject;
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.dnd.Clipboard;
@@ -56,6 +57,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Devices over each other along their length. */
 class CompareTest {
+    private static final int FOURTH = 4;
 
     private static final String LIBRARY = "balloons.devices.json";
     private static final String SHAFT = "devices[dun-sc-100-10]/sections[1]";
@@ -290,11 +292,12 @@ class CompareTest {
         EditorFixture.page().setPartState(EditorFixture.page().getReference(view), IWorkbenchPage.STATE_RESTORED);
         DocumentEditor editor = (DocumentEditor) IDE.openEditor(EditorFixture.page(), project.getFile(LIBRARY));
         robot.settle();
-        Table devices = Widgets.first(editor.getActivePageInstance().getPartControl().getParent(), Table.class,
-                Table::getHeaderVisible).orElseThrow();
-        robot.waitFor("devices", () -> devices.getItemCount() > 5);
-        robot.click(devices, 40, devices.getItem(4).getBounds().y + 6);
-        String id = devices.getItem(4).getText(0);
+        NatTable devices = Widgets.first(editor.getActivePageInstance().getPartControl().getParent(), NatTable.class,
+                any -> true).orElseThrow();
+        robot.waitFor("devices", () -> devices.getRowCount() > FOURTH);
+        int y = devices.getStartYOfRowPosition(FOURTH) + devices.getRowHeightByPosition(FOURTH) / 2;
+        robot.clickPainted(devices, devices.getStartXOfColumnPosition(1) + 8, y);
+        String id = devices.getDataValueByPosition(1, FOURTH).toString();
         dialogs.menu(devices, 'c');
         robot.waitFor("three devices", () -> view.comparison().filter(c -> c.devices().size() == 3).isPresent());
         assertEquals(id, view.comparison().orElseThrow().devices().get(2).id());

@@ -87,6 +87,9 @@ class QuickAccessTest {
     void findsADeviceAndOpensItsLibrary() throws CoreException {
         IFile library = Projects.write(project, "a.devices.json", LIBRARY);
         robot.waitForJobs();
+        EditorFixture.page().getWorkbenchWindow().getShell().forceActive();
+        EditorFixture.page().getActivePart().setFocus();
+        robot.settle();
         robot.keys(SWT.CTRL, '3');
         robot.waitFor("the field", () -> Display.getCurrent().getFocusControl() instanceof Text);
         robot.type("quatern");

@@ -17,6 +17,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.ui.IWorkbenchWindow;
+import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PlatformUI;
 
 /** Moves the mouse, presses keys, and lets the workbench work. To be used on the display's thread, as tests run. */
@@ -258,6 +259,7 @@ public final class Robot {
 
     /** Types the text into what has the focus. */
     public void type(String text) {
+        awake();
         text.chars().forEach(character -> press((char) character));
     }
 
@@ -275,12 +277,14 @@ public final class Robot {
 
     /** Presses a key that stands for no character, or Enter, Escape or Tab. */
     public void key(int keyCode) {
+        awake();
         key(SWT.KeyDown, keyCode, '\0');
         key(SWT.KeyUp, keyCode, '\0');
     }
 
     /** Presses a key that stands for no character while the modifier is held. */
     public void keyWith(int modifier, int keyCode) {
+        awake();
         key(SWT.KeyDown, modifier, '\0');
         key(keyCode);
         key(SWT.KeyUp, modifier, '\0');
@@ -288,10 +292,24 @@ public final class Robot {
 
     /** Presses a letter while the modifier is held. */
     public void keys(int modifier, char letter) {
+        awake();
         key(SWT.KeyDown, modifier, '\0');
         key(SWT.KeyDown, 0, letter);
         key(SWT.KeyUp, 0, letter);
         key(SWT.KeyUp, modifier, '\0');
+    }
+
+    /** Without a window manager no window becomes active by itself when a dialog has closed. */
+    private void awake() {
+        IWorkbenchWindow window = PlatformUI.getWorkbench().getActiveWorkbenchWindow();
+        if (display.getActiveShell() == null && window != null) {
+            window.getShell().forceActive();
+            settle();
+        }
+        if (display.getFocusControl() == null && window != null && window.getActivePage().getActivePart() != null) {
+            window.getActivePage().getActivePart().setFocus();
+            settle();
+        }
     }
 
     private void key(int type, int keyCode, char character) {

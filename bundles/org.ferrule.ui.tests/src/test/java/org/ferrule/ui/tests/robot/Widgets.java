@@ -38,12 +38,19 @@ public final class Widgets {
                 .orElseThrow(() -> new AssertionError("there is no button " + text));
     }
 
-    /** Returns the control of the type that follows the label with the text. */
+    /** Returns the control of the type that follows the label with the text, or lies in what follows it. */
     public static <C extends Control> C labelled(Composite parent, String text, Class<C> type) {
         Label label = first(parent, Label.class, l -> l.getText().replace("&", "").equals(text))
                 .orElseThrow(() -> new AssertionError("there is no label " + text));
         Control[] siblings = label.getParent().getChildren();
-        return Stream.of(siblings).dropWhile(sibling -> sibling != label).filter(type::isInstance).map(type::cast)
+        return Stream.of(siblings).dropWhile(sibling -> sibling != label).flatMap(sibling -> in(sibling, type))
                 .findFirst().orElseThrow(() -> new AssertionError("nothing follows the label " + text));
+    }
+
+    private static <C extends Control> Stream<C> in(Control control, Class<C> type) {
+        if (type.isInstance(control)) {
+            return Stream.of(type.cast(control));
+        }
+        return control instanceof Composite composite ? all(composite, type) : Stream.empty();
     }
 }
