@@ -62,7 +62,7 @@ final class GridLayers {
         rowHeads.setDefaultRowHeight(rowHeight);
         columnHeads.setDefaultRowHeight(rowHeight + 4);
         for (int i = 0; i < columns.size(); i++) {
-            cells.setColumnWidthByPosition(i, (int) Math.ceil(columns.get(i).characters() * character) + 16, false);
+            cells.setColumnWidthByPosition(i, (int) Math.ceil(columns.get(i).characters() * character) + 16);
         }
     }
 

@@ -106,7 +106,7 @@ final class GridMemory {
             }
         }
         arrange(hidden);
-        widths.forEach((index, width) -> layers.cells().setColumnWidthByPosition(index, width, false));
+        widths.forEach((index, width) -> layers.cells().setColumnWidthByPosition(index, width));
     }
 
     /** Columns that are new since then stand behind the others. Loading an order makes the layers forget all widths. */

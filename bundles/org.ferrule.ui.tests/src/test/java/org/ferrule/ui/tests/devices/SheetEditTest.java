@@ -170,7 +170,6 @@ class SheetEditTest {
 
     @Test
     void cellsThatFollowFromOthersSayWhyTheyAreNotTyped() {
-        library.press("Table only");
         library.clickCell(2, "Source age");
         robot.key(SWT.F2);
         robot.waitFor("a reason", () -> library.grid().note().contains("follows from"));
