@@ -92,7 +92,7 @@ final class Binder {
     private void keep(Element object, Member member, List<EStructuralFeature> features) {
         ExtraKey extra = ModelFactory.eINSTANCE.createExtraKey();
         extra.setKey(member.key());
-        extra.setJson(Layout.kept(member.value(), text));
+        extra.setJson(Layout.alone(member.value(), text));
         object.getExtras().add(extra);
         positions.put(extra, member.value());
         sayUnknown(member, features.stream().map(EStructuralFeature::getName).toList());

@@ -58,7 +58,7 @@ final class DocumentReader {
             new Content(positions).check(document, problems);
         }
         return new ReadResult(document, positions, problems.inOrder(),
-                () -> document != null && Arrays.equals(new DocumentWriter().write(document), bytes));
+                () -> document != null && Arrays.equals(DocumentWriter.write(document), bytes));
     }
 
     private Optional<ObjectNode> tree() {

@@ -4,9 +4,11 @@
  */
 package org.ferrule.io.json;
 
+import java.io.IOException;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -23,26 +25,39 @@ import org.ferrule.model.ExtraKey;
 import org.ferrule.model.Features;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.util.ByteArrayBuilder;
 
-/** Writes a document in the canonical form, driven by the Ecore. */
+/** Writes a document in the canonical form, driven by the Ecore, object after object. */
 final class DocumentWriter {
 
-    /** Returns the bytes of the document; the same document gives the same bytes. */
-    byte[] write(Document document) {
-        return (object(document) + "\n").getBytes(StandardCharsets.UTF_8);
+    private final Layout layout;
+
+    private DocumentWriter(Layout layout) {
+        this.layout = layout;
     }
 
-    private String object(EObject object) {
-        List<String> entries = new ArrayList<>();
-        Set<String> keys = new HashSet<>();
+    /** Returns the bytes of the document; the same document gives the same bytes. */
+    static byte[] write(Document document) {
+        ByteArrayBuilder bytes = new ByteArrayBuilder();
+        try (Writer text = new OutputStreamWriter(bytes, StandardCharsets.UTF_8)) {
+            new DocumentWriter(new Layout(text)).object(document);
+            text.append('\n');
+        } catch (IOException e) {
+            throw new IllegalStateException("bytes in memory cannot fail to be written", e);
+        }
+        return bytes.toByteArray();
+    }
+
+    private void object(EObject object) throws IOException {
+        layout.open('{');
         for (EStructuralFeature feature : Features.inDocumentOrder(object.eClass())) {
-            keys.add(feature.getName());
             if (isWritten(object, feature)) {
-                entries.add(Layout.entry(feature.getName(), value(object, feature)));
+                layout.key(feature.getName());
+                value(object.eGet(feature), feature);
             }
         }
-        ((Element) object).getExtras().forEach(extra -> entries.add(extra(extra, keys)));
-        return Layout.object(entries);
+        extras((Element) object);
+        layout.close('}');
     }
 
     /** A number that cannot be absent, such as the version, is always written. */
@@ -50,21 +65,32 @@ final class DocumentWriter {
         return object.eIsSet(feature) || feature.isRequired() && feature.getEType().getInstanceClass() == int.class;
     }
 
-    private String value(EObject object, EStructuralFeature feature) {
-        Object value = object.eGet(feature);
+    private void value(Object value, EStructuralFeature feature) throws IOException {
         if (feature instanceof EAttribute attribute) {
-            return feature.isMany() ? Layout.arrayOfScalars(scalars((List<?>) value, attribute.getEAttributeType()))
-                    : scalar(value, attribute.getEAttributeType());
+            attribute(value, attribute);
+        } else if (feature.isMany()) {
+            objects((List<?>) value);
+        } else {
+            object((EObject) value);
         }
-        return feature.isMany() ? Layout.arrayOfObjects(objects((List<?>) value)) : object((EObject) value);
     }
 
-    private List<String> objects(List<?> values) {
-        return values.stream().map(value -> object((EObject) value)).toList();
+    private void attribute(Object value, EAttribute attribute) throws IOException {
+        EDataType type = attribute.getEAttributeType();
+        if (attribute.isMany()) {
+            layout.arrayOfScalars(((List<?>) value).stream().map(one -> scalar(one, type)).toList());
+        } else {
+            layout.spelled(scalar(value, type));
+        }
     }
 
-    private static List<String> scalars(List<?> values, EDataType type) {
-        return values.stream().map(value -> scalar(value, type)).toList();
+    private void objects(List<?> values) throws IOException {
+        layout.open('[');
+        for (Object value : values) {
+            layout.next();
+            object((EObject) value);
+        }
+        layout.close(']');
     }
 
     private static String scalar(Object value, EDataType type) {
@@ -78,13 +104,27 @@ final class DocumentWriter {
                 .string(value instanceof Enumerator word ? word.getLiteral() : EcoreUtil.convertToString(type, value));
     }
 
-    private static String extra(ExtraKey extra, Set<String> keys) {
+    private void extras(Element object) throws IOException {
+        if (!object.getExtras().isEmpty()) {
+            Set<String> keys = new HashSet<>();
+            Features.inDocumentOrder(object.eClass()).forEach(feature -> keys.add(feature.getName()));
+            for (ExtraKey extra : object.getExtras()) {
+                extra(extra, keys);
+            }
+        }
+    }
+
+    private void extra(ExtraKey extra, Set<String> keys) throws IOException {
         if (!keys.add(extra.getKey())) {
             throw new IllegalArgumentException("the key \"" + extra.getKey() + "\" would be written twice");
         }
+        layout.key(extra.getKey());
+        layout.kept(parsed(extra), new SourceText(extra.getJson()));
+    }
+
+    private static JsonNode parsed(ExtraKey extra) {
         try {
-            return Layout.entry(extra.getKey(),
-                    Layout.kept(TreeReader.read(extra.getJson()), new SourceText(extra.getJson())));
+            return TreeReader.read(extra.getJson());
         } catch (JsonProcessingException e) {
             throw new IllegalArgumentException("the value of the key \"" + extra.getKey() + "\" is not JSON: "
                     + extra.getJson(), e);

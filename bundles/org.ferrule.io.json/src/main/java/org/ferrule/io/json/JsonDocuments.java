@@ -47,6 +47,6 @@ public final class JsonDocuments {
      * @throws IllegalArgumentException if an unknown key holds no JSON, or has the name of another key of its object
      */
     public byte[] write(Document document) {
-        return new DocumentWriter().write(document);
+        return DocumentWriter.write(document);
     }
 }

@@ -4,9 +4,8 @@
  */
 package org.ferrule.io.json;
 
-import java.util.Collection;
+import java.io.IOException;
 import java.util.List;
-import java.util.stream.Collectors;
 
 import org.ferrule.io.json.JsonNode.ArrayNode;
 import org.ferrule.io.json.JsonNode.Member;
@@ -15,58 +14,143 @@ import org.ferrule.io.json.JsonNode.ObjectNode;
 import com.fasterxml.jackson.core.io.JsonStringEncoder;
 
 /**
- * The canonical layout: two spaces, LF, an object one key per line, an array of scalars on one line. Every method
- * returns a text laid out as if it stood alone; whoever holds it indents it.
+ * Writes the canonical layout, piece after piece: two spaces, LF, an object one key per line, an array of scalars on one
+ * line. Whoever writes answers for the order: a key, then one value; brackets in pairs.
  */
 final class Layout {
 
     private static final JsonStringEncoder ENCODER = JsonStringEncoder.getInstance();
+    private static final String INDENT = "  ";
 
-    private Layout() {
+    private final Appendable target;
+    private int depth;
+    private boolean empty = true;
+
+    /** Creates a layout that writes to a target. */
+    Layout(Appendable target) {
+        this.target = target;
     }
 
-    /** An object from its entries, each made by {@link #entry}. */
-    static String object(Collection<String> entries) {
-        return lines("{", entries, "}");
+    /** Begins an object, or an array whose values stand on lines of their own. */
+    void open(char bracket) throws IOException {
+        target.append(bracket);
+        depth++;
+        empty = true;
     }
 
-    static String entry(String key, String value) {
-        return string(key) + ": " + value;
+    /** Ends what was begun last. */
+    void close(char bracket) throws IOException {
+        depth--;
+        if (!empty) {
+            newLine();
+        }
+        target.append(bracket);
+        empty = false;
     }
 
-    static String arrayOfObjects(Collection<String> values) {
-        return lines("[", values, "]");
+    /** Begins the next value of an array whose values stand on lines of their own. */
+    void next() throws IOException {
+        if (!empty) {
+            target.append(',');
+        }
+        empty = false;
+        newLine();
     }
 
-    static String arrayOfScalars(Collection<String> values) {
-        return "[" + String.join(", ", values) + "]";
+    /** Begins the next entry of an object. */
+    void key(String key) throws IOException {
+        spelledKey(string(key));
     }
 
-    /** A string with its quotes. A lone half of a surrogate pair is escaped, since UTF-8 cannot hold it. */
-    static String string(String value) {
-        StringBuilder escaped = new StringBuilder("\"");
-        new String(ENCODER.quoteAsString(value)).codePoints().forEach(c -> append(escaped, c));
-        return escaped.append('"').toString();
+    /** Writes a value as it is spelled in JSON. */
+    void spelled(String value) throws IOException {
+        target.append(value);
     }
 
-    /** A value from elsewhere in this layout; numbers and strings stay as they are spelled in the text. */
-    static String kept(JsonNode node, SourceText text) {
+    /** Writes an array of values, each as it is spelled in JSON, on one line. */
+    void arrayOfScalars(List<String> values) throws IOException {
+        target.append('[').append(String.join(", ", values)).append(']');
+    }
+
+    /** A value from elsewhere; numbers and strings stay as they are spelled in the text. */
+    void kept(JsonNode node, SourceText text) throws IOException {
         if (node instanceof ObjectNode object) {
-            return object(object.members().stream().map(member -> kept(member, text)).toList());
+            keptObject(object, text);
+        } else if (node instanceof ArrayNode array) {
+            keptArray(array, text);
+        } else {
+            spelled(text.text(node));
         }
-        if (node instanceof ArrayNode array) {
-            List<String> values = array.values().stream().map(value -> kept(value, text)).toList();
-            return array.values().stream().allMatch(Layout::isScalar) ? arrayOfScalars(values) : arrayOfObjects(values);
-        }
-        return text.text(node);
     }
 
-    private static String kept(Member member, SourceText text) {
-        return text.text().substring(member.keyStart(), member.keyEnd()) + ": " + kept(member.value(), text);
+    private void keptObject(ObjectNode object, SourceText text) throws IOException {
+        open('{');
+        for (Member member : object.members()) {
+            spelledKey(text.text().substring(member.keyStart(), member.keyEnd()));
+            kept(member.value(), text);
+        }
+        close('}');
+    }
+
+    private void keptArray(ArrayNode array, SourceText text) throws IOException {
+        if (array.values().stream().allMatch(Layout::isScalar)) {
+            arrayOfScalars(array.values().stream().map(text::text).toList());
+            return;
+        }
+        open('[');
+        for (JsonNode value : array.values()) {
+            next();
+            kept(value, text);
+        }
+        close(']');
+    }
+
+    private void spelledKey(String key) throws IOException {
+        next();
+        target.append(key).append(": ");
+    }
+
+    private void newLine() throws IOException {
+        target.append('\n');
+        for (int i = 0; i < depth; i++) {
+            target.append(INDENT);
+        }
     }
 
     private static boolean isScalar(JsonNode node) {
         return !(node instanceof ObjectNode || node instanceof ArrayNode);
+    }
+
+    /** A value from elsewhere, laid out as if it stood alone. */
+    static String alone(JsonNode node, SourceText text) {
+        StringBuilder target = new StringBuilder();
+        try {
+            new Layout(target).kept(node, text);
+        } catch (IOException e) {
+            throw new IllegalStateException("a text in memory cannot fail to be written", e);
+        }
+        return target.toString();
+    }
+
+    /** A string with its quotes. A lone half of a surrogate pair is escaped, since UTF-8 cannot hold it. */
+    static String string(String value) {
+        return isPlain(value) ? '"' + value + '"' : escaped(value);
+    }
+
+    private static boolean isPlain(String value) {
+        for (int i = 0; i < value.length(); i++) {
+            char c = value.charAt(i);
+            if (c < ' ' || c == '"' || c == '\\' || Character.isSurrogate(c)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static String escaped(String value) {
+        StringBuilder escaped = new StringBuilder("\"");
+        new String(ENCODER.quoteAsString(value)).codePoints().forEach(c -> append(escaped, c));
+        return escaped.append('"').toString();
     }
 
     private static void append(StringBuilder target, int codePoint) {
@@ -75,11 +159,5 @@ final class Layout {
         } else {
             target.appendCodePoint(codePoint);
         }
-    }
-
-    private static String lines(String open, Collection<String> parts, String close) {
-        return parts.isEmpty() ? open + close
-                : parts.stream().map(part -> "  " + part.replace("\n", "\n  "))
-                        .collect(Collectors.joining(",\n", open + "\n", "\n" + close));
     }
 }
