@@ -47,12 +47,14 @@ final class Binder {
     /** Returns the object; what could not be read is missing from it, and then there are problems. */
     EObject bind(ObjectNode node, EClass type) {
         EObject object = EcoreUtil.create(type);
-        positions.put(object, node);
+        ObjectPlace place = new ObjectPlace(node);
+        positions.put(object, place);
         for (Member member : node.members()) {
             EStructuralFeature feature = type.getEStructuralFeature(member.key());
             if (feature == null || feature == Literals.ELEMENT__EXTRAS) {
                 keep((Element) object, member, Features.inDocumentOrder(type));
             } else {
+                place.add(type.getFeatureID(feature), member);
                 set(object, feature, member);
             }
         }
@@ -60,7 +62,6 @@ final class Binder {
     }
 
     private void set(EObject object, EStructuralFeature feature, Member member) {
-        positions.put(object, feature, member);
         if (feature.isMany()) {
             many(member.value(), feature).ifPresent(values -> object.eSet(feature, values));
         } else {
@@ -94,7 +95,7 @@ final class Binder {
         extra.setKey(member.key());
         extra.setJson(Layout.alone(member.value(), text));
         object.getExtras().add(extra);
-        positions.put(extra, member.value());
+        positions.put(extra, new ObjectPlace(member.value()));
         sayUnknown(member, features.stream().map(EStructuralFeature::getName).toList());
     }
 

@@ -9,8 +9,8 @@ import java.nio.CharBuffer;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 
 import org.ferrule.io.json.JsonNode.ObjectNode;
 import org.ferrule.model.Document;
@@ -24,20 +24,20 @@ final class DocumentReader {
 
     private static final String BYTE_ORDER_MARK = "\uFEFF";
 
-    private final byte[] bytes;
     private final String fileName;
+    private final boolean marked;
     private final SourceText text;
     private final Problems problems;
     private final Positions positions;
 
     DocumentReader(byte[] bytes, String fileName) {
-        this.bytes = bytes;
         this.fileName = fileName;
         CharBuffer decoded = CharBuffer.allocate(bytes.length);
         CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
         CoderResult outcome = decoder.decode(ByteBuffer.wrap(bytes), decoded, true);
         String all = decoded.flip().toString();
-        this.text = new SourceText(all.startsWith(BYTE_ORDER_MARK) ? all.substring(1) : all);
+        this.marked = all.startsWith(BYTE_ORDER_MARK);
+        this.text = new SourceText(marked ? all.substring(1) : all);
         this.problems = new Problems(text);
         this.positions = new Positions(text);
         if (outcome.isError()) {
@@ -57,8 +57,15 @@ final class DocumentReader {
         if (document != null && checking) {
             new Content(positions).check(document, problems);
         }
-        return new ReadResult(document, positions, problems.inOrder(),
-                () -> document != null && Arrays.equals(DocumentWriter.write(document), bytes));
+        return new ReadResult(document, checking ? positions : Positions.NONE, problems.inOrder(),
+                comparison(document));
+    }
+
+    /** Holds the text alone, which is there anyway, for as long as nobody asks. */
+    private BooleanSupplier comparison(Document document) {
+        String source = text.text();
+        return document == null || marked ? () -> false
+                : () -> source.equals(new String(DocumentWriter.write(document), StandardCharsets.UTF_8));
     }
 
     private Optional<ObjectNode> tree() {

@@ -4,6 +4,7 @@
  */
 package org.ferrule.io.json;
 
+import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.Writer;
@@ -11,6 +12,7 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 import org.eclipse.emf.common.util.Enumerator;
@@ -31,16 +33,30 @@ import com.fasterxml.jackson.core.util.ByteArrayBuilder;
 final class DocumentWriter {
 
     private final Layout layout;
+    private final Pieces pieces;
 
-    private DocumentWriter(Layout layout) {
+    /** Knows how objects are to be written that need not be written anew. */
+    interface Pieces {
+
+        /** Returns how the object is spelled inside of so many brackets; nothing if it is to be written anew. */
+        Optional<String> of(EObject object, int depth);
+    }
+
+    DocumentWriter(Layout layout, Pieces pieces) {
         this.layout = layout;
+        this.pieces = pieces;
     }
 
     /** Returns the bytes of the document; the same document gives the same bytes. */
     static byte[] write(Document document) {
+        return write(document, (object, depth) -> Optional.empty());
+    }
+
+    /** Returns the bytes of the document, of which some pieces are known. */
+    static byte[] write(Document document, Pieces pieces) {
         ByteArrayBuilder bytes = new ByteArrayBuilder();
-        try (Writer text = new OutputStreamWriter(bytes, StandardCharsets.UTF_8)) {
-            new DocumentWriter(new Layout(text)).object(document);
+        try (Writer text = new BufferedWriter(new OutputStreamWriter(bytes, StandardCharsets.UTF_8))) {
+            new DocumentWriter(new Layout(text), pieces).object(document);
             text.append('\n');
         } catch (IOException e) {
             throw new IllegalStateException("bytes in memory cannot fail to be written", e);
@@ -48,7 +64,8 @@ final class DocumentWriter {
         return bytes.toByteArray();
     }
 
-    private void object(EObject object) throws IOException {
+    /** Writes an object where the layout stands. */
+    void object(EObject object) throws IOException {
         layout.open('{');
         for (EStructuralFeature feature : Features.inDocumentOrder(object.eClass())) {
             if (isWritten(object, feature)) {
@@ -88,9 +105,18 @@ final class DocumentWriter {
         layout.open('[');
         for (Object value : values) {
             layout.next();
-            object((EObject) value);
+            listed((EObject) value);
         }
         layout.close(']');
+    }
+
+    private void listed(EObject object) throws IOException {
+        Optional<String> piece = pieces.of(object, layout.depth());
+        if (piece.isPresent()) {
+            layout.spelled(piece.get());
+        } else {
+            object(object);
+        }
     }
 
     private static String scalar(Object value, EDataType type) {

@@ -15,11 +15,13 @@ final class Escapes {
     /**
      * Returns the offset in the text of one unit of a string's value.
      *
+     * @param start the offset of the opening quote
+     * @param end the offset behind the closing quote
      * @param index the index in the value; its length gives the offset of the closing quote
      */
-    static int offset(String text, JsonNode string, int index) {
-        int offset = string.start() + 1;
-        for (int i = 0; i < index && offset < string.end() - 1; i++) {
+    static int offset(String text, int start, int end, int index) {
+        int offset = start + 1;
+        for (int i = 0; i < index && offset < end - 1; i++) {
             offset += width(text, offset);
         }
         return offset;

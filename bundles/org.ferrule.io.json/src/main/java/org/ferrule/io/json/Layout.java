@@ -26,9 +26,15 @@ final class Layout {
     private int depth;
     private boolean empty = true;
 
-    /** Creates a layout that writes to a target. */
+    /** Creates a layout that writes to a target a value that stands alone. */
     Layout(Appendable target) {
+        this(target, 0);
+    }
+
+    /** Creates a layout that writes to a target a value that stands inside of so many brackets. */
+    Layout(Appendable target, int depth) {
         this.target = target;
+        this.depth = depth;
     }
 
     /** Begins an object, or an array whose values stand on lines of their own. */
@@ -62,7 +68,12 @@ final class Layout {
         spelledKey(string(key));
     }
 
-    /** Writes a value as it is spelled in JSON. */
+    /** Tells inside of how many brackets the next value stands. */
+    int depth() {
+        return depth;
+    }
+
+    /** Writes a value as it is spelled in JSON, or as another layout has laid it out. */
     void spelled(String value) throws IOException {
         target.append(value);
     }

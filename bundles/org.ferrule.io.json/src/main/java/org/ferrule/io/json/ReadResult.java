@@ -75,7 +75,7 @@ public final class ReadResult {
         return canonical;
     }
 
-    /** Returns where everything stands in the text. */
+    /** Returns where everything stands in the text; of a document that was read unchecked nothing has a place. */
     public Positions positions() {
         return positions;
     }

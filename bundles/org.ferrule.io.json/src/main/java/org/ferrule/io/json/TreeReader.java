@@ -110,12 +110,8 @@ final class TreeReader {
         return (int) parser.currentTokenLocation().getCharOffset();
     }
 
-    /** The parser reads on lazily, so the end of a string is looked up: the next quote that is not escaped. */
+    /** The parser reads on lazily, so the end of a string is looked up. */
     private int endOfString(int start) {
-        int i = start + 1;
-        while (text.charAt(i) != '"') {
-            i += text.charAt(i) == '\\' ? 2 : 1;
-        }
-        return i + 1;
+        return SourceText.endOfString(text, start);
     }
 }

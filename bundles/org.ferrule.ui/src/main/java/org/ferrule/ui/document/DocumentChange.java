@@ -5,7 +5,9 @@
 
 package org.ferrule.ui.document;
 
+import java.util.Collection;
 import java.util.List;
+import java.util.stream.Stream;
 
 import org.eclipse.emf.common.notify.Notification;
 import org.eclipse.emf.ecore.EObject;
@@ -22,6 +24,18 @@ public record DocumentChange(boolean reloaded, List<Notification> notifications)
     /** Copies the list. */
     public DocumentChange {
         notifications = List.copyOf(notifications);
+    }
+
+    /** Returns what has changed, and what was put somewhere; each perhaps several times. */
+    public Stream<EObject> objects() {
+        return notifications.stream()
+                .flatMap(notification -> Stream.concat(Stream.of(notification.getNotifier()),
+                        many(notification.getNewValue())))
+                .filter(EObject.class::isInstance).map(EObject.class::cast);
+    }
+
+    private static Stream<?> many(Object value) {
+        return value instanceof Collection<?> values ? values.stream() : Stream.ofNullable(value);
     }
 
     /** Tells whether the object or something inside of it has changed. */

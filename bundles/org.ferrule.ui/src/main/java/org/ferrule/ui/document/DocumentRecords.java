@@ -7,6 +7,7 @@ package org.ferrule.ui.document;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.lang.ref.SoftReference;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -21,11 +22,12 @@ import org.ferrule.io.json.JsonDocuments;
 
 /**
  * What the documents of the workspace say now: the unsaved state of an open editor where there is one, else the file.
- * Read when asked for, kept until the file changes. Safe for every thread.
+ * Read when asked for, kept until the file changes or memory becomes scarce. Safe for every thread.
  */
 public final class DocumentRecords {
 
-    private record Kept(long stamp, DocumentRecord record) {
+    /** What was read of a file; it gives way where memory becomes scarce, and is read again. */
+    private record Kept(long stamp, SoftReference<DocumentRecord> record) {
     }
 
     private final JsonDocuments documents = new JsonDocuments();
@@ -51,11 +53,12 @@ public final class DocumentRecords {
     public DocumentRecord onDisk(IFile file) throws CoreException {
         long stamp = file.getModificationStamp();
         Kept known = kept.get(file);
-        if (known != null && known.stamp == stamp && stamp != IResource.NULL_STAMP) {
-            return known.record;
+        DocumentRecord record = known != null && known.stamp == stamp && stamp != IResource.NULL_STAMP
+                ? known.record.get() : null;
+        if (record == null) {
+            record = new DocumentRecord(file, documents.read(bytes(file), file.getName()), false);
+            kept.put(file, new Kept(stamp, new SoftReference<>(record)));
         }
-        DocumentRecord record = new DocumentRecord(file, documents.read(bytes(file), file.getName()), false);
-        kept.put(file, new Kept(stamp, record));
         return record;
     }
 

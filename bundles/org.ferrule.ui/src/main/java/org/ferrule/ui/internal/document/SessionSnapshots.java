@@ -11,6 +11,8 @@ import java.util.Map;
 import java.util.concurrent.CopyOnWriteArrayList;
 
 import org.eclipse.swt.widgets.Display;
+import org.ferrule.io.json.RepeatedWriter;
+import org.ferrule.model.Document;
 import org.ferrule.ui.document.DocumentChange;
 import org.ferrule.ui.document.DocumentSession;
 import org.ferrule.ui.document.DocumentSessions;
@@ -55,6 +57,7 @@ public final class SessionSnapshots {
         private final Runnable pauseOver = this::handOver;
         private boolean stopped;
         private int pause = PAUSE_MS;
+        private RepeatedWriter writer;
 
         Follower(DocumentSession session) {
             this.session = session;
@@ -62,6 +65,9 @@ public final class SessionSnapshots {
 
         @Override
         public void documentChanged(DocumentChange change) {
+            if (writer != null) {
+                change.objects().forEach(writer::changed);
+            }
             display.timerExec(pause, pauseOver);
         }
 
@@ -78,12 +84,21 @@ public final class SessionSnapshots {
             }
             if (session.dirty() && session.editable()) {
                 long start = System.nanoTime();
-                byte[] content = session.toBytes();
+                byte[] content = written(session.document().orElseThrow());
                 pause = (int) Math.max(PAUSE_MS, PAUSE_PER_WORK * (System.nanoTime() - start) / 1_000_000);
                 listeners.forEach(listener -> listener.unsaved(session, content));
             } else {
+                writer = null;
                 listeners.forEach(listener -> listener.clean(session));
             }
+        }
+
+        /** Only what has changed is written anew; the document is another one when it was read again. */
+        private byte[] written(Document document) {
+            if (writer == null || writer.document() != document) {
+                writer = new RepeatedWriter(document);
+            }
+            return writer.write();
         }
 
         void stop() {
