@@ -10,7 +10,7 @@ import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
-import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
 
 import org.ferrule.io.json.JsonNode.ObjectNode;
 import org.ferrule.model.Document;
@@ -58,14 +58,13 @@ final class DocumentReader {
             new Content(positions).check(document, problems);
         }
         return new ReadResult(document, checking ? positions : Positions.NONE, problems.inOrder(),
-                comparison(document));
+                comparison());
     }
 
     /** Holds the text alone, which is there anyway, for as long as nobody asks. */
-    private BooleanSupplier comparison(Document document) {
+    private Predicate<byte[]> comparison() {
         String source = text.text();
-        return document == null || marked ? () -> false
-                : () -> source.equals(new String(DocumentWriter.write(document), StandardCharsets.UTF_8));
+        return marked ? written -> false : written -> source.equals(new String(written, StandardCharsets.UTF_8));
     }
 
     private Optional<ObjectNode> tree() {

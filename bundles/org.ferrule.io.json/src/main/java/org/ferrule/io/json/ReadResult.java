@@ -6,7 +6,8 @@ package org.ferrule.io.json;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
 
 import org.ferrule.model.Document;
 import org.ferrule.model.DocumentKind;
@@ -18,15 +19,15 @@ public final class ReadResult {
     private final Document document;
     private final Positions positions;
     private final List<DocumentProblem> problems;
-    private BooleanSupplier comparison;
+    private Predicate<byte[]> comparison;
     private boolean canonical;
 
     /**
      * Creates a result.
      *
-     * @param comparison tells whether writing the document gives the same bytes; asked once at most, since it takes time
+     * @param comparison tells whether bytes are those that were read; asked once at most
      */
-    ReadResult(Document document, Positions positions, List<DocumentProblem> problems, BooleanSupplier comparison) {
+    ReadResult(Document document, Positions positions, List<DocumentProblem> problems, Predicate<byte[]> comparison) {
         this.document = document;
         this.positions = positions;
         this.problems = List.copyOf(problems);
@@ -67,9 +68,18 @@ public final class ReadResult {
      * Tells whether writing the document unchanged gives the same bytes; false for one that will be put in order. To be
      * asked first before the document is changed.
      */
-    public synchronized boolean canonical() {
+    public boolean canonical() {
+        return canonical(() -> DocumentWriter.write(document));
+    }
+
+    /**
+     * As {@link #canonical()}, for those who write the document anyway.
+     *
+     * @param written writes the document as it was read; asked the first time, unless the document is broken
+     */
+    public synchronized boolean canonical(Supplier<byte[]> written) {
         if (comparison != null) {
-            canonical = comparison.getAsBoolean();
+            canonical = document != null && comparison.test(written.get());
             comparison = null;
         }
         return canonical;

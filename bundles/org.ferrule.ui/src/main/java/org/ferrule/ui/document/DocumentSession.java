@@ -42,6 +42,7 @@ import org.ferrule.ui.internal.document.SafeSave;
 public final class DocumentSession {
 
     private final JsonDocuments documents = new JsonDocuments();
+    private final ContentWriter writer = new ContentWriter();
     private final SafeSave safeSave = new SafeSave(AtomicFiles::write);
     private final List<SessionListener> listeners = new CopyOnWriteArrayList<>();
     private final BasicCommandStack commands = new BasicCommandStack();
@@ -146,7 +147,7 @@ public final class DocumentSession {
     public void execute(Command command) {
         requireEditable();
         // it can be told only while the document is as it was read
-        read.canonical();
+        read.canonical(this::snapshot);
         commands.execute(command);
     }
 
@@ -198,6 +199,12 @@ public final class DocumentSession {
     /** Returns the bytes that saving would write. */
     public byte[] toBytes() {
         return documents.write(document().orElseThrow());
+    }
+
+    /** As {@link #toBytes()}, but quicker, since it writes anew only what has changed since it was asked before. */
+    public byte[] snapshot() {
+        collector.deliver();
+        return writer.write(document().orElseThrow());
     }
 
     /**
@@ -291,6 +298,7 @@ public final class DocumentSession {
     }
 
     private void changed(DocumentChange change) {
+        writer.changed(change);
         fire(listener -> listener.documentChanged(change));
     }
 

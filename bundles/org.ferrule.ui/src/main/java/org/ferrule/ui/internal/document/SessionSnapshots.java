@@ -11,8 +11,6 @@ import java.util.Map;
 import java.util.concurrent.CopyOnWriteArrayList;
 
 import org.eclipse.swt.widgets.Display;
-import org.ferrule.io.json.RepeatedWriter;
-import org.ferrule.model.Document;
 import org.ferrule.ui.document.DocumentChange;
 import org.ferrule.ui.document.DocumentSession;
 import org.ferrule.ui.document.DocumentSessions;
@@ -57,7 +55,6 @@ public final class SessionSnapshots {
         private final Runnable pauseOver = this::handOver;
         private boolean stopped;
         private int pause = PAUSE_MS;
-        private RepeatedWriter writer;
 
         Follower(DocumentSession session) {
             this.session = session;
@@ -65,9 +62,6 @@ public final class SessionSnapshots {
 
         @Override
         public void documentChanged(DocumentChange change) {
-            if (writer != null) {
-                change.objects().forEach(writer::changed);
-            }
             display.timerExec(pause, pauseOver);
         }
 
@@ -84,21 +78,12 @@ public final class SessionSnapshots {
             }
             if (session.dirty() && session.editable()) {
                 long start = System.nanoTime();
-                byte[] content = written(session.document().orElseThrow());
+                byte[] content = session.snapshot();
                 pause = (int) Math.max(PAUSE_MS, PAUSE_PER_WORK * (System.nanoTime() - start) / 1_000_000);
                 listeners.forEach(listener -> listener.unsaved(session, content));
             } else {
-                writer = null;
                 listeners.forEach(listener -> listener.clean(session));
             }
-        }
-
-        /** Only what has changed is written anew; the document is another one when it was read again. */
-        private byte[] written(Document document) {
-            if (writer == null || writer.document() != document) {
-                writer = new RepeatedWriter(document);
-            }
-            return writer.write();
         }
 
         void stop() {

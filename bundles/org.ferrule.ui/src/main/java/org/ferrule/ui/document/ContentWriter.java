@@ -1,0 +1,32 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.document;
+
+import org.ferrule.io.json.RepeatedWriter;
+import org.ferrule.model.Document;
+
+/** Writes the document of a session again and again; what no change concerns is not written anew. */
+final class ContentWriter {
+
+    private RepeatedWriter writer;
+
+    /** Returns the bytes of the document, which is another one when the file was read again. */
+    byte[] write(Document document) {
+        if (writer == null || writer.document() != document) {
+            writer = new RepeatedWriter(document);
+        }
+        return writer.write();
+    }
+
+    /** Notes a change of the document. */
+    void changed(DocumentChange change) {
+        if (change.reloaded()) {
+            writer = null;
+        } else if (writer != null) {
+            change.objects().forEach(writer::changed);
+        }
+    }
+}
