@@ -15,13 +15,15 @@ final class Comparison {
     private final Cells before;
     private final boolean sameTerms;
     private final MatrixQuestion question;
+    private final SectionNames names;
     private final Places lines;
     private final Places columns;
     private final int[] touchedColumns;
 
-    Comparison(Cells before, MatrixQuestion question) {
+    Comparison(Cells before, MatrixQuestion question, SectionNames names) {
         this.before = before;
         this.question = question;
+        this.names = names;
         this.sameTerms = question.asksTheSameAs(before.question());
         this.lines = Places.ofLines(question.outer(), before.question().outer(), sameTerms);
         this.columns = Places.ofColumns(question.inner(), before.question().inner(), sameTerms);
@@ -92,6 +94,6 @@ final class Comparison {
     }
 
     FitCell now(int line, int column, long word) {
-        return Cells.cell(question, line, column, word);
+        return Cells.cell(question, names, line, column, word);
     }
 }

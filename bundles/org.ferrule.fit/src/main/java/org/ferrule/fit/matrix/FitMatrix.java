@@ -45,11 +45,12 @@ public final class FitMatrix {
     }
 
     private static FitMatrix solve(MatrixQuestion question, Optional<Cells> before, Progress progress) {
-        Optional<Comparison> comparison = before.map(cells -> new Comparison(cells, question));
+        SectionNames names = new SectionNames(question);
+        Optional<Comparison> comparison = before.map(cells -> new Comparison(cells, question, names));
         CellSource source = comparison.map(c -> before.get().source().next(question, c))
                 .orElseGet(() -> CellSource.of(question));
         CellGrid grid = new Solving(source, before.map(Cells::grid), progress).fill();
-        return new FitMatrix(new Cells(question, source, grid), new CellChanges(comparison, grid));
+        return new FitMatrix(new Cells(question, names, source, grid), new CellChanges(comparison, grid));
     }
 
     public MatrixQuestion question() {

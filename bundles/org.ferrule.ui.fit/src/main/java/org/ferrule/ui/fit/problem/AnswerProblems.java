@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 
 import org.eclipse.emf.ecore.EObject;
@@ -18,6 +19,7 @@ import org.ferrule.chart.words.ReasonWords;
 import org.ferrule.engine.chart.SolvedChart;
 import org.ferrule.fit.figure.Figure;
 import org.ferrule.fit.matrix.FitCell;
+import org.ferrule.fit.matrix.SolveCancelledException;
 import org.ferrule.fit.passage.FitAnswer;
 import org.ferrule.fit.passage.PhaseAnswer;
 import org.ferrule.fit.verdict.Authority;
@@ -70,8 +72,16 @@ final class AnswerProblems {
         this.inner = MatrixLines.of(solved.chart(), Side.INNER);
     }
 
-    List<FoundProblem> all() {
+    /**
+     * Looks through all cells.
+     *
+     * @throws SolveCancelledException if that is no longer wanted
+     */
+    List<FoundProblem> all(BooleanSupplier cancelled) {
         for (int row = 0; row < outer.size(); row++) {
+            if (cancelled.getAsBoolean()) {
+                throw new SolveCancelledException();
+            }
             look(row);
         }
         if (conflicts > MOST_CONFLICTS) {

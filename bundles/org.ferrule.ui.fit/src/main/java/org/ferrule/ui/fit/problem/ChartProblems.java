@@ -118,7 +118,7 @@ public final class ChartProblems implements ProblemSource {
                 SolvedChart solved = solved(open);
                 solved.chart().problems().forEach(this::add);
                 addSignOff(solved);
-                found.addAll(new AnswerProblems(request.record(), chart, solved).all());
+                found.addAll(new AnswerProblems(request.record(), chart, solved).all(monitor::isCanceled));
             } catch (RuleSetException e) {
                 error("chart.rules", ModelPackage.Literals.FIT_CHART__RULES, e.getMessage());
             } catch (SolveCancelledException e) {

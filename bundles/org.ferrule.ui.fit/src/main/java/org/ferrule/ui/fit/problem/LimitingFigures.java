@@ -58,14 +58,17 @@ record LimitingFigures(Optional<Figure> lumen, Optional<Figure> device) {
             return byName(matrix.question().inner().get(column).outline(Phase.IN));
         }
 
+        /** Only names of sections with assumed figures, which are few: this is asked for every cell. */
         private static Map<String, Set<Figure>> byName(List<Stretch> stretches) {
-            return stretches.stream().collect(Collectors.groupingBy(Stretch::name, Collectors.flatMapping(
-                    stretch -> stretch.diameter().stream().flatMap(taper -> Stream.of(taper.start(), taper.end())),
-                    Collectors.toSet())));
+            Map<String, Set<Figure>> byName = stretches.stream()
+                    .collect(Collectors.groupingBy(Stretch::name, Collectors.flatMapping(stretch -> stretch.diameter()
+                            .stream().flatMap(taper -> Stream.of(taper.start(), taper.end())), Collectors.toSet())));
+            byName.values().removeIf(figures -> figures.stream().noneMatch(Figure::centreAssumed));
+            return byName;
         }
 
         private static Optional<Figure> one(Set<Figure> figures, Supplier<Optional<Figure>> ofAnswer) {
-            if (figures.stream().noneMatch(Figure::centreAssumed)) {
+            if (figures.isEmpty()) {
                 return Optional.empty();
             }
             return figures.size() == 1 ? Optional.of(figures.iterator().next()) : ofAnswer.get();
