@@ -35,7 +35,7 @@ import org.ferrule.ui.tests.robot.ScreenPicture;
 import org.ferrule.ui.tests.robot.Widgets;
 
 /**
- * What {@link CrashTest} and {@link WarmStart} let a workbench in another process do, named by a system property; nothing in any other
+ * What {@link CrashTest} and {@link WarmStartSpeed} let a workbench in another process do, named by a system property; nothing in any other
  * workbench. It writes what has come of it into a file that another property names.
  */
 public class SecondRun implements IStartup {

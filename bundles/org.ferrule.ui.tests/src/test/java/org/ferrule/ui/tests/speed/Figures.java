@@ -38,7 +38,7 @@ final class Figures {
 
     void print() {
         System.out.printf(Locale.ROOT,
-                "%s: median %.1f ms, worst %.1f ms; processor time median %.1f ms, worst %.1f ms; %d times "
+                "speed: %s: median %.1f ms, worst %.1f ms; processor time median %.1f ms, worst %.1f ms; %d times "
                         + "(load %.1f on %d processors)%n",
                 what, median(clock), Collections.max(clock), median(processor), Collections.max(processor),
                 clock.size(), ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage(),

@@ -22,6 +22,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.ui.ide.IDE;
 import org.ferrule.engine.chart.SolvedChart;
 import org.ferrule.io.json.JsonDocuments;
 import org.ferrule.model.ModelPackage;
@@ -29,17 +30,17 @@ import org.ferrule.quantity.Dimension;
 import org.ferrule.ui.fit.matrix.Side;
 import org.ferrule.ui.tests.fit.ChartFixture;
 import org.ferrule.ui.tests.fit.LargeDocuments;
+import org.ferrule.ui.tests.robot.EditorFixture;
 import org.ferrule.ui.tests.robot.Projects;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** A matrix of 2,000 x 2,000 devices: how long a page takes to be painted, and an edit to be shown. */
-@Tag("slow")
 class LargeMatrixSpeed {
 
     private static final int LINES = 2000;
+    private static final int DEVICES = 20_000;
     private static final int PAGES = 20;
     private static final int EDITS = 8;
     private static final int LONGEST_WAIT_FIFTHS = 300;
@@ -65,7 +66,7 @@ class LargeMatrixSpeed {
         write(project, "large.chart.json", documents.write(LargeDocuments.chart(LINES, LINES)));
         long start = System.nanoTime();
         fixture = ChartFixture.of(project, "large.chart.json");
-        System.out.printf(Locale.ROOT, "%d x %d opened and answered: %.1f s%n", LINES, LINES,
+        System.out.printf(Locale.ROOT, "speed: %d x %d opened and answered: %.1f s%n", LINES, LINES,
                 (System.nanoTime() - start) / 1e9);
         assertEquals(LINES, fixture.table().content().axis(Side.OUTER).size());
         waitForQuiet();
@@ -103,7 +104,7 @@ class LargeMatrixSpeed {
     }
 
     @Test
-    void paintsPagesAndShowsEdits() {
+    void paintsPagesAndShowsEdits() throws CoreException {
         Rectangle cell = fixture.table().boundsOf(0, 0).orElseThrow();
         fixture.robot().clickPainted(fixture.table().control(), cell.x + 5, cell.y + 5);
         page("page painted while scrolling down", SWT.PAGE_DOWN);
@@ -112,10 +113,25 @@ class LargeMatrixSpeed {
         fixture.table().showSums(true);
         page("page painted with sums", SWT.PAGE_UP);
         edits("edit to painted with sums");
+        sayHeap("the matrix open");
+        openLargeLibrary();
+        sayHeap("the matrix and a library of " + DEVICES + " devices open");
+    }
+
+    private void openLargeLibrary() throws CoreException {
+        IProject project = fixture.session(LIBRARY).file().getProject();
+        write(project, "many.devices.json", new JsonDocuments().write(LargeLibrary.of(DEVICES)));
+        IDE.openEditor(EditorFixture.page(), project.getFile("many.devices.json"));
+        waitForQuiet();
+    }
+
+    private static void sayHeap(String when) {
+        for (int i = 0; i < 3; i++) {
+            System.gc();
+        }
         Runtime runtime = Runtime.getRuntime();
-        System.gc();
-        System.out.printf(Locale.ROOT, "heap in use: %d MB%n",
-                (runtime.totalMemory() - runtime.freeMemory()) / 1_000_000);
+        System.out.printf(Locale.ROOT, "speed: heap with %s: %d MB of at most %d MB%n", when,
+                (runtime.totalMemory() - runtime.freeMemory()) / 1_000_000, runtime.maxMemory() / 1_000_000);
     }
 
     private void page(String what, int key) {

@@ -23,7 +23,7 @@ import org.junit.jupiter.api.io.TempDir;
  * Measures how long a process lives until its window can be used: the demo's project is there, a chart was left open, and
  * the same configuration has started before. No part of the build, as its name tells; docs/performance.md has the result.
  */
-class WarmStart {
+class WarmStartSpeed {
     private static final int STARTS = 5;
     /** Seconds: the first start checks all documents of the demo. */
     private static final int PATIENCE = 300;
@@ -40,7 +40,7 @@ class WarmStart {
         for (int i = 0; i < STARTS; i++) {
             milliseconds.add(run(SecondRun.START));
         }
-        System.out.println("warm starts, milliseconds: " + milliseconds);
+        System.out.println("speed: warm starts, milliseconds: " + milliseconds);
         assertTrue(milliseconds.stream().allMatch(text -> text.matches("\\d+")), milliseconds.toString());
     }
 
