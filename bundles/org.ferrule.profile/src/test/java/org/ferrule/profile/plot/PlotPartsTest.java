@@ -120,7 +120,8 @@ class PlotPartsTest {
 
     private static PlotLegend legend(int entries, double widthMm) {
         PlotLegend legend = new PlotLegend(STYLE, widthMm);
-        IntStream.range(0, entries).forEach(i -> legend.curve(CurveLook.of(i % 8), "legend:" + i, "Device number " + i));
+        IntStream.range(0, entries)
+                .forEach(i -> legend.curve(CurveLook.of(i % 8), "legend:" + i, "Device number " + i));
         return legend.note("A note that is read below all signs, however many of them there are to be read.");
     }
 

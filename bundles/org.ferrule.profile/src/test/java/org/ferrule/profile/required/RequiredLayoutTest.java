@@ -194,7 +194,8 @@ class RequiredLayoutTest {
         RequiredLanes far = new RequiredLanes(SizeSearch.of(MovableSection.of(new Place.Shaft(
                 rod("micro", DeviceKind.MICROCATHETER, "135 cm", "0.5 mm").device(), 0)),
                 List.of(passage(rod("micro", DeviceKind.MICROCATHETER, "135 cm", "0.5 mm"), guide("wide", "1.5 mm"))
-                        .question()), SOLVER), Phase.IN);
+                        .question()),
+                SOLVER), Phase.IN);
         RequiredPlot plot = new RequiredPlot(far, Optional.empty(), WORDS, 200, 80);
         Drawn drawn = Drawn.of(plot.picture());
         assertNear(plot.area().x(0.5), drawn.words("printed 0.5 mm").box().centre().xMm(), "over its line");

@@ -68,7 +68,8 @@ class SensitivityLayoutTest {
         assertNear(2 * unit, drawn.marks("bar:2").get(0).box().widthMm(), "change");
         drawn.marks().stream().filter(m -> m.group().startsWith("bar:"))
                 .forEach(m -> assertNear(2 + 180 * 0.46, m.box().xMm(), "all begin at the axis"));
-        assertTrue(first.get(0).box().rightMm() < 175 && first.get(0).box().rightMm() > 165, "the longest nearly fills");
+        assertTrue(first.get(0).box().rightMm() < 175 && first.get(0).box().rightMm() > 165,
+                "the longest nearly fills");
     }
 
     @Test

@@ -109,8 +109,10 @@ class ComparisonWordsTest {
                 new FindingWords(steps, WORDS).crossings());
         ProfileComparison near = devices(rod("even", DeviceKind.MICROCATHETER, "135 cm", "0.95 mm ±0.2"), LARGE)
                 .compare();
-        assertEquals("B is larger than A from 4.0 mm proximal to the distal tip on; intervals overlap, single parts may "
-                + "differ", new FindingWords(near, WORDS).crossings().get(0));
+        assertEquals(
+                "B is larger than A from 4.0 mm proximal to the distal tip on; intervals overlap, single parts may "
+                        + "differ",
+                new FindingWords(near, WORDS).crossings().get(0));
         ProfileComparison none = devices(rod("thin", DeviceKind.MICROCATHETER, "135 cm", "0.3 mm"),
                 rod("thick", DeviceKind.MICROCATHETER, "135 cm", "0.9 mm")).compare();
         assertEquals(List.of("No two outer diameters cross."), new FindingWords(none, WORDS).crossings());
