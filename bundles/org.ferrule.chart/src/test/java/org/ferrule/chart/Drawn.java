@@ -13,8 +13,10 @@ import java.util.stream.Collectors;
 import org.ferrule.picture.Box;
 import org.ferrule.picture.Element;
 import org.ferrule.picture.Group;
+import org.ferrule.picture.Line;
 import org.ferrule.picture.Picture;
 import org.ferrule.picture.Point;
+import org.ferrule.picture.Shape;
 import org.ferrule.picture.Text;
 import org.ferrule.picture.TextMeasure;
 import org.ferrule.picture.Transform;
@@ -23,6 +25,7 @@ import org.ferrule.picture.Transform;
 public final class Drawn {
     private final List<Words> words = new ArrayList<>();
     private final List<Named> groups = new ArrayList<>();
+    private final List<Mark> marks = new ArrayList<>();
 
     /**
      * A line of text as it stands on the paper.
@@ -33,6 +36,16 @@ public final class Drawn {
      * @param group the innermost name around it, or empty
      */
     public record Words(String text, Box box, double sizePt, String group) {
+    }
+
+    /**
+     * A line or a shape as it lies on the paper.
+     *
+     * @param box the room that it takes, without the width of its outline
+     * @param element as it was drawn
+     * @param group the innermost name around it, or empty
+     */
+    public record Mark(Box box, Element element, String group) {
     }
 
     /** A named group and its elements. */
@@ -52,12 +65,21 @@ public final class Drawn {
             if (element instanceof Text text) {
                 double sizePt = text.style().sizePt() * transform.scale();
                 words.add(new Words(text.string(), box(text, transform), sizePt, name));
+            } else if (element instanceof Line line) {
+                marks.add(new Mark(box(Box.between(line.from(), line.to()), transform), line, name));
+            } else if (element instanceof Shape shape) {
+                marks.add(new Mark(box(shape.bounds(), transform), shape, name));
             } else if (element instanceof Group group) {
                 Optional<String> id = group.frame().id();
                 id.ifPresent(i -> groups.add(new Named(i, group)));
                 read(group.elements(), group.frame().transform().then(transform), id.orElse(name));
             }
         }
+    }
+
+    private static Box box(Box inside, Transform transform) {
+        return inside.corners().stream().map(transform::apply).map(corner -> Box.between(corner, corner))
+                .reduce(Box::union).orElseThrow();
     }
 
     private static Box box(Text text, Transform transform) {
@@ -76,6 +98,25 @@ public final class Drawn {
 
     public List<Words> words() {
         return words;
+    }
+
+    /** The one line that reads so. */
+    public Words words(String text) {
+        List<Words> found = words.stream().filter(w -> w.text().equals(text)).toList();
+        if (found.size() != 1) {
+            throw new AssertionError(found.size() + " lines \"" + text + "\" among " + text());
+        }
+        return found.get(0);
+    }
+
+    /** Lines and shapes in the order of painting. */
+    public List<Mark> marks() {
+        return marks;
+    }
+
+    /** Lines and shapes in groups of that name. */
+    public List<Mark> marks(String group) {
+        return marks.stream().filter(m -> m.group().equals(group)).toList();
     }
 
     /** All lines in the order of painting. */

@@ -26,9 +26,9 @@ class BruteForceLawsTest {
     @Test
     @Tag("slow")
     void nothingSmallerIsFoundByMuchJostling() {
-        assertMissed(0, compare(4, 1500, 100));
-        assertMissed(0, compare(5, 1000, 150));
-        assertMissed(0, compare(6, 600, 300));
+        assertMissed(0, compare(4, 500, 100));
+        assertMissed(0, compare(5, 300, 150));
+        assertMissed(0, compare(6, 120, 300));
     }
 
     // Of seven and more discs the search may miss the best arrangement, but hardly ever.

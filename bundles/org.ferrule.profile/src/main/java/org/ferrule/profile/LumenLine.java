@@ -6,7 +6,6 @@ package org.ferrule.profile;
 
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 import org.ferrule.fit.device.Lumen;
 import org.ferrule.fit.figure.Figure;
@@ -36,12 +35,6 @@ public record LumenLine(ReadDevice outer, Lumen lumen) {
         boolean known = outer.bore(lumen).stream().allMatch(stretch -> stretch.diameter().isPresent());
         return known ? outer.bore(lumen).stream().map(Stretch::diameter).flatMap(Optional::stream)
                 .map(Taper::smallest).reduce(Figure::min) : Optional.empty();
-    }
-
-    /** Whether it is as wide everywhere, so that a line tells all of it. */
-    public boolean isUniform() {
-        return outer.bore(lumen).stream().flatMap(stretch -> stretch.diameter().stream())
-                .flatMap(taper -> Stream.of(taper.start(), taper.end())).distinct().count() <= 1;
     }
 
     /** The name of the device, or its id where it has none. */

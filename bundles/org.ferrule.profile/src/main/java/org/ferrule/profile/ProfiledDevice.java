@@ -8,9 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 
 import org.ferrule.fit.passage.ReadDevice;
-import org.ferrule.profile.curve.Curve;
 import org.ferrule.profile.curve.DeviceCurves;
-import org.ferrule.profile.curve.Piece;
 import org.ferrule.quantity.Length;
 
 /**
@@ -46,11 +44,5 @@ public record ProfiledDevice(ReadDevice read, Optional<Length> landmark, Optiona
     /** Its curves from its own distal tip, whatever the landmark. */
     public DeviceCurves fromTip() {
         return DeviceCurves.of(read, Length.ZERO);
-    }
-
-    /** Where its described part ends proximally, from the landmark; absent when it is not placed or not described. */
-    public Optional<Length> proximalEnd() {
-        return curves.flatMap(all -> all.all().stream().map(Curve::pieces).flatMap(pieces -> pieces.stream())
-                .map(Piece::to).max(Length::compareTo));
     }
 }

@@ -152,7 +152,7 @@ public final class ProfileWords {
         return phrases.fill(station.isNegative() ? "passage.distal" : "passage.proximal", along(station.abs()), from);
     }
 
-    /** A distance along a device: millimetres with one decimal below 10 cm, else centimetres. */
+    /** A distance along a device: centimetres, below 1 cm millimetres. */
     public String along(Length length) {
         return lengths.length(length);
     }

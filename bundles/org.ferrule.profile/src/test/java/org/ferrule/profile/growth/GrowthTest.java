@@ -128,13 +128,17 @@ class GrowthTest {
         return Compared.length(text);
     }
 
-    private static Device balloon(String id, String nominal, String rated, String... rows) {
+    static Device balloon(String id, String nominal, String rated, String... rows) {
+        return balloon(id, Optional.of(nominal), Optional.of(rated), rows);
+    }
+
+    static Device balloon(String id, Optional<String> nominal, Optional<String> rated, String... rows) {
         List<ComplianceRow> table = new ArrayList<>();
         for (int i = 0; i < rows.length; i += 2) {
             table.add(new ComplianceRow(Pressure.parse(rows[i]), Dimension.parse(rows[i + 1])));
         }
         BalloonPart balloon = new BalloonPart("balloon", Optional.empty(), Optional.empty(),
-                Optional.of(Pressure.parse(nominal)), Optional.of(Pressure.parse(rated)), table);
+                nominal.map(Pressure::parse), rated.map(Pressure::parse), table);
         return SampleDevice.device(id, DeviceKind.BALLOON_CATHETER).parts(new Parts(Optional.of(balloon),
                 Optional.empty(), Optional.empty(), Optional.empty(), List.of(), Optional.empty())).device();
     }

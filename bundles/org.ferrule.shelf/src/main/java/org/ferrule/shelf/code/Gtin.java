@@ -33,9 +33,8 @@ public final class Gtin {
         return (10 - sum % 10) % 10;
     }
 
-    /** Returns the GTIN of 14 digits that stands at a place, zeros added in front. */
+    /** Returns the GTIN of 14 digits that stands at a place where there are digits only, zeros added in front. */
     static String read(CodeText text, int from, int to) throws CodeException {
-        Digits.check(text, from, to);
         int expected = checkDigit(text.part(from, to - 1));
         if (text.at(to - 1) - '0' != expected) {
             throw text.fault(CodeFault.CHECK, to - 1, "check digit " + expected);

@@ -48,7 +48,7 @@ final class Ledger {
         List<Reason> reasons = new ArrayList<>();
         if (readiness.compareTo(Readiness.LAST_ONE) > 0) {
             reasons.addAll(Shortage.of(need, planned.date(), before, count(picks)));
-            reasons.addAll(takenEarlier(need, planned.date(), claim, second));
+            reasons.addAll(takenEarlier(need, planned.date(), claim, readiness));
         }
         second.forEach(pick -> reasons.add(Reason.of(ReasonCode.SECOND_CHOICE, pick.item(), pick.count())));
         if (readiness.isCovered() && usable(left, need.items(), planned.date()) == 0) {
@@ -79,9 +79,8 @@ final class Ledger {
     }
 
     /** Units that earlier needs took of the items that this one lacks, as far as it could use them. */
-    private List<Reason> takenEarlier(Need need, LocalDate date, Claim claim, List<Pick> second) {
-        boolean covered = !second.isEmpty();
-        List<String> lacking = covered ? need.preferredItems() : need.items();
+    private List<Reason> takenEarlier(Need need, LocalDate date, Claim claim, Readiness readiness) {
+        List<String> lacking = readiness.isCovered() ? need.preferredItems() : need.items();
         List<Reason> reasons = new ArrayList<>();
         for (Taken earlier : taken) {
             if (lacking.contains(earlier.pick().item()) && earlier.pick().lot().isUsableOn(date)) {

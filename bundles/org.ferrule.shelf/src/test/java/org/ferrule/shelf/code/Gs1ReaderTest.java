@@ -75,6 +75,7 @@ class Gs1ReaderTest {
         assertEquals(Optional.of("A(3)B()C(x1)"), read("(10)A(3)B()C(x1)(21)7").lot());
         assertEquals(Optional.of("A(12345)"), read("(10)A(12345)(21)7").lot());
         assertEquals(Optional.of("(1"), read("(10)(1").lot());
+        assertEquals(Optional.of("A(123"), read("(10)A(123").lot());
     }
 
     @Test
@@ -82,6 +83,7 @@ class Gs1ReaderTest {
         CodeException e = assertFault(CodeFault.IDENTIFIER, 7, "(10)AB(99)1");
         assertTrue(e.getMessage().contains("(10)AB(99)1"), e.getMessage());
         assertFault(CodeFault.IDENTIFIER, 1, "(101)AB");
+        assertFault(CodeFault.IDENTIFIER, 7, "(10)AB(8005)1");
         assertFault(CodeFault.IDENTIFIER, 1, "(1");
     }
 
@@ -138,6 +140,21 @@ class Gs1ReaderTest {
     void countsPositionsInTheTextAsItWasGiven() {
         assertFault(CodeFault.DATE, 2 + 3 + 6 + 4 + 2, "\r\n]d2" + "10LOT1" + "<GS>" + "17151301");
         assertFault(CodeFault.SEPARATOR, 1 + 22, " 10123456789012345678901");
+    }
+
+    @Test
+    void saysWhatAnIdentifierAllows() {
+        assertEquals("a digit in (30)", assertFault(CodeFault.CHARACTER, 6, "(30)12A").expected());
+        assertEquals("a letter, digit or one of !\"%&'()*+,-./:;<=>?_ in (10)",
+                assertFault(CodeFault.CHARACTER, 5, "(10)A#B").expected());
+        assertEquals("14 characters in (01)", assertFault(CodeFault.LENGTH, 17, "(01)5102222223333").expected());
+        assertEquals("1 to 8 characters in (30)", assertFault(CodeFault.LENGTH, 12, "(30)123456789").expected());
+    }
+
+    @Test
+    void leavesBlanksInMessagesAsTheyAre() {
+        String message = assertFault(CodeFault.CHARACTER, 5, "(10)A B").getMessage();
+        assertTrue(message.startsWith("\"(10)A B\", character 6"), message);
     }
 
     @Test

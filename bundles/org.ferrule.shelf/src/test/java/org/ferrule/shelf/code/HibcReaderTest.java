@@ -10,7 +10,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -126,9 +128,11 @@ class HibcReaderTest {
     void readsWhatIsPrintedBetweenAsterisksAndLowerCase() {
         assertEquals(read("+A123BJC5D6E71G"), read("*+A123BJC5D6E71G*"));
         assertEquals(read("+A123BJC5D6E71G"), read("+a123bjc5d6e71g"));
+        assertEquals(Optional.of("Z123AZ1"), read(checked("+Z123AZ1").toLowerCase(Locale.ROOT)).di());
         assertFault(CodeFault.CHARACTER, 16, "*+A123BJC5D6E71G");
         assertFault(CodeFault.CHARACTER, 1, "*A123BJC5D6E71G*");
         assertFault(CodeFault.CHARACTER, 1, "*");
+        assertFault(CodeFault.CHARACTER, 1, "**");
     }
 
     @Test
@@ -145,6 +149,34 @@ class HibcReaderTest {
     @Test
     void leavesOutABlankBehindTheCheckCharacter() {
         assertEquals(Optional.of("A123BJC5D6E71"), read("+A123BJC5D6E71G ").di());
+    }
+
+    @Test
+    void readsALinkCharacterAndACheckCharacterThatAreBlanks() {
+        String data = withCheck(' ', x -> "+$3C00" + x + " ");
+        assertEquals(Optional.of(' '), read(data + " ").link());
+        assertEquals(read(data + "_"), read(data + " "));
+    }
+
+    /** The check character belongs to the code as a whole: no piece of it goes on with it. */
+    @Test
+    void takesNoCheckCharacterForDataInFrontOfIt() {
+        String slash = withCheck('7', x -> "+A123BJC5D6" + x + "1/");
+        assertFault(CodeFault.IDENTIFIER, slash.length(), slash + '7');
+        String dollar = withCheck('$', x -> "+A123BJC5D6" + x + "1/$");
+        assertFault(CodeFault.LENGTH, dollar.length(), dollar + '$');
+    }
+
+    @Test
+    void countsPositionsOverABlankThatIsTheCheckCharacter() {
+        String data = withCheck(' ', x -> "+A123BJC5D6" + x + "1/$");
+        assertFault(CodeFault.LENGTH, data.length(), data + " ");
+    }
+
+    /** A text that a letter or digit completes so that it has the check character. */
+    private static String withCheck(char check, UnaryOperator<String> text) {
+        return Mod43.ALPHABET.substring(0, 36).chars().mapToObj(x -> text.apply(String.valueOf((char) x)))
+                .filter(data -> Mod43.checkCharacter(data) == check).findFirst().orElseThrow();
     }
 
     @Test
@@ -224,7 +256,8 @@ class HibcReaderTest {
         "+A123BJC5D6E71/$A/Q,        LENGTH,     19",
         "+A123BJC5D6E71/$A/Q1234567890,  LENGTH, 29",
         "+/EU720060FF0,              IDENTIFIER, 1",
-        "+$,                         LENGTH,     3" })
+        "+$,                         LENGTH,     3",
+        "+$X,                        LENGTH,     2" })
     void saysWhereTheDataAreWrong(String data, CodeFault fault, Integer position) {
         if (fault == null) {
             assertEquals(Scheme.HIBC, read(checked(data)).scheme());

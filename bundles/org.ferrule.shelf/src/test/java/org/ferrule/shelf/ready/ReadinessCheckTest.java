@@ -154,6 +154,30 @@ class ReadinessCheckTest {
     }
 
     @Test
+    void whereASubstituteCoversTheNeedOnlyWhatIsPreferredCountsAsTaken() {
+        List<NeedAnswer> answers = ReadinessCheck.inOrder(shelf, List.of(named("p", need(1, "d")),
+                named("q", need(1, "b")), named("r", orElse(need(1, "d"), "b"))), CASE);
+        assertEquals(List.of(reason(ReasonCode.TAKEN_EARLIER, "d", "1", "", "p"),
+                reason(ReasonCode.SECOND_CHOICE, "b", "1")), answers.get(2).reasons());
+    }
+
+    @Test
+    void whereSubstitutesDoNotSufficeWhatWasTakenOfThemIsToldToo() {
+        List<NeedAnswer> answers = ReadinessCheck.inOrder(shelf, List.of(named("p", need(1, "b")),
+                named("q", orElse(need(3, "e"), "b"))), CASE);
+        assertEquals(List.of(reason(ReasonCode.NOT_ENOUGH, "2", "3"),
+                reason(ReasonCode.TAKEN_EARLIER, "b", "1", "", "p"), reason(ReasonCode.SECOND_CHOICE, "b", "2")),
+                answers.get(1).reasons());
+    }
+
+    @Test
+    void saysNothingOfASubstitutesOldUnitsWhereItCoversTheNeed() {
+        Shelf stock = shelf(item("e"), item("f", lot("F1", "2027-01-31", 1), lot("F2", "2028-01-31", 3)));
+        assertEquals(List.of(reason(ReasonCode.SECOND_CHOICE, "f", "1")),
+                ReadinessCheck.of(stock, orElse(need(1, "e"), "f"), CASE).reasons());
+    }
+
+    @Test
     void needThatLosesTwiceIsToldOnce() {
         List<Need> needs = List.of(named("p", need(1, "b")), named("q", need(2, "b")), named("r", need(1, "b")));
         CasesAnswer answer = ReadinessCheck.ofCases(shelf, List.of(new PlannedCase("one", CASE, needs)));

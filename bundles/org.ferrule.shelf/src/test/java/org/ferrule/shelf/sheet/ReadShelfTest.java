@@ -55,6 +55,35 @@ class ReadShelfTest {
     }
 
     @Test
+    void boxesOfOneLotAreToldApartByTheirSerialNumbers() {
+        Lot seven = box("7", "cabinet 1");
+        Lot eight = box("8", "cabinet 2");
+        Shelf now = new Shelf(List.of(told(seven, eight)));
+        Set<String> columns = Set.of("item", "lot", "serial", "quantity");
+        Shelf told = new Shelf(List.of(told(box("8", ""), box("9", ""))));
+        assertEquals(List.of(eight, box("9", "")),
+                new ReadShelf(told, columns, List.of()).over(now).items().get(0).lots());
+    }
+
+    private static Lot box(String serial, String place) {
+        return new Lot("A", Optional.empty(), 1, place, Optional.of(serial));
+    }
+
+    @Test
+    void aLotKeepsItsSerialNumberWhereTheSheetHasNoneToTell() {
+        Lot seven = box("7", "cabinet 1");
+        Shelf told = new Shelf(List.of(told(new Lot("A", Optional.empty(), 1, "room 1", Optional.empty()))));
+        assertEquals(List.of(box("7", "room 1")), new ReadShelf(told, Set.of("item", "lot", "quantity", "location"),
+                List.of()).over(new Shelf(List.of(told(seven)))).items().get(0).lots());
+    }
+
+    @Test
+    void aLotOfAnotherNumberIsAnotherLot() {
+        Lot other = new Lot("B", Optional.empty(), 5, "", Optional.empty());
+        assertEquals(List.of(other), over(told(other), "item", "lot", "quantity").lots());
+    }
+
+    @Test
     void whatIsNotOnTheShelfComesAsItIsTold() {
         Item fresh = new Item("wire", Optional.empty(), Optional.empty(), List.of(), 0, Optional.empty(), "Wire");
         assertEquals(fresh, over(fresh, "item", "name"));

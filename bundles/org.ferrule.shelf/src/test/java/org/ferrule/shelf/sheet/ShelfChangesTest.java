@@ -69,6 +69,17 @@ class ShelfChangesTest {
     }
 
     @Test
+    void boxesWithSerialNumbersAreToldByThem() {
+        assertEquals(List.of("lot S, serial 7", "lot without a number, serial 8"),
+                to(item("wire", "90", lot("W", 5, "wall"), serial("S", "7"), serial("", "8"))).stream()
+                        .map(ShelfChange::what).toList());
+    }
+
+    private static Lot serial(String number, String serial) {
+        return new Lot(number, Optional.empty(), 1, "wall", Optional.of(serial));
+    }
+
+    @Test
     void lotsOfOneNumberInTwoPlacesAreToldApart() {
         Item two = item("balloon", "310", lot("A", 3, "cabinet 2"), lot("A", 1, "room 1"), lot("B", 1, "cabinet 2"));
         List<ShelfChange> changes = to(two);

@@ -66,6 +66,8 @@ class ReconciliationTest {
                 contradictions(() -> shelf.take(use("e", "A", 1))));
         assertEquals(List.of("item \"d\", lot \"A\" lies in several places: \"up\", \"down\""),
                 contradictions(() -> shelf.take(use("d", "A", 1))));
+        assertEquals(List.of("item \"b\", lot \"A\": 4 used, but 3 there"),
+                contradictions(() -> shelf.take(new Use("b", "A", Optional.empty(), Optional.of(""), 4))));
         assertEquals(List.of("item \"d\", lot \"A\", serial number \"9\" at \"up\": 1 used, but 0 there"),
                 contradictions(() -> shelf.take(new Use("d", "A", Optional.of("9"), Optional.of("up"), 1))));
     }
@@ -77,6 +79,8 @@ class ReconciliationTest {
                 contradictions(() -> shelf.put("b", lot("A", "2027-04-02", 1))));
         assertTrue(contradictions(() -> shelf.put("b", at("up", lot("A", "2027-04-02", 1)))).get(0)
                 .contains("two expiry"));
+        assertEquals(List.of("item \"e\", lot \"A\", serial number \"7\" is there with another expiry date"),
+                contradictions(() -> shelf.put("e", serial("7", lot("A", "2027-04-02", 1)))));
         assertTrue(contradictions(() -> shelf.put("e", serial("7", lot("A", "", 1)))).get(0).contains("\"7\""));
         assertEquals(1, contradictions(() -> shelf.put("b", lot("A", "2027-04-01", Integer.MAX_VALUE))).size());
     }

@@ -64,6 +64,17 @@ class LesionTest {
         assertEquals("bend of 200 degrees is not between 0 and 180", refused.getMessage());
     }
 
+    @Test
+    void takesTheEndsOfEveryRange() {
+        for (BigDecimal end : List.of(BigDecimal.ZERO, BigDecimal.valueOf(180))) {
+            assertEquals(Optional.of(end), new OcclusionScore(Optional.empty(), Optional.empty(), Optional.of(end),
+                    Optional.of(end), Optional.empty()).bendDeg());
+        }
+        BigDecimal longest = BigDecimal.valueOf(500);
+        assertEquals(Optional.of(longest), new CalciumScore(Optional.of(BigDecimal.valueOf(360)), Optional.of(longest),
+                Optional.of(longest)).lengthMm());
+    }
+
     @ParameterizedTest
     @EnumSource
     void oneTraitAloneIsB1OrC(LesionTrait trait) {
