@@ -179,6 +179,8 @@ class ConditionsTest {
         place.setFocus();
         robot.settle();
         robot.key(SWT.ARROW_DOWN);
+        robot.waitFor("the lumen, stated", () -> place.getText().equals("lumen"));
+        robot.key(SWT.ARROW_DOWN);
         robot.waitFor("a bend of the vessel",
                 () -> conditions().bends().stream().allMatch(bend -> bend.where() == Where.VESSEL));
         click(field("Vessel diameter"));
