@@ -54,8 +54,8 @@ class SecondOpinionLawsTest {
 
     @Test
     void neverContradictsTheLanesBesideOthers() {
-        Cases.check(60, random -> compare(beside(random), random, 10));
-        assertTrue(compared > 60, "enough of them compared: " + compared);
+        Cases.check(25, random -> compare(beside(random), random, 5));
+        assertTrue(compared > 25, "enough of them compared: " + compared);
     }
 
     @Test
