@@ -71,4 +71,17 @@ class SecondOpinionLawsTest {
         return (random.nextInt(3) > 0 ? shared.question(LengthUnit.MILLIMETRE)
                 : RandomExtension.in(shared.passage(), random).question(shared, LengthUnit.MILLIMETRE)).question();
     }
+
+    @Test
+    void neverContradictsTheLanesInBends() {
+        Cases.check(200, random -> compare(RandomBend.any(random).question().question(), random, 3));
+        assertTrue(compared > 200, "enough of them compared: " + compared);
+    }
+
+    @Test
+    @Tag("slow")
+    void neverContradictsTheLanesInBendsInThousands() {
+        Cases.check(5_000, random -> compare(RandomBend.any(random).question().question(), random, 20));
+        assertTrue(compared > 5_000, "enough of them compared: " + compared);
+    }
 }

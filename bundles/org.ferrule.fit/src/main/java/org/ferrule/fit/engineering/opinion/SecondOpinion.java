@@ -59,6 +59,10 @@ public record SecondOpinion(Phase phase, Verdict verdict, Optional<Clearance> cl
         PASSES_THOUGH_BEST_OVERLAPS,
         /** With every figure at its unfavourable end the gap is another one than the worst lane's. */
         ANOTHER_WORST_GAP,
+        /** A rigid part stops in a bend, though the lanes say that even the worst one passes. */
+        STOPS_IN_BEND_THOUGH_WORST_PASSES,
+        /** With every figure at its centre all rigid parts pass the bends, though the lanes say that one stops. */
+        PASSES_BEND_THOUGH_NOMINAL_STOPS,
         /** With every figure at its centre it goes through, though the lanes say blocked, or the other way round. */
         ANOTHER_NOMINAL_VERDICT
     }

@@ -11,6 +11,7 @@ import java.util.SplittableRandom;
 import java.util.random.RandomGenerator;
 import java.util.stream.IntStream;
 
+import org.ferrule.fit.check.BendCheck;
 import org.ferrule.fit.check.Finding;
 import org.ferrule.fit.check.PassageCheck;
 import org.ferrule.fit.device.Contour;
@@ -28,27 +29,34 @@ import org.ferrule.quantity.LengthUnit;
  * Draws parts within the tolerances of a question, pushes each of them through by a method of its own, and compares with
  * the lanes of the passage: where the worst lane leaves room no part may overlap, where the best lane overlaps every
  * part must. Figures are drawn independently, evenly between their ends, or normally where a standard deviation is
- * stated. Beside others, through an extension and in one, too.
+ * stated. Beside others and through an extension, too; rigid parts go round
+ * the bends of the lumen.
  */
 public final class SecondOpinions {
     /** Tapers, growth and outlines that are not round are rounded; two nanometres cover that. */
     private static final double ROUNDING = 6;
+    /** What the golden section leaves open, and more. */
+    private static final double BEND_ROUNDING = 30;
     private static final double THIRDS_PER_MM = LengthUnit.MILLIMETRE.thirdNanometres();
     private static final int NOT_DRAWN = -1;
 
     private final Draws draws;
     private final Push push;
+    private final BendPush bends;
     private final Finding lanes;
+    private final Verdict bendLanes;
     private final boolean exact;
     private final double rounding;
     private final List<Contradiction> contradictions = new ArrayList<>();
 
-    private SecondOpinions(FitQuestion question, Phase phase, Finding lanes) {
+    private SecondOpinions(FitQuestion question, Phase phase, Finding lanes, Verdict bendLanes) {
         this.draws = new Draws(question.rules());
         this.lanes = lanes;
         boolean alone = question.conditions().alone();
         Length travel = question.travel().orElseThrow(() -> new NotComparableException("the travel is not known"));
         this.push = alone ? alone(question, phase, travel) : beside(question, phase, travel);
+        this.bends = new BendPush(question, outline(question, phase), draws);
+        this.bendLanes = bendLanes;
         this.rounding = alone ? ROUNDING : 2 * ROUNDING;
         this.exact = !alone || question.inner().device().sections().stream()
                 .allMatch(s -> s.distal() instanceof Contour.Round && s.proximal() instanceof Contour.Round);
@@ -84,18 +92,20 @@ public final class SecondOpinions {
      * @throws NotComparableException when a needed figure is missing, or nothing meets
      */
     public static SecondOpinion of(FitQuestion question, Phase phase, long seed, int samples) {
-        return of(question, phase, new PassageCheck().check(question, phase), seed, samples);
+        return of(question, phase, new PassageCheck().check(question, phase),
+                new BendCheck().check(question, phase).verdict(), seed, samples);
     }
 
-    /** The same on what somebody else says of the lanes. */
-    static SecondOpinion of(FitQuestion question, Phase phase, Finding lanes, long seed, int samples) {
+    /** The same on what somebody else says of the lanes, of the passage and in bends. */
+    static SecondOpinion of(FitQuestion question, Phase phase, Finding lanes, Verdict bendLanes, long seed,
+            int samples) {
         if (samples < 1) {
             throw new IllegalArgumentException("no parts to draw: " + samples);
         }
         if (lanes.verdict() == Verdict.UNKNOWN) {
             throw new NotComparableException("the lanes leave the question unknown");
         }
-        SecondOpinions opinion = new SecondOpinions(question, phase, lanes);
+        SecondOpinions opinion = new SecondOpinions(question, phase, lanes, bendLanes);
         if (!opinion.push.meets()) {
             throw new NotComparableException("the device never meets the lumen");
         }
@@ -115,6 +125,7 @@ public final class SecondOpinions {
             undecided += gap.low() < 0 && gap.high() >= 0 ? 1 : 0;
             least = Math.min(least, gap.low());
             checkSample(gap, i, drawn);
+            checkStopInBend(i, drawn);
         }
         return new SecondOpinion(phase, lanes.verdict(), lanes.clearance(), seed, samples, overlapping, undecided,
                 least / THIRDS_PER_MM, contradictions);
@@ -132,12 +143,31 @@ public final class SecondOpinions {
         if (!blocked() && laneWorst.filter(lane -> isAnother(lane, worstGap)).isPresent()) {
             contradict(Difference.ANOTHER_WORST_GAP, worstGap.high(), NOT_DRAWN, worst);
         }
+        checkStopInBend(NOT_DRAWN, worst);
         double[] nominal = draws.values(Draw::centre);
+        if (!draws.centreAssumed()) {
+            checkPassInBend(nominal);
+        }
         Gap nominalGap = push.leastGap(nominal);
         boolean another = blocked() ? nominalGap.low() > rounding : nominalGap.high() < -rounding;
         if (!draws.centreAssumed() && exact && another) {
             contradict(Difference.ANOTHER_NOMINAL_VERDICT, blocked() ? nominalGap.low() : nominalGap.high(), NOT_DRAWN,
                     nominal);
+        }
+    }
+
+    /** Round bends, where the lanes say that all passes even at worst, nothing may stop. */
+    private void checkStopInBend(int sample, double[] drawn) {
+        if (bends.isAsked() && bendLanes == Verdict.FITS && bends.isTorus(drawn)
+                && bends.atMostLeft(drawn) < -BEND_ROUNDING) {
+            contradict(Difference.STOPS_IN_BEND_THOUGH_WORST_PASSES, bends.atMostLeft(drawn), sample, drawn);
+        }
+    }
+
+    private void checkPassInBend(double[] nominal) {
+        if (bends.isAsked() && bendLanes == Verdict.BLOCKED && bends.isTorus(nominal)
+                && bends.surelyLeft(nominal) > BEND_ROUNDING) {
+            contradict(Difference.PASSES_BEND_THOUGH_NOMINAL_STOPS, bends.surelyLeft(nominal), NOT_DRAWN, nominal);
         }
     }
 

@@ -20,6 +20,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 import org.ferrule.fit.check.Finding;
+import org.ferrule.fit.check.PassageCheck;
 import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.engineering.opinion.SecondOpinion.Contradiction;
@@ -138,7 +139,7 @@ class SecondOpinionsTest {
     private static SecondOpinion opinionOn(SampleQuestion question, Verdict verdict, String clearance) {
         Clearance everywhere = new Clearance(length(clearance), length(clearance), length(clearance));
         return SecondOpinions.of(question.question(), Phase.IN, new Finding(verdict, Optional.of(everywhere),
-                Optional.empty(), Optional.empty(), List.of()), 7, 200);
+                Optional.empty(), Optional.empty(), List.of()), Verdict.FITS, 7, 200);
     }
 
     private static Set<Difference> differences(SecondOpinion opinion) {
@@ -182,6 +183,25 @@ class SecondOpinionsTest {
                 "0 mm");
         assertEquals(Set.of(Difference.OVERLAPS_THOUGH_WORST_LEAVES_ROOM, Difference.ANOTHER_WORST_GAP),
                 differences(opinionOn(question, Verdict.FITS, "0.01 mm")));
+    }
+
+    /** 1.2 mm in 1.778 mm at a radius of 20 mm passes up to 9.76 mm (closed form; computed). */
+    @Test
+    void noticesWhatBendsDoOtherwise() {
+        assertEquals(Set.of(Difference.STOPS_IN_BEND_THOUGH_WORST_PASSES), differences(inBend("10 mm", Verdict.FITS)));
+        assertEquals(Set.of(Difference.PASSES_BEND_THOUGH_NOMINAL_STOPS),
+                differences(inBend("9.5 mm", Verdict.BLOCKED)));
+        assertTrue(inBend("9.5 mm", Verdict.FITS).agrees());
+        assertTrue(inBend("10 mm", Verdict.BLOCKED).agrees());
+    }
+
+    private static SecondOpinion inBend(String rigidLength, Verdict said) {
+        SampleDevice burr = device("d", DeviceKind.ROTATIONAL_BURR).length("135 cm")
+                .section("burr", "0 mm", rigidLength, "1.2 mm").rigid().section("shaft", rigidLength, "135 cm", "1 mm");
+        SampleQuestion question = passage(burr, guide("g", "1.778 mm")).reach("10 cm").bentLumen("20 mm")
+                .under(TestRules.exact());
+        return SecondOpinions.of(question.question(), Phase.IN,
+                new PassageCheck().check(question.question(), Phase.IN), said, 7, 20);
     }
 
     @Test
