@@ -54,6 +54,13 @@ final class NestedPainter {
         return room.yMm() + room.heightMm() / 2 + belowAxisMm * across;
     }
 
+    /** The height of the upper edge of a body at its tip. */
+    double upperWallAtTip(NestedBody body) {
+        double thickness = body.shaft().stream().filter(s -> s.from().mm() <= 0).map(NestedPainter::distal).findFirst()
+                .orElse(body.thicknessMm());
+        return y(body.offsetMm() - thickness / 2) + THIN_MM;
+    }
+
     void draw(PictureBuilder g, NestedBody body) {
         boolean wire = body.device().kind() == DeviceKind.GUIDEWIRE;
         for (Stretch stretch : body.shaft()) {

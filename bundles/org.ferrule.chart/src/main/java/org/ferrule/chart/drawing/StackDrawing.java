@@ -40,10 +40,12 @@ import org.ferrule.picture.TextStyle;
  */
 public final class StackDrawing {
     private static final double MARGIN_MM = 30;
-    private static final double LABELS = 0.36;
+    private static final double LABELS = 0.42;
     private static final double MOST_LABELS_MM = 70;
     private static final double GLYPH_MM = 2.6;
     private static final double HUB_MM = 3;
+    /** With less room for a name its clearance is left out. */
+    private static final double LEAST_NAME_MM = 24;
 
     private final ReasonWords words;
 
@@ -94,27 +96,56 @@ public final class StackDrawing {
 
     private void labels(PictureBuilder g, Zones zones, Box room, StackAnswer answer, Phase phase,
             List<NestedBody> bodies, NestedPainter painter, double thickest) {
-        List<LevelAnswer> levels = answer.levels();
-        int rows = levels.stream().mapToInt(l -> l.level().beside().size() + 1).sum();
-        double step = Math.min(room.heightMm() / rows, 2.4 * Zones.leading(zones.lettering()));
-        double y = room.yMm() + (room.heightMm() - step * (rows - 1)) / 2;
-        int body = 0;
-        for (int i = 0; i < levels.size(); i++) {
-            boolean valve = levels.get(i).level().device().device().device().kind() == DeviceKind.HAEMOSTASIS_VALVE;
-            for (int j = 0; j <= levels.get(i).level().beside().size(); j++) {
-                Optional<NestedBody> drawn = valve ? Optional.empty() : Optional.of(bodies.get(body++));
-                Label label = new Label(i, device(levels.get(i), j), answerOf(levels.get(i), j, phase), y);
-                g.group(Frame.named("level:" + i), inner -> {
-                    drawn.ifPresentOrElse(b -> leader(inner, room, painter, b, label.y()),
-                            () -> painter.valve(inner, thickest));
-                    label(inner, zones, room, label);
-                });
-                y += step;
-            }
+        List<Label> labels = apart(wished(answer, phase, bodies, painter), zones, room);
+        for (Label label : labels) {
+            g.group(Frame.named("level:" + label.level()), inner -> {
+                label.body().ifPresentOrElse(b -> leader(inner, room, painter, b, label.y()),
+                        () -> painter.valve(inner, thickest));
+                label(inner, zones, room, label);
+            });
         }
     }
 
-    private record Label(int level, Device device, Optional<PhaseAnswer> answer, double y) {
+    /** A name beside its device; a valve has no body. */
+    private record Label(int level, Device device, Optional<PhaseAnswer> answer, Optional<NestedBody> body, double y) {
+        Label at(double otherY) {
+            return new Label(level, device, answer, body, otherY);
+        }
+    }
+
+    /** Each beside the upper wall at the tip, where what lies inside leaves the place to its right free. */
+    private static List<Label> wished(StackAnswer answer, Phase phase, List<NestedBody> bodies,
+            NestedPainter painter) {
+        List<Label> labels = new ArrayList<>();
+        int body = 0;
+        double y = painter.y(0);
+        for (int i = 0; i < answer.levels().size(); i++) {
+            LevelAnswer level = answer.levels().get(i);
+            boolean valve = level.level().device().device().device().kind() == DeviceKind.HAEMOSTASIS_VALVE;
+            for (int j = 0; j <= level.level().beside().size(); j++) {
+                Optional<NestedBody> drawn = valve ? Optional.empty() : Optional.of(bodies.get(body++));
+                y = drawn.map(painter::upperWallAtTip).orElse(y);
+                labels.add(new Label(i, device(level, j), answerOf(level, j, phase), drawn, y));
+            }
+        }
+        return labels;
+    }
+
+    /** Moved up, and where there is no room down again, until they keep apart. */
+    private static List<Label> apart(List<Label> wished, Zones zones, Box room) {
+        double step = Math.min(room.heightMm() / wished.size(), 1.5 * Zones.leading(zones.lettering()));
+        List<Label> labels = new ArrayList<>(wished);
+        double limit = room.bottomMm();
+        for (int i = labels.size() - 1; i >= 0; i--) {
+            labels.set(i, labels.get(i).at(Math.min(labels.get(i).y(), limit)));
+            limit = labels.get(i).y() - step;
+        }
+        limit = room.yMm() + step / 4;
+        for (int i = 0; i < labels.size(); i++) {
+            labels.set(i, labels.get(i).at(Math.max(labels.get(i).y(), limit)));
+            limit = labels.get(i).y() + step;
+        }
+        return labels;
     }
 
     private static Device device(LevelAnswer level, int place) {
@@ -131,10 +162,9 @@ public final class StackDrawing {
     }
 
     private static void leader(PictureBuilder g, Box room, NestedPainter painter, NestedBody body, double y) {
-        double x = painter.x(body.tipMm());
-        g.pen(Stroke.of(Ink.MUTED, 0.12).dashed(Dash.of(0.4, 0.5))).noFill();
-        g.polyline(new Point(x, painter.y(body.offsetMm())), new Point(room.rightMm() + 1.5, y),
-                new Point(room.rightMm() + 3, y));
+        g.pen(Stroke.of(Ink.MUTED, 0.15).dashed(Dash.of(0.4, 0.5))).noFill();
+        g.polyline(new Point(painter.x(body.tipMm()), painter.upperWallAtTip(body)),
+                new Point(room.rightMm() + 1.5, y), new Point(room.rightMm() + 3, y));
     }
 
     private void label(PictureBuilder g, Zones zones, Box room, Label label) {
@@ -146,13 +176,18 @@ public final class StackDrawing {
         double left = x + GLYPH_MM + 1.2;
         TextStyle style = zones.lettering();
         double base = label.y() + TextMeasure.standard().capHeightMm(style) / 2;
-        String clearance = label.answer().flatMap(PhaseAnswer::clearance)
-                .map(c -> words.lengths().clearanceMm(c.worst())).orElse("");
+        String clearance = label.body().isEmpty() ? words.phrases().get("stack.drawing.hub")
+                : label.answer().flatMap(PhaseAnswer::clearance).map(c -> words.lengths().clearance(c.worst()))
+                        .orElse("");
         TextStyle figures = style.in(Ink.MUTED);
         double right = zones.right() - TextMeasure.standard().widthMm(clearance, figures);
-        g.lettering(figures).text(right, base, clearance);
+        boolean isRoom = right - left > LEAST_NAME_MM;
+        if (isRoom) {
+            g.lettering(figures).text(right, base, clearance);
+        }
         String name = label.device().name().isEmpty() ? label.device().id() : label.device().name();
-        g.lettering(style).text(left, base, TextLayout.standard().shorten(name, style, right - left - 1));
+        g.lettering(style).text(left, base,
+                TextLayout.standard().shorten(name, style, (isRoom ? right : zones.right()) - left - 1));
     }
 
     private List<String> described(StackAnswer answer, Phase phase) {
