@@ -247,7 +247,7 @@ public final class StackView extends ViewPart {
         AnsweredStack shown = answered;
         Phase way = phase;
         canvas.draw((width, height) -> drawing.of(shown.answer(), way, width, height));
-        canvas.highlight(known ? "level:" + answered.levels().get(selected) : "");
+        canvas.highlight(known ? "level:" + answered.levels().get(selected) : null);
         selection.select(known ? answered.pair(selected, phase) : Optional.empty());
     }
 
