@@ -65,7 +65,7 @@ public interface Access extends Sourced
 	 * @see #setVessel(Dimension)
 	 * @see org.ferrule.model.ModelPackage#getAccess_Vessel()
 	 * @model dataType="org.ferrule.model.Dimension"
-	 *        annotation="https://ferrule.invalid/annotation/1 label='Vessel diameter'"
+	 *        annotation="https://ferrule.invalid/annotation/1 figure='VESSEL_DIAMETER' label='Vessel diameter'"
 	 * @generated
 	 */
 	Dimension getVessel();

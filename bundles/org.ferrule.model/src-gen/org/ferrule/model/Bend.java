@@ -24,6 +24,7 @@ import org.ferrule.quantity.Dimension;
  *   <li>{@link org.ferrule.model.Bend#getWhere <em>Where</em>}</li>
  *   <li>{@link org.ferrule.model.Bend#getRadius <em>Radius</em>}</li>
  *   <li>{@link org.ferrule.model.Bend#getAngleDegrees <em>Angle Degrees</em>}</li>
+ *   <li>{@link org.ferrule.model.Bend#getVesselDiameter <em>Vessel Diameter</em>}</li>
  * </ul>
  *
  * @see org.ferrule.model.ModelPackage#getBend()
@@ -139,5 +140,31 @@ public interface Bend extends Element
 	 * @generated
 	 */
 	void setAngleDegrees(BigDecimal value);
+
+	/**
+	 * Returns the value of the '<em><b>Vessel Diameter</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * The lumen diameter of the vessel that is bent (mm); only then can be told to what radius it must straighten. Not of a lumen, whose diameter is that of its device.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Vessel Diameter</em>' attribute.
+	 * @see #setVesselDiameter(Dimension)
+	 * @see org.ferrule.model.ModelPackage#getBend_VesselDiameter()
+	 * @model dataType="org.ferrule.model.Dimension"
+	 *        annotation="https://ferrule.invalid/annotation/1 figure='VESSEL_DIAMETER'"
+	 * @generated
+	 */
+	Dimension getVesselDiameter();
+
+	/**
+	 * Sets the value of the '{@link org.ferrule.model.Bend#getVesselDiameter <em>Vessel Diameter</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Vessel Diameter</em>' attribute.
+	 * @see #getVesselDiameter()
+	 * @generated
+	 */
+	void setVesselDiameter(Dimension value);
 
 } // Bend

@@ -146,7 +146,7 @@ public interface Lesion extends Sourced
 	 * @see #setReference(Dimension)
 	 * @see org.ferrule.model.ModelPackage#getLesion_Reference()
 	 * @model dataType="org.ferrule.model.Dimension"
-	 *        annotation="https://ferrule.invalid/annotation/1 label='Reference diameter'"
+	 *        annotation="https://ferrule.invalid/annotation/1 figure='VESSEL_DIAMETER' label='Reference diameter'"
 	 * @generated
 	 */
 	Dimension getReference();

@@ -3793,13 +3793,22 @@ public interface ModelPackage extends EPackage
 	int BEND__ANGLE_DEGREES = ELEMENT_FEATURE_COUNT + 2;
 
 	/**
+	 * The feature id for the '<em><b>Vessel Diameter</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BEND__VESSEL_DIAMETER = ELEMENT_FEATURE_COUNT + 3;
+
+	/**
 	 * The number of structural features of the '<em>Bend</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int BEND_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 3;
+	int BEND_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 4;
 
 	/**
 	 * The meta object id for the '{@link org.ferrule.model.impl.VesselPathImpl <em>Vessel Path</em>}' class.
@@ -9936,6 +9945,17 @@ public interface ModelPackage extends EPackage
 	EAttribute getBend_AngleDegrees();
 
 	/**
+	 * Returns the meta object for the attribute '{@link org.ferrule.model.Bend#getVesselDiameter <em>Vessel Diameter</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Vessel Diameter</em>'.
+	 * @see org.ferrule.model.Bend#getVesselDiameter()
+	 * @see #getBend()
+	 * @generated
+	 */
+	EAttribute getBend_VesselDiameter();
+
+	/**
 	 * Returns the meta object for class '{@link org.ferrule.model.VesselPath <em>Vessel Path</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -14365,6 +14385,14 @@ public interface ModelPackage extends EPackage
 		 * @generated
 		 */
 		EAttribute BEND__ANGLE_DEGREES = eINSTANCE.getBend_AngleDegrees();
+
+		/**
+		 * The meta object literal for the '<em><b>Vessel Diameter</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BEND__VESSEL_DIAMETER = eINSTANCE.getBend_VesselDiameter();
 
 		/**
 		 * The meta object literal for the '{@link org.ferrule.model.impl.VesselPathImpl <em>Vessel Path</em>}' class.

@@ -93,6 +93,7 @@ public interface SideBranch extends Sourced
 	 * @see #setDiameter(Dimension)
 	 * @see org.ferrule.model.ModelPackage#getSideBranch_Diameter()
 	 * @model dataType="org.ferrule.model.Dimension"
+	 *        annotation="https://ferrule.invalid/annotation/1 figure='VESSEL_DIAMETER'"
 	 * @generated
 	 */
 	Dimension getDiameter();

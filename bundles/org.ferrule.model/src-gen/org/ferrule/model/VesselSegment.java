@@ -96,6 +96,7 @@ public interface VesselSegment extends Element
 	 * @see #setDiameter(Dimension)
 	 * @see org.ferrule.model.ModelPackage#getVesselSegment_Diameter()
 	 * @model dataType="org.ferrule.model.Dimension"
+	 *        annotation="https://ferrule.invalid/annotation/1 figure='VESSEL_DIAMETER'"
 	 * @generated
 	 */
 	Dimension getDiameter();

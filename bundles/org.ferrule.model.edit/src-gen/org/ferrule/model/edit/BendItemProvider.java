@@ -55,6 +55,7 @@ public class BendItemProvider extends ElementItemProvider
 			addWherePropertyDescriptor(object);
 			addRadiusPropertyDescriptor(object);
 			addAngleDegreesPropertyDescriptor(object);
+			addVesselDiameterPropertyDescriptor(object);
 		}
 		return itemPropertyDescriptors;
 	}
@@ -129,6 +130,29 @@ public class BendItemProvider extends ElementItemProvider
 	}
 
 	/**
+	 * This adds a property descriptor for the Vessel Diameter feature.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected void addVesselDiameterPropertyDescriptor(Object object)
+	{
+		itemPropertyDescriptors.add
+			(createItemPropertyDescriptor
+				(((ComposeableAdapterFactory)adapterFactory).getRootAdapterFactory(),
+				 getResourceLocator(),
+				 getString("_UI_Bend_vesselDiameter_feature"),
+				 getString("_UI_Bend_vesselDiameter_description"),
+				 ModelPackage.Literals.BEND__VESSEL_DIAMETER,
+				 true,
+				 false,
+				 false,
+				 ItemPropertyDescriptor.GENERIC_VALUE_IMAGE,
+				 null,
+				 null));
+	}
+
+	/**
 	 * This returns Bend.gif.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -181,6 +205,7 @@ public class BendItemProvider extends ElementItemProvider
 			case ModelPackage.BEND__WHERE:
 			case ModelPackage.BEND__RADIUS:
 			case ModelPackage.BEND__ANGLE_DEGREES:
+			case ModelPackage.BEND__VESSEL_DIAMETER:
 				fireNotifyChanged(new ViewerNotification(notification, notification.getNotifier(), false, true));
 				return;
 		}

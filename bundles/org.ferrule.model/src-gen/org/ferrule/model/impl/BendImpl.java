@@ -29,6 +29,7 @@ import org.ferrule.quantity.Dimension;
  *   <li>{@link org.ferrule.model.impl.BendImpl#getWhere <em>Where</em>}</li>
  *   <li>{@link org.ferrule.model.impl.BendImpl#getRadius <em>Radius</em>}</li>
  *   <li>{@link org.ferrule.model.impl.BendImpl#getAngleDegrees <em>Angle Degrees</em>}</li>
+ *   <li>{@link org.ferrule.model.impl.BendImpl#getVesselDiameter <em>Vessel Diameter</em>}</li>
  * </ul>
  *
  * @generated
@@ -103,6 +104,26 @@ public class BendImpl extends ElementImpl implements Bend
 	 * @ordered
 	 */
 	protected BigDecimal angleDegrees = ANGLE_DEGREES_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getVesselDiameter() <em>Vessel Diameter</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getVesselDiameter()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Dimension VESSEL_DIAMETER_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getVesselDiameter() <em>Vessel Diameter</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getVesselDiameter()
+	 * @generated
+	 * @ordered
+	 */
+	protected Dimension vesselDiameter = VESSEL_DIAMETER_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -235,6 +256,31 @@ public class BendImpl extends ElementImpl implements Bend
 	 * @generated
 	 */
 	@Override
+	public Dimension getVesselDiameter()
+	{
+		return vesselDiameter;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setVesselDiameter(Dimension newVesselDiameter)
+	{
+		Dimension oldVesselDiameter = vesselDiameter;
+		vesselDiameter = newVesselDiameter;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.BEND__VESSEL_DIAMETER, oldVesselDiameter, vesselDiameter));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType)
 	{
 		switch (featureID)
@@ -245,6 +291,8 @@ public class BendImpl extends ElementImpl implements Bend
 				return getRadius();
 			case ModelPackage.BEND__ANGLE_DEGREES:
 				return getAngleDegrees();
+			case ModelPackage.BEND__VESSEL_DIAMETER:
+				return getVesselDiameter();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -267,6 +315,9 @@ public class BendImpl extends ElementImpl implements Bend
 				return;
 			case ModelPackage.BEND__ANGLE_DEGREES:
 				setAngleDegrees((BigDecimal)newValue);
+				return;
+			case ModelPackage.BEND__VESSEL_DIAMETER:
+				setVesselDiameter((Dimension)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -291,6 +342,9 @@ public class BendImpl extends ElementImpl implements Bend
 			case ModelPackage.BEND__ANGLE_DEGREES:
 				setAngleDegrees(ANGLE_DEGREES_EDEFAULT);
 				return;
+			case ModelPackage.BEND__VESSEL_DIAMETER:
+				setVesselDiameter(VESSEL_DIAMETER_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -311,6 +365,8 @@ public class BendImpl extends ElementImpl implements Bend
 				return RADIUS_EDEFAULT == null ? radius != null : !RADIUS_EDEFAULT.equals(radius);
 			case ModelPackage.BEND__ANGLE_DEGREES:
 				return ANGLE_DEGREES_EDEFAULT == null ? angleDegrees != null : !ANGLE_DEGREES_EDEFAULT.equals(angleDegrees);
+			case ModelPackage.BEND__VESSEL_DIAMETER:
+				return VESSEL_DIAMETER_EDEFAULT == null ? vesselDiameter != null : !VESSEL_DIAMETER_EDEFAULT.equals(vesselDiameter);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -332,6 +388,8 @@ public class BendImpl extends ElementImpl implements Bend
 		result.append(radius);
 		result.append(", angleDegrees: ");
 		result.append(angleDegrees);
+		result.append(", vesselDiameter: ");
+		result.append(vesselDiameter);
 		result.append(')');
 		return result.toString();
 	}

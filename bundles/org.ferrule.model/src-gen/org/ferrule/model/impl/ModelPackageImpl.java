@@ -3393,6 +3393,17 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 	 * @generated
 	 */
 	@Override
+	public EAttribute getBend_VesselDiameter()
+	{
+		return (EAttribute)bendEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getVesselPath()
 	{
 		return vesselPathEClass;
@@ -6305,6 +6316,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		createEAttribute(bendEClass, BEND__WHERE);
 		createEAttribute(bendEClass, BEND__RADIUS);
 		createEAttribute(bendEClass, BEND__ANGLE_DEGREES);
+		createEAttribute(bendEClass, BEND__VESSEL_DIAMETER);
 
 		vesselPathEClass = createEClass(VESSEL_PATH);
 		createEAttribute(vesselPathEClass, VESSEL_PATH__NAME);
@@ -6952,6 +6964,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		initEAttribute(getBend_Where(), this.getBendPlace(), "where", "lumen", 0, 1, Bend.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getBend_Radius(), this.getDimension(), "radius", null, 1, 1, Bend.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getBend_AngleDegrees(), ecorePackage.getEBigDecimal(), "angleDegrees", null, 0, 1, Bend.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBend_VesselDiameter(), this.getDimension(), "vesselDiameter", null, 0, 1, Bend.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(vesselPathEClass, VesselPath.class, "VesselPath", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getVesselPath_Name(), ecorePackage.getEString(), "name", null, 0, 1, VesselPath.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -8382,11 +8395,25 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 			   "label", "Angle (degrees)"
 		   });
 		addAnnotation
+		  (getBend_VesselDiameter(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "VESSEL_DIAMETER"
+		   });
+		addAnnotation
 		  (getVesselSegment_Length(),
 		   source,
 		   new String[]
 		   {
 			   "figure", "LENGTH"
+		   });
+		addAnnotation
+		  (getVesselSegment_Diameter(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "VESSEL_DIAMETER"
 		   });
 		addAnnotation
 		  (getVesselSegment_BendRadius(),
@@ -8431,6 +8458,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		   source,
 		   new String[]
 		   {
+			   "figure", "VESSEL_DIAMETER",
 			   "label", "Reference diameter"
 		   });
 		addAnnotation
@@ -8815,6 +8843,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		   source,
 		   new String[]
 		   {
+			   "figure", "VESSEL_DIAMETER",
 			   "label", "Vessel diameter"
 		   });
 		addAnnotation
@@ -8845,6 +8874,13 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage
 		   {
 			   "figure", "STATION",
 			   "label", "Station of its mouth"
+		   });
+		addAnnotation
+		  (getSideBranch_Diameter(),
+		   source,
+		   new String[]
+		   {
+			   "figure", "VESSEL_DIAMETER"
 		   });
 		addAnnotation
 		  (getSideBranch_Depth(),

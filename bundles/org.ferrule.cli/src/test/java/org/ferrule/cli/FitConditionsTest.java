@@ -35,13 +35,14 @@ class FitConditionsTest {
     void statesEveryConditionThatIsAsked() throws IOException {
         JsonNode conditions = json("--inside", "pel-micro-135, ahead=3 cm ,wire=hes-workhorse-190", "--inside",
                 "dun-sc-100-10,ahead=-20 mm,used", "--through", "pel-extension-7fr,protrusion=10 cm", "--bend",
-                "20 mm", "--bend", "1.5 cm,60.5,vessel", "--after-inflation").get("conditions");
+                "20 mm", "--bend", "1.5 cm,60.5,vessel", "--bend", "15 mm,vessel=3 mm", "--after-inflation").get("conditions");
         assertEquals("""
                 {"inside":[{"device":"pel-micro-135","wireMm":0.3556,"tipAheadMm":30,"used":false},\
                 {"device":"dun-sc-100-10","wireMm":0.3556,"tipAheadMm":-20,"used":true}],\
                 "through":{"extension":"pel-extension-7fr","lumen":"tube","protrusionMm":100},\
-                "bends":[{"where":"lumen","radiusMm":20,"angleDegrees":null},\
-                {"where":"vessel","radiusMm":15,"angleDegrees":60.5}],"afterInflation":true}""",
+                "bends":[{"where":"lumen","radiusMm":20,"angleDegrees":null,"vesselMm":null},\
+                {"where":"vessel","radiusMm":15,"angleDegrees":60.5,"vesselMm":null},\
+                {"where":"vessel","radiusMm":15,"angleDegrees":null,"vesselMm":3}],"afterInflation":true}""",
                 conditions.toString());
     }
 
@@ -51,6 +52,21 @@ class FitConditionsTest {
         assertTrue(run.out().contains("its tip 20 mm inside the outer tip"), run::out);
         assertTrue(run.out().contains("used before"), run::out);
         assertTrue(run.out().contains("20 mm (90\u00b0)"), run::out);
+    }
+
+    /** Closed form of a cylinder in a torus: L squared/4 = (2R + d)(D - d), checked by sampling one; computed. */
+    @Test
+    void tellsToWhatRadiusAVesselMustStraighten() throws IOException {
+        Run run = Run.of("fit", "--library", Run.demo("access-and-guides.devices.json"), "--library",
+                Run.demo("stents-and-atherectomy.devices.json"), "--outer", "kes-guide-7fr-left-100", "--inner",
+                "yst-stent-300-48", "--bend", "15 mm,vessel=3 mm", "--json");
+        JsonNode answer = new ObjectMapper().readTree(run.out());
+        JsonNode room = answer.get("evidence").findParents("leastRadiusMm").get(0);
+        double length = room.get("rigidLengthMm").asDouble();
+        double diameter = room.get("deviceDiameterMm").asDouble();
+        double expected = (length * length / (4 * (3 - diameter)) - diameter) / 2;
+        assertEquals(expected, room.get("leastRadiusMm").asDouble(), 1e-4);
+        assertTrue(answer.get("reasons").findValuesAsText("code").contains("vessel must straighten"), run::out);
     }
 
     @Test
@@ -74,6 +90,9 @@ class FitConditionsTest {
             --bend    | 0 mm                            | more than 0
             --bend    | 20 mm,-10                       | more than 0
             --bend    | 20 mm,steep                     | "steep" cannot be read
+            --bend    | 20 mm,vessel=0 mm               | more than 0
+            --bend    | 20 mm,vessel=3                  | unit
+            --bend    | 20 mm,90,lumen=3 mm             | "lumen=3 mm" is not understood
             --bend    | 20 mm,361                       | full turn
             """)
     void refusesWhatItCannotAskAndNamesOptionAndText(String option, String text, String reason) {

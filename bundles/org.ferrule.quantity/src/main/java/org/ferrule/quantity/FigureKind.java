@@ -19,6 +19,8 @@ public enum FigureKind {
     BALLOON_DIAMETER("0.5", "40"),
     /** Diameter of a deployed stent. */
     STENT_DIAMETER("1", "46"),
+    /** Lumen diameter of a vessel, from a small branch to the ascending aorta. */
+    VESSEL_DIAMETER("0.5", "50"),
     /** Length of a device or part. */
     LENGTH("0.1", "5000"),
     /** A place along a device. */

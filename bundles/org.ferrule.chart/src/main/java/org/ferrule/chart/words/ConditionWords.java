@@ -64,8 +64,9 @@ public final class ConditionWords {
     }
 
     private String bend(Bend bend) {
-        return bend.angleDegrees().map(a -> phrase("bend.angle", exactly(bend.radius()), a.toPlainString()))
+        String turn = bend.angleDegrees().map(a -> phrase("bend.angle", exactly(bend.radius()), a.toPlainString()))
                 .orElseGet(() -> exactly(bend.radius()));
+        return bend.vessel().map(v -> phrase("bend.wide", turn, exactly(v))).orElse(turn);
     }
 
     private String tip(Length ahead) {

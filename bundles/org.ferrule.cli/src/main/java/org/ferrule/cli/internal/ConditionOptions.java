@@ -33,6 +33,7 @@ public final class ConditionOptions {
     private static final String INSIDE = "--inside";
     private static final String THROUGH = "--through";
     private static final String BEND = "--bend";
+    private static final String VESSEL = "vessel";
     private static final BigDecimal FULL_TURN = BigDecimal.valueOf(360);
 
     @Option(names = INSIDE, paramLabel = "ID[,wire=ID][,ahead=LENGTH][,used]", description = "A device that lies inside already; may be given several times. wire: the one that it runs over, by default the largest it is stated to take. ahead: how far its tip lies beyond the outer tip, negative when inside, by default 0. used: with its profile after use.")
@@ -41,7 +42,7 @@ public final class ConditionOptions {
     @Option(names = THROUGH, paramLabel = "ID[#LUMEN][,protrusion=LENGTH]", description = "A guide extension in place, through which the device goes. protrusion: how far its tip lies beyond the outer tip, negative when inside, by default 0.")
     private String through;
 
-    @Option(names = BEND, paramLabel = "RADIUS[,ANGLE][,vessel]", description = "A bend on the way, such as \"20 mm,90\"; may be given several times. ANGLE: in degrees, by default longer than whatever passes. vessel: of the vessel, not of the lumen.")
+    @Option(names = BEND, paramLabel = "RADIUS[,ANGLE][,vessel[=DIAMETER]]", description = "A bend on the way, such as \"20 mm,90\"; may be given several times. ANGLE: in degrees, by default longer than whatever passes. vessel: of the vessel, not of the lumen; with its DIAMETER the radius is told to which it must straighten.")
     private List<String> bends = new ArrayList<>();
 
     @Option(names = "--after-inflation", description = "The inner device goes in with its profile after use.")
@@ -92,13 +93,14 @@ public final class ConditionOptions {
 
     private static Bend bend(String text) {
         OptionParts parts = new OptionParts(BEND, text);
-        Where where = parts.takeWord("vessel") ? Where.VESSEL : Where.LUMEN;
+        Optional<Length> vessel = parts.take(VESSEL).map(width -> parts.read(width, Dimension::parse).label());
+        Where where = parts.takeWord(VESSEL) || vessel.isPresent() ? Where.VESSEL : Where.LUMEN;
         Length radius = parts.read(parts.first(), Dimension::parse).label();
         Optional<BigDecimal> angle = parts.takeNext().map(degrees -> parts.read(degrees, BigDecimal::new));
-        parts.requireNothingLeft("an angle in degrees, vessel");
+        parts.requireNothingLeft("an angle in degrees, vessel, vessel=DIAMETER");
         if (angle.filter(a -> a.compareTo(FULL_TURN) > 0).isPresent()) {
             throw parts.error("an angle of " + angle.get().toPlainString() + " degrees is more than a full turn");
         }
-        return parts.read(text, all -> new Bend(where, radius, angle));
+        return parts.read(text, all -> new Bend(where, radius, angle, vessel));
     }
 }

@@ -45,6 +45,7 @@ final class ConditionsJson {
 
     private static ObjectNode bend(Bend bend) {
         return NODES.objectNode().put("where", bend.where().name().toLowerCase(Locale.ROOT))
-                .put("radiusMm", Millimetres.of(bend.radius())).put("angleDegrees", bend.angleDegrees().orElse(null));
+                .put("radiusMm", Millimetres.of(bend.radius())).put("angleDegrees", bend.angleDegrees().orElse(null))
+                .put("vesselMm", bend.vessel().map(Millimetres::of).orElse(null));
     }
 }

@@ -31,8 +31,12 @@ public final class OpinionWords {
         SecondOpinion opinion = line.opinion();
         BinomialInterval share = opinion.share(CONFIDENCE);
         return head + opinion.verdict().word() + "; " + opinion.overlapping() + " of " + opinion.samples()
-                + " parts overlap (" + percent(share.low()) + " to " + percent(share.high()) + ", 95 % confidence)"
+                + " parts overlap" + undecided(opinion) + " (" + percent(share.low()) + " to " + percent(share.high()) + ", 95 % confidence)"
                 + (opinion.agrees() ? "; agrees with the lanes" : "; CONTRADICTS THE LANES");
+    }
+
+    private static String undecided(SecondOpinion opinion) {
+        return opinion.undecided() == 0 ? "" : ", " + opinion.undecided() + " may";
     }
 
     private static String percent(double share) {
@@ -69,8 +73,8 @@ public final class OpinionWords {
         SecondOpinion opinion = line.opinion();
         BinomialInterval share = opinion.share(CONFIDENCE);
         node.put("verdict", opinion.verdict().word()).put("seed", opinion.seed()).put("samples", opinion.samples())
-                .put("overlapping", opinion.overlapping()).put("shareLow", share.low())
-                .put("shareHigh", share.high()).put("leastGapMm", opinion.leastMm()).put("agrees", opinion.agrees());
+                .put("overlapping", opinion.overlapping()).put("undecided", opinion.undecided())
+                .put("shareLow", share.low()).put("shareHigh", share.high()).put("leastGapMm", opinion.leastMm()).put("agrees", opinion.agrees());
         ArrayNode contradictions = node.putArray("contradictions");
         opinion.contradictions().forEach(c -> contradictions.add(json(c)));
         return node;

@@ -38,13 +38,17 @@ final class BendReader {
      */
     void add(int index, org.ferrule.model.Bend bend, Runnable unreadable) {
         Where where = bend.getWhere() == BendPlace.VESSEL ? Where.VESSEL : Where.LUMEN;
-        Optional<Bend> read = new VesselWay(
-                message -> problems.add(new ChartProblem("bends", index, "radius", message)))
-                .bend(where, bend.getRadius(), bend.getAngleDegrees());
+        Optional<Length> vessel = where == Where.LUMEN ? Optional.empty()
+                : way(index, "vesselDiameter").width(bend.getVesselDiameter());
+        Optional<Bend> read = way(index, "radius").bend(where, bend.getRadius(), bend.getAngleDegrees(), vessel);
         read.ifPresent(bends::add);
         if (read.isEmpty() && where == Where.LUMEN) {
             unreadable.run();
         }
+    }
+
+    private VesselWay way(int index, String key) {
+        return new VesselWay(message -> problems.add(new ChartProblem("bends", index, key, message)));
     }
 
     /** Adds the bends of a path that begin before the place that is asked for, or all where none is. */

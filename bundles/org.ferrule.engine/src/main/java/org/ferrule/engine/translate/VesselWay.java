@@ -51,7 +51,7 @@ public final class VesselWay {
             boolean passed = start.isEmpty() || reach.isEmpty() || start.get().compareTo(reach.get()) < 0;
             boolean straight = segment.getBendAngleDegrees() != null && segment.getBendAngleDegrees().signum() == 0;
             if (passed && !straight && segment.getBendRadius() != null) {
-                bend(Where.VESSEL, segment.getBendRadius(), segment.getBendAngleDegrees()).ifPresent(bends::add);
+                bend(segment).ifPresent(bends::add);
             }
             start = start.flatMap(s -> readable(segment.getLength()).map(s::plus));
         }
@@ -74,8 +74,22 @@ public final class VesselWay {
         return Optional.empty();
     }
 
-    /** A bend; absent where nothing can be asked about it. */
-    public Optional<Bend> bend(Where where, Dimension radius, BigDecimal angleDegrees) {
+    private Optional<Bend> bend(VesselSegment segment) {
+        return bend(Where.VESSEL, segment.getBendRadius(), segment.getBendAngleDegrees(),
+                width(segment.getDiameter()));
+    }
+
+    /** How wide a bent vessel is; absent where that is not known, and then it still bends. */
+    public Optional<Length> width(Dimension printed) {
+        return readable(printed, "the diameter of a bent vessel").filter(d -> d.compareTo(Length.ZERO) > 0);
+    }
+
+    /**
+     * A bend; absent where nothing can be asked about it.
+     *
+     * @param vessel how wide the vessel is that is bent, where that is known
+     */
+    public Optional<Bend> bend(Where where, Dimension radius, BigDecimal angleDegrees, Optional<Length> vessel) {
         Optional<Length> read = readable(radius).filter(r -> r.compareTo(Length.ZERO) > 0);
         boolean turns = angleDegrees == null || angleDegrees.signum() > 0;
         if (read.isEmpty() || !turns) {
@@ -83,7 +97,7 @@ public final class VesselWay {
                     : "a bend of " + radius.text() + angle(angleDegrees) + " cannot be asked about");
             return Optional.empty();
         }
-        return Optional.of(new Bend(where, read.get(), Optional.ofNullable(angleDegrees)));
+        return Optional.of(new Bend(where, read.get(), Optional.ofNullable(angleDegrees), vessel));
     }
 
     private static String angle(BigDecimal degrees) {

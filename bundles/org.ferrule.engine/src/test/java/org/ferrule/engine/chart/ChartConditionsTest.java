@@ -159,6 +159,33 @@ class ChartConditionsTest {
     }
 
     @Test
+    void vesselIsAsWideAsTheBendOrItsSegmentSays() {
+        bend(BendPlace.VESSEL, "20 mm").setVesselDiameter(Dimension.parse("2.5..3 mm"));
+        chart.setPath(FACTORY.createVesselPath());
+        chart.getPath().getSegments().add(segment("30 mm", "15 mm"));
+        chart.getPath().getSegments().get(0).setDiameter(Dimension.parse("3.5 mm"));
+        assertEquals(List.of(Optional.of(Length.ofMm(3.5)), Optional.of(Length.ofMm(2.5))), widths());
+    }
+
+    @Test
+    void vesselOfUnreadableDiameterStillBends() {
+        bend(BendPlace.VESSEL, "20 mm").setVesselDiameter(Dimension.lenient("wide"));
+        assertProblem("bends", "wide");
+        assertEquals("vesselDiameter", assemble().problems().get(0).part().orElseThrow().key());
+        assertEquals(List.of(Optional.empty()), widths());
+    }
+
+    @Test
+    void lumenHasNoOtherDiameterThanItsDevice() {
+        bend(BendPlace.LUMEN, "20 mm").setVesselDiameter(Dimension.parse("3 mm"));
+        assertEquals(List.of(Optional.empty()), widths());
+    }
+
+    private List<Optional<Length>> widths() {
+        return conditions().bends().stream().map(Bend::vessel).toList();
+    }
+
+    @Test
     void bendOfTheLumenThatCannotBeReadLeavesNothingKnown() {
         bend(BendPlace.LUMEN, "0 mm");
         assertProblem("bends", "0 mm");
@@ -220,11 +247,12 @@ class ChartConditionsTest {
         return through;
     }
 
-    private void bend(BendPlace where, String radius) {
+    private org.ferrule.model.Bend bend(BendPlace where, String radius) {
         org.ferrule.model.Bend bend = FACTORY.createBend();
         bend.setWhere(where);
         bend.setRadius(Dimension.lenient(radius));
         chart.getConditions().getBends().add(bend);
+        return bend;
     }
 
     private static VesselSegment segment(String length, String radius) {

@@ -10,12 +10,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Random;
-import java.util.function.UnaryOperator;
 
 import org.ferrule.fit.FitSolver;
-import org.ferrule.fit.device.DeviceKind;
-import org.ferrule.fit.device.Lumen;
 import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.matrix.FitMatrix;
 import org.ferrule.fit.matrix.MatrixLine;
@@ -24,7 +20,6 @@ import org.ferrule.fit.matrix.Progress;
 import org.ferrule.fit.passage.FitAnswer;
 import org.ferrule.fit.passage.FitQuestion;
 import org.ferrule.fit.passage.Limiting;
-import org.ferrule.fit.sample.SampleDevice;
 import org.ferrule.fit.sample.SampleQuestion;
 import org.ferrule.fit.verdict.Verdict;
 import org.ferrule.quantity.LengthUnit;
@@ -34,50 +29,11 @@ import org.junit.jupiter.api.Test;
 class ThroughLawsTest {
     private static final int CASES = 30;
 
-    /**
-     * An extension in a guide.
-     *
-     * @param tube its length in steps
-     * @param bore inner diameter of the tube
-     * @param rod diameter of the push rod
-     * @param protrusion in steps
-     */
-    private record Extension(int tube, RandomFigure bore, RandomFigure rod, int protrusion) {
-
-        /** A tube no wider than the lumen around it, whose collar lies in it. */
-        static Extension in(RandomPassage passage, Random random) {
-            int tube = 1 + random.nextInt(passage.boreLength());
-            RandomFigure around = passage.bore().get(0).start();
-            RandomFigure bore = RandomFigure.near(around.printed() * (int) RandomFigure.GRAIN / 3000
-                    - random.nextInt(200), RandomFigure.anyForm(random), random);
-            return new Extension(tube, bore, RandomFigure.near(50 + random.nextInt(300),
-                    RandomFigure.anyForm(random), random), random.nextInt(tube));
-        }
-
-        Extension withBore(UnaryOperator<RandomFigure> change) {
-            return new Extension(tube, change.apply(bore), rod, protrusion);
-        }
-
-        Extension withRod(UnaryOperator<RandomFigure> change) {
-            return new Extension(tube, bore, change.apply(rod), protrusion);
-        }
-
-        SampleDevice device(LengthUnit unit) {
-            String end = RandomPassage.station(tube, unit);
-            String whole = RandomPassage.station(200, unit);
-            return SampleDevice.device("extension", DeviceKind.GUIDE_EXTENSION).length(whole)
-                    .section("tube", "0 mm", end, bore.plus(300).text(unit)).section("rod", end, whole, rod.text(unit))
-                    .lumen("tube", Lumen.Use.WORKING, Lumen.Opening.COLLAR, "0 mm", end)
-                    .bore("0 mm", end, bore.text(unit));
-        }
+    private static SampleQuestion question(RandomShared shared, RandomExtension extension, LengthUnit unit) {
+        return extension.question(shared, unit);
     }
 
-    private static SampleQuestion question(RandomShared shared, Extension extension, LengthUnit unit) {
-        return shared.question(unit).through(extension.device(unit),
-                RandomPassage.station(extension.protrusion(), unit));
-    }
-
-    private static FitAnswer answer(RandomShared shared, Extension extension) {
+    private static FitAnswer answer(RandomShared shared, RandomExtension extension) {
         return question(shared, extension, LengthUnit.MILLIMETRE).answer();
     }
 
@@ -85,7 +41,7 @@ class ThroughLawsTest {
     void narrowerTubeNeverHelps() {
         Cases.check(CASES, random -> {
             RandomShared shared = RandomShared.any(random);
-            Extension extension = Extension.in(shared.passage(), random);
+            RandomExtension extension = RandomExtension.in(shared.passage(), random);
             assertNotBetter(answer(shared, extension),
                     answer(shared, extension.withBore(f -> f.plus(-random.nextInt(600)))));
         });
@@ -95,7 +51,7 @@ class ThroughLawsTest {
     void thickerRodNeverHelps() {
         Cases.check(CASES, random -> {
             RandomShared shared = RandomShared.any(random);
-            Extension extension = Extension.in(shared.passage(), random);
+            RandomExtension extension = RandomExtension.in(shared.passage(), random);
             assertNotBetter(answer(shared, extension),
                     answer(shared, extension.withRod(f -> f.plus(random.nextInt(600)))));
         });
@@ -105,7 +61,7 @@ class ThroughLawsTest {
     void rodNeverHelps() {
         Cases.check(CASES, random -> {
             RandomShared shared = RandomShared.any(random);
-            Extension inside = new Extension(1, RandomFigure.near(100_000, RandomFigure.Form.PLAIN, random),
+            RandomExtension inside = new RandomExtension(1, RandomFigure.near(100_000, RandomFigure.Form.PLAIN, random),
                     RandomFigure.near(200, RandomFigure.anyForm(random), random), 0);
             RandomPassage passage = shared.passage();
             RandomShared untilTheCollar = shared.withPassage(new RandomPassage(passage.shaft(), passage.bore(),
@@ -119,7 +75,7 @@ class ThroughLawsTest {
         Cases.check(CASES, random -> {
             RandomShared drawn = RandomShared.any(random);
             RandomShared shared = drawn.withPassage(withoutTapers(drawn.passage()));
-            Extension extension = Extension.in(shared.passage(), random);
+            RandomExtension extension = RandomExtension.in(shared.passage(), random);
             FitAnswer through = answer(shared, extension);
             FitAnswer one = asOneLumen(shared, extension).answer();
             for (Phase phase : Phase.values()) {
@@ -143,7 +99,7 @@ class ThroughLawsTest {
     }
 
     /** The lumen around it up to the collar, then the tube; the rod ends where the tube begins. */
-    private static RandomShared asOneLumen(RandomShared shared, Extension extension) {
+    private static RandomShared asOneLumen(RandomShared shared, RandomExtension extension) {
         int end = shared.passage().boreLength() + extension.protrusion();
         int collar = end - extension.tube();
         List<RandomSection> bore = new ArrayList<>(shared.passage().bore().stream().filter(s -> s.from() < collar)
@@ -161,7 +117,7 @@ class ThroughLawsTest {
     void anotherOccupantNeverHelps() {
         Cases.check(CASES, random -> {
             RandomShared shared = RandomShared.any(random);
-            Extension extension = Extension.in(shared.passage(), random);
+            RandomExtension extension = RandomExtension.in(shared.passage(), random);
             assertNotBetter(answer(shared.withOneLess(), extension), answer(shared, extension));
         });
     }
@@ -170,7 +126,7 @@ class ThroughLawsTest {
     void unitOfTheLabelNeverChangesAVerdict() {
         Cases.check(CASES, random -> {
             RandomShared shared = RandomShared.any(random);
-            Extension extension = Extension.in(shared.passage(), random);
+            RandomExtension extension = RandomExtension.in(shared.passage(), random);
             FitAnswer inches = question(shared, extension, LengthUnit.INCH).answer();
             FitAnswer millimetres = answer(shared, extension);
             for (Phase phase : Phase.values()) {
@@ -185,7 +141,7 @@ class ThroughLawsTest {
         FitSolver solver = FitSolver.standard(List.of());
         Cases.check(CASES / 4, random -> {
             RandomShared shared = RandomShared.any(random);
-            FitQuestion one = question(shared, Extension.in(shared.passage(), random), LengthUnit.MILLIMETRE)
+            FitQuestion one = question(shared, RandomExtension.in(shared.passage(), random), LengthUnit.MILLIMETRE)
                     .question();
             FitQuestion two = RandomShared.any(random).question(LengthUnit.MILLIMETRE)
                     .under(one.rules()).question();

@@ -6,20 +6,15 @@ package org.ferrule.model.check;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
-import org.ferrule.model.Bend;
 import org.ferrule.model.Conditions;
 import org.ferrule.model.Direction;
 import org.ferrule.model.ModelPackage.Literals;
-import org.ferrule.quantity.Length;
 
-/** The conditions of a chart can hold: a bend has a radius, and over a wire nothing else lies in the lumen. */
+/** The conditions of a chart can hold: over a wire nothing else lies in the lumen. */
 final class ConditionCheck implements Check {
 
     @Override
     public void check(EObject object, Examination examination) {
-        if (object instanceof Bend bend && Lengths.of(bend.getRadius()).filter(Length.ZERO::equals).isPresent()) {
-            examination.add(ProblemCode.NOT_MORE_THAN_ZERO, bend, Literals.BEND__RADIUS, bend.getRadius().text());
-        }
         if (object instanceof Conditions conditions && conditions.getDirection() == Direction.OVER_WIRE_TAIL) {
             checkAlone(conditions, Literals.CONDITIONS__INSIDE, examination);
             checkAlone(conditions, Literals.CONDITIONS__THROUGH, examination);

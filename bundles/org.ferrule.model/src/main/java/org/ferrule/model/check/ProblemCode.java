@@ -69,6 +69,8 @@ public enum ProblemCode {
     NOT_MORE_THAN_ZERO(Severity.ERROR),
     /** Conditions that cannot hold together. */
     CONDITIONS_EXCLUDE(Severity.ERROR),
+    /** A vessel that is too wide to bend like that. */
+    VESSEL_WIDER_THAN_BEND(Severity.WARNING),
     /** A row of a sign-off that has not one verdict for each column. */
     BAD_VERDICTS(Severity.ERROR),
     /** A fingerprint that cannot be one. */

@@ -56,6 +56,8 @@ final class ProblemWords {
             case BAND_WITHOUT_ENDS -> "the band has neither a lower nor an upper end";
             case NOT_MORE_THAN_ZERO -> "{0} is not more than zero";
             case CONDITIONS_EXCLUDE -> "\"{0}\" and \"{1}\" exclude each other";
+            case VESSEL_WIDER_THAN_BEND ->
+                "a vessel of {0} cannot bend with a radius of {1} along its centre line, which is less than half of it";
             case LESION_BEYOND_PATH -> "the lesion ends at {0}, beyond the end of its path at {1}";
             case BAD_VERDICTS -> "a row needs one letter of f, c, t, u, b for each of the {0} columns";
             case BAD_FINGERPRINT -> "\"{0}\" is no SHA-256: 64 hexadecimal digits in lower case";

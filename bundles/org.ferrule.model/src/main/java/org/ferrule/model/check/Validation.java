@@ -51,7 +51,7 @@ public final class Validation {
 
     private static List<Check> rules() {
         return List.of(new ClearanceCheck(), new SpanCheck(), new GrowthCheck(), new RatioBandCheck(),
-                new LesionCheck(), new ConditionCheck(), new SignOffCheck());
+                new LesionCheck(), new ConditionCheck(), new BendCheck(), new SignOffCheck());
     }
 
     /** Returns the problems of the document, rule by rule; the document is not changed. */

@@ -275,6 +275,27 @@ class ValidationTest {
             conditions.bends.0.where=vessel                         | MISSING_VALUE conditions.bends.0.radius
             conditions.bends.0.radius=0 mm                          | \
                 DOUBTFUL_FIGURE conditions.bends.0.radius, NOT_MORE_THAN_ZERO conditions.bends.0.radius
+            conditions.bends.0.where=vessel; conditions.bends.0.radius=20 mm; \
+                conditions.bends.0.vesselDiameter=3 mm | -
+            conditions.bends.0.where=vessel; conditions.bends.0.radius=20 mm; \
+                conditions.bends.0.vesselDiameter=0 mm | \
+                DOUBTFUL_FIGURE conditions.bends.0.vesselDiameter, NOT_MORE_THAN_ZERO conditions.bends.0.vesselDiameter
+            conditions.bends.0.where=vessel; conditions.bends.0.radius=20 mm; \
+                conditions.bends.0.vesselDiameter=0.3 mm | \
+                DOUBTFUL_FIGURE conditions.bends.0.vesselDiameter
+            conditions.bends.0.where=vessel; conditions.bends.0.radius=20 mm; \
+                conditions.bends.0.vesselDiameter=wide | \
+                UNREADABLE_FIGURE conditions.bends.0.vesselDiameter
+            conditions.bends.0.where=vessel; conditions.bends.0.radius=2 mm; \
+                conditions.bends.0.vesselDiameter=4 mm | -
+            conditions.bends.0.where=vessel; conditions.bends.0.radius=2 mm; \
+                conditions.bends.0.vesselDiameter=4.1 mm | \
+                VESSEL_WIDER_THAN_BEND conditions.bends.0.vesselDiameter
+            conditions.bends.0.radius=20 mm; conditions.bends.0.vesselDiameter=3 mm | \
+                CONDITIONS_EXCLUDE conditions.bends.0.vesselDiameter
+            path.segments.0.diameter=6 mm; path.segments.0.bendRadius=2 mm | \
+                VESSEL_WIDER_THAN_BEND path.segments.0.diameter
+            path.segments.0.diameter=3 in                           | DOUBTFUL_FIGURE path.segments.0.diameter
             conditions.bends.0.radius=-5 mm                         | UNREADABLE_FIGURE conditions.bends.0.radius
             conditions.bends.0.radius=20 mm; conditions.bends.0.angleDegrees=0 | \
                 OUT_OF_RANGE conditions.bends.0.angleDegrees

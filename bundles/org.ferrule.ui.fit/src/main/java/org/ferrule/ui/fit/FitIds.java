@@ -20,6 +20,9 @@ public final class FitIds {
     /** The view with the calculators. */
     public static final String SUMS_VIEW = "org.ferrule.ui.fit.sums";
 
+    /** The view of devices that lie in each other. */
+    public static final String STACK_VIEW = "org.ferrule.ui.fit.stack";
+
     /** Command: show the card of the selected cell. */
     public static final String SHOW_CARD = "org.ferrule.ui.fit.showCard";
     /** Command: open what stands beside the matrix, or fold it away. */

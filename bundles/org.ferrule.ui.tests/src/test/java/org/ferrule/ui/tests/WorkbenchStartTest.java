@@ -19,6 +19,7 @@ import org.eclipse.ui.ide.IDE;
 import org.eclipse.ui.navigator.CommonNavigator;
 import org.eclipse.ui.navigator.resources.ProjectExplorer;
 import org.ferrule.ui.WorkbenchIds;
+import org.ferrule.ui.fit.FitIds;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -37,7 +38,8 @@ class WorkbenchStartTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = { ProjectExplorer.VIEW_ID, IPageLayout.ID_PROBLEM_VIEW, IPageLayout.ID_PROP_SHEET })
+    @ValueSource(strings = { ProjectExplorer.VIEW_ID, IPageLayout.ID_PROBLEM_VIEW, IPageLayout.ID_PROP_SHEET,
+            FitIds.STACK_VIEW })
     void holdsTheView(String viewId) {
         assertNotNull(page().findViewReference(viewId), viewId);
     }

@@ -24,10 +24,14 @@ public final class LimitingPlaces {
 
     /** The section of the inner device; where several of that name overlap there, the thickest. */
     public static Optional<Place.Shaft> shaft(FitQuestion question, Limiting limiting) {
-        Device device = question.inner().device();
+        return shaft(question.inner().device(), limiting.deviceSection(), limiting.deviceStation());
+    }
+
+    /** The section of that name of a device at a station from its tip; where several overlap there, the thickest. */
+    public static Optional<Place.Shaft> shaft(Device device, String section, Length station) {
         return IntStream.range(0, device.sections().size()).mapToObj(i -> new Place.Shaft(device, i))
-                .filter(p -> p.name().equals(limiting.deviceSection()))
-                .filter(p -> covers(p.section().from(), p.section().to(), limiting.deviceStation()))
+                .filter(p -> p.name().equals(section))
+                .filter(p -> covers(p.section().from(), p.section().to(), station))
                 .max(Comparator.comparing(p -> p.printed().stream().filter(Dimension::readable).map(Dimension::label)
                         .max(Length::compareTo).orElse(Length.ZERO)));
     }

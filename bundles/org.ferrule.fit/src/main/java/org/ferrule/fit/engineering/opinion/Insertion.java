@@ -14,7 +14,7 @@ import java.util.TreeSet;
  * along the lumen within two pieces. So the least gap over all steps, at both ends of what two pieces share, is the
  * least of the whole way.
  */
-final class Insertion {
+final class Insertion implements Push {
 
     /** Two pieces that lie beside each other at a travel. */
     private record Meeting(Piece lumen, double x, Piece device, double s) {
@@ -59,17 +59,17 @@ final class Insertion {
         }
     }
 
-    /** Whether the device meets the lumen at all. */
-    boolean meets() {
+    @Override
+    public boolean meets() {
         return !meetings.isEmpty();
     }
 
-    /** The least gap in thirds of a nanometre on the whole way, of the values that were drawn. */
-    double leastGap(double[] drawn) {
+    @Override
+    public Gap leastGap(double[] drawn) {
         double least = Double.POSITIVE_INFINITY;
         for (Meeting meeting : meetings) {
             least = Math.min(least, meeting.gap(drawn));
         }
-        return least;
+        return Gap.exactly(least);
     }
 }

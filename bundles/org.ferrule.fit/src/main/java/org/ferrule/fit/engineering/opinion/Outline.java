@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
 
 import org.ferrule.fit.device.Contour;
 import org.ferrule.fit.device.ShaftSection;
@@ -25,20 +26,23 @@ final class Outline {
     private final Contour contour;
     private final List<ToDoubleFunction<double[]>> figures = new ArrayList<>();
     private final ToDoubleFunction<double[]> alone;
+    private final ToDoubleFunction<double[]> core;
 
     Outline(ShaftSection section, Contour contour, Parts parts) {
         this.contour = contour;
-        String where = parts.inner().id() + " " + section.name();
-        FigureClass figureClass = new Place.Shaft(parts.inner(), parts.inner().sections().indexOf(section))
+        String where = parts.device().id() + " " + section.name();
+        FigureClass figureClass = new Place.Shaft(parts.device(), parts.device().sections().indexOf(section))
                 .figureClass();
         Optional<ToDoubleFunction<double[]>> growth = parts.growth(section);
         printed(contour).forEach(printed -> {
-            ToDoubleFunction<double[]> one = parts.drawn(Parts.known(printed, where), Draw.Of.SHAFT, where,
-                    figureClass, parts.inner().kind());
+            ToDoubleFunction<double[]> one = parts.draws().printed(Parts.known(printed, where), Draw.Of.SHAFT,
+                    where, figureClass, parts.device().kind());
             figures.add(growth.<ToDoubleFunction<double[]>>map(
                     g -> drawn -> one.applyAsDouble(drawn) * g.applyAsDouble(drawn)).orElse(one));
         });
-        this.alone = contour instanceof Contour.Round ? figures.get(0) : drawn -> enclosing(drawn, Optional.empty());
+        boolean round = contour instanceof Contour.Round;
+        this.alone = round ? figures.get(0) : drawn -> enclosing(drawn, Optional.empty());
+        this.core = round ? alone : this::within;
     }
 
     private static List<Optional<Dimension>> printed(Contour contour) {
@@ -54,6 +58,16 @@ final class Outline {
     /** The outline alone. */
     ToDoubleFunction<double[]> alone() {
         return alone;
+    }
+
+    /** A disc that lies within the outline. */
+    ToDoubleFunction<double[]> core() {
+        return core;
+    }
+
+    private double within(double[] drawn) {
+        DoubleStream diameters = figures.stream().mapToDouble(f -> f.applyAsDouble(drawn));
+        return (contour instanceof Contour.Oval ? diameters.min() : diameters.max()).orElseThrow();
     }
 
     /** The outline and a wire beside it. */

@@ -12,116 +12,132 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 import org.ferrule.fit.device.Device;
-import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.fit.device.Lumen;
 import org.ferrule.fit.device.LumenSection;
 import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.device.ShaftSection;
 import org.ferrule.fit.device.ShaftSection.AfterUse;
 import org.ferrule.fit.figure.Figure;
-import org.ferrule.fit.figure.FigureReader;
-import org.ferrule.fit.passage.Direction;
-import org.ferrule.fit.passage.FitQuestion;
-import org.ferrule.fit.rules.AfterUseRule;
+import org.ferrule.fit.passage.ReadDevice;
 import org.ferrule.fit.rules.FigureClass;
 import org.ferrule.quantity.Dimension;
 import org.ferrule.quantity.Length;
-import org.ferrule.quantity.Sample;
 
 /**
- * Lays a question out in pieces of which the diameters are drawn, straight from the papers of both devices: each printed
+ * Lays one device of a question out in pieces of which the diameters are drawn, straight from its papers: each printed
  * figure of a section is drawn once for a part. Nothing of the solver's outlines and stretches is used.
  */
 final class Parts {
-    private final FitQuestion question;
+    private final ReadDevice read;
+    private final Device device;
     private final Phase phase;
-    private final FigureReader reader;
-    private final List<Draw> draws = new ArrayList<>();
-    private boolean centreAssumed;
+    private final Draws draws;
 
-    Parts(FitQuestion question, Phase phase) {
-        this.question = question;
-        this.phase = question.conditions().afterInflation() ? Phase.OUT : phase;
-        this.reader = new FigureReader(question.rules());
+    /**
+     * Lays out a device.
+     *
+     * @param phase whether it has its outline before or after use
+     */
+    Parts(ReadDevice read, Phase phase, Draws draws) {
+        this.read = read;
+        this.device = read.device();
+        this.phase = phase;
+        this.draws = draws;
     }
 
-    /** What is drawn for a part, in the order of the values. */
-    List<Draw> draws() {
-        return draws;
-    }
-
-    /** Whether a centre is only assumed anywhere. */
-    boolean centreAssumed() {
-        return centreAssumed;
-    }
-
-    /** The lumen, from the end that is entered. */
-    List<Piece> lumen() {
-        Lumen lumen = question.lumen();
+    /** One of its lumens, from the proximal entry. */
+    List<Piece> lumen(Lumen lumen) {
         long whole = lumen.length().thirdNanometres();
         List<Piece> pieces = new ArrayList<>();
         for (LumenSection section : lumen.sections()) {
-            Map<Dimension, ToDoubleFunction<double[]>> read = new HashMap<>();
-            String where = question.outer().device().id() + " " + section.name();
-            ToDoubleFunction<double[]> start = bore(section.proximal(), where, read);
-            ToDoubleFunction<double[]> end = bore(section.distal(), where, read);
+            Map<Dimension, ToDoubleFunction<double[]>> drawn = new HashMap<>();
+            String where = device.id() + " " + section.name();
+            ToDoubleFunction<double[]> start = bore(section.proximal(), where, drawn);
+            ToDoubleFunction<double[]> end = bore(section.distal(), where, drawn);
             Piece piece = piece(section.from(), section.to(), start, end, false);
             if (piece.from() < whole) {
                 pieces.add(piece.upTo(whole));
             }
         }
-        return directed(pieces, whole);
+        return pieces;
     }
 
     private ToDoubleFunction<double[]> bore(Optional<Dimension> printed, String where,
-            Map<Dimension, ToDoubleFunction<double[]>> read) {
-        return read.computeIfAbsent(known(printed, where), d -> drawn(d, Draw.Of.LUMEN, where,
-                FigureClass.INNER_DIAMETER, question.outer().device().kind()));
+            Map<Dimension, ToDoubleFunction<double[]>> drawn) {
+        return drawn.computeIfAbsent(known(printed, where), d -> draws.printed(d, Draw.Of.LUMEN, where,
+                FigureClass.INNER_DIAMETER, device.kind()));
     }
 
-    /** The device with its own wire where that lies beside it, from the end that leads. */
-    List<Piece> device() {
-        Device device = question.inner().device();
-        Length whole = device.statedLength().orElseThrow(() -> new NotComparableException(
+    /** How long it is. */
+    Length whole() {
+        return device.statedLength().orElseThrow(() -> new NotComparableException(
                 "the length of device \"" + device.id() + "\" is not stated"));
-        Optional<Length> port = port(device);
-        Optional<ToDoubleFunction<double[]>> wire = port.filter(p -> p.compareTo(whole) < 0).map(p -> wire(device));
-        List<Piece> pieces = new ArrayList<>();
+    }
+
+    /** The device with its own wire where that lies beside it, from its tip. */
+    List<Solid> solids() {
+        Length whole = whole();
+        Optional<Length> port = port();
+        Optional<ToDoubleFunction<double[]>> wire = port.filter(p -> p.compareTo(whole) < 0).map(p -> wire());
+        return solids(port.orElse(whole).thirdNanometres(), wire, whole.thirdNanometres());
+    }
+
+    /** Its shaft without a wire beside it, from its tip. */
+    List<Solid> shaft() {
+        long whole = whole().thirdNanometres();
+        return solids(whole, Optional.empty(), whole);
+    }
+
+    private List<Solid> solids(long port, Optional<ToDoubleFunction<double[]>> wire, long whole) {
+        List<Solid> solids = new ArrayList<>();
         for (ShaftSection section : device.sections()) {
-            if (section.from().compareTo(whole) < 0) {
-                add(pieces, section, port.orElse(whole).thirdNanometres(), wire, whole.thirdNanometres());
+            if (section.from().thirdNanometres() < whole) {
+                add(solids, section, port, wire, whole);
             }
         }
-        return directed(pieces, whole.thirdNanometres());
+        return solids;
     }
 
-    private void add(List<Piece> pieces, ShaftSection section, long port, Optional<ToDoubleFunction<double[]>> wire,
+    private void add(List<Solid> solids, ShaftSection section, long port, Optional<ToDoubleFunction<double[]>> wire,
             long whole) {
         Outline start = new Outline(section, section.distal(phase), this);
         Outline end = section.distal(phase).equals(section.proximal(phase)) ? start
                 : new Outline(section, section.proximal(phase), this);
-        Piece alone = piece(section.from(), section.to(), start.alone(), end.alone(), true).upTo(whole);
+        Solid alone = solid(section, start, end, Optional.empty()).between(0, whole);
         if (alone.from() < port || port >= section.to().thirdNanometres()) {
-            pieces.add(alone.upTo(port));
+            solids.add(alone.between(0, port));
         }
         if (wire.isPresent() && section.to().thirdNanometres() > port && alone.to() > Math.min(port, whole)) {
-            pieces.add(piece(section.from(), section.to(), start.with(wire.get()), end.with(wire.get()), true)
-                    .upTo(whole).from(port));
+            solids.add(solid(section, start, end, wire).between(port, whole));
         }
     }
 
-    private static Optional<Length> port(Device device) {
+    private static Solid solid(ShaftSection section, Outline start, Outline end,
+            Optional<ToDoubleFunction<double[]>> wire) {
+        Length from = section.from();
+        Length to = section.to();
+        Piece whole = wire.map(w -> piece(from, to, start.with(w), end.with(w), true))
+                .orElseGet(() -> piece(from, to, start.alone(), end.alone(), true));
+        List<Piece> around = new ArrayList<>(List.of(piece(from, to, start.alone(), end.alone(), true)));
+        List<Piece> within = new ArrayList<>(List.of(piece(from, to, start.core(), end.core(), true)));
+        wire.map(w -> piece(from, to, w, w, true)).ifPresent(beside -> {
+            around.add(beside);
+            within.add(beside);
+        });
+        return new Solid(whole, around, within);
+    }
+
+    private Optional<Length> port() {
         Optional<Length> side = device.lumens().stream()
                 .filter(l -> l.use() == Lumen.Use.WIRE && l.opening() != Lumen.Opening.HUB).map(Lumen::proximalAt)
                 .min(Length::compareTo);
         return side.or(() -> device.wireLumen().filter(Lumen::leavesShaft).map(Lumen::proximalAt));
     }
 
-    private ToDoubleFunction<double[]> wire(Device device) {
-        Figure figure = question.inner().wire().diameter().orElseThrow(
+    private ToDoubleFunction<double[]> wire() {
+        Figure figure = read.wire().diameter().orElseThrow(
                 () -> new NotComparableException("the wire beside device \"" + device.id() + "\" is not stated"));
-        return add(Draw.diameter(Draw.Of.SHAFT, device.id() + " wire", figure, Optional.empty()),
-                figure.centreAssumed());
+        return draws.diameter(device.id() + " wire", figure);
     }
 
     /** A piece; one of no length has its unfavourable end all along. */
@@ -136,41 +152,24 @@ final class Parts {
         return new Piece(from.thirdNanometres(), to.thirdNanometres(), start, end);
     }
 
-    private List<Piece> directed(List<Piece> pieces, long whole) {
-        return question.direction() == Direction.TIP_FIRST ? pieces
-                : pieces.stream().map(p -> p.reversed(whole)).toList();
-    }
-
     static Dimension known(Optional<Dimension> printed, String where) {
         return printed.filter(Dimension::readable)
                 .orElseThrow(() -> new NotComparableException("a diameter is missing: " + where));
     }
 
-    /** A printed figure, drawn once for each part. */
-    ToDoubleFunction<double[]> drawn(Dimension printed, Draw.Of of, String where, FigureClass figures,
-            DeviceKind kind) {
-        Figure figure = reader.read(printed, figures, kind).figure();
-        return add(Draw.diameter(of, where, figure, printed.sample().map(Sample::standardDeviation)),
-                figure.centreAssumed());
-    }
-
-    /** How much a folded balloon grows, drawn once for each part; absent where the section does not grow. */
+    /** How much a section grows by use; absent where it does not. */
     Optional<ToDoubleFunction<double[]>> growth(ShaftSection section) {
-        if (phase == Phase.IN || section.afterUse() != AfterUse.GROWS) {
-            return Optional.empty();
-        }
-        AfterUseRule rule = question.rules().growth(question.inner().device().kind());
-        return Optional.of(add(Draw.growth(section.name() + " growth", rule.low(), rule.centre(), rule.high()), true));
+        return phase == Phase.IN || section.afterUse() != AfterUse.GROWS ? Optional.empty()
+                : Optional.of(draws.growth(section.name() + " growth", device.kind()));
     }
 
-    private ToDoubleFunction<double[]> add(Draw draw, boolean assumed) {
-        int index = draws.size();
-        draws.add(draw);
-        centreAssumed |= assumed;
-        return drawn -> drawn[index];
+    /** Where its figures are drawn. */
+    Draws draws() {
+        return draws;
     }
 
-    Device inner() {
-        return question.inner().device();
+    /** The device. */
+    Device device() {
+        return device;
     }
 }

@@ -22,6 +22,11 @@ record Piece(long from, long to, ToDoubleFunction<double[]> start, ToDoubleFunct
                 : first + (end.applyAsDouble(drawn) - first) * (station - from) / (to - from);
     }
 
+    /** Whether it is as thick at one end as at the other. */
+    boolean isStraight() {
+        return start == end;
+    }
+
     /** The part of it before a station. */
     Piece upTo(long station) {
         return between(from, Math.min(to, station));
@@ -34,7 +39,12 @@ record Piece(long from, long to, ToDoubleFunction<double[]> start, ToDoubleFunct
 
     private Piece between(long nearer, long farther) {
         return nearer == from && farther == to ? this
+                : isStraight() ? new Piece(nearer, farther, start, end)
                 : new Piece(nearer, farther, drawn -> at(nearer, drawn), drawn -> at(farther, drawn));
+    }
+
+    Piece movedBy(long by) {
+        return new Piece(from + by, to + by, start, end);
     }
 
     Piece reversed(long whole) {

@@ -21,12 +21,14 @@ import org.ferrule.statistics.BinomialInterval;
  * @param clearance of the lanes: at the tightest place, or where the device stops; absent where nothing meets
  * @param seed that repeats the draws
  * @param samples how many parts were drawn
- * @param overlapping how many of them do not go through
- * @param leastMm the least gap of any of them, in millimetres
+ * @param overlapping how many of them surely do not go through
+ * @param undecided how many may or may not: round four discs and more, and along tapers beside others, the method only
+ *                  bounds the room that is needed
+ * @param leastMm the least gap of any of them, in millimetres; no more than there is
  * @param contradictions what the lanes say otherwise; empty when both agree
  */
 public record SecondOpinion(Phase phase, Verdict verdict, Optional<Clearance> clearance, long seed, int samples,
-        int overlapping, double leastMm, List<Contradiction> contradictions) {
+        int overlapping, int undecided, double leastMm, List<Contradiction> contradictions) {
 
     public SecondOpinion {
         Objects.requireNonNull(phase, "phase");
@@ -40,9 +42,13 @@ public record SecondOpinion(Phase phase, Verdict verdict, Optional<Clearance> cl
         return contradictions.isEmpty();
     }
 
-    /** The share of parts that overlap, with an interval that holds it with that confidence. */
+    /**
+     * The share of parts that overlap, with an interval that holds it with that confidence, whatever those do that are
+     * undecided.
+     */
     public BinomialInterval share(double confidence) {
-        return BinomialInterval.of(overlapping, samples, confidence);
+        return new BinomialInterval(BinomialInterval.of(overlapping, samples, confidence).low(),
+                BinomialInterval.of(overlapping + undecided, samples, confidence).high());
     }
 
     /** What the second method found otherwise. */
@@ -53,6 +59,10 @@ public record SecondOpinion(Phase phase, Verdict verdict, Optional<Clearance> cl
         PASSES_THOUGH_BEST_OVERLAPS,
         /** With every figure at its unfavourable end the gap is another one than the worst lane's. */
         ANOTHER_WORST_GAP,
+        /** A rigid part stops in a bend, though the lanes say that even the worst one passes. */
+        STOPS_IN_BEND_THOUGH_WORST_PASSES,
+        /** With every figure at its centre all rigid parts pass the bends, though the lanes say that one stops. */
+        PASSES_BEND_THOUGH_NOMINAL_STOPS,
         /** With every figure at its centre it goes through, though the lanes say blocked, or the other way round. */
         ANOTHER_NOMINAL_VERDICT
     }

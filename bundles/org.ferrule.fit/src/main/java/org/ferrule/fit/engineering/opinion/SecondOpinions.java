@@ -8,10 +8,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
-import java.util.function.ToDoubleFunction;
 import java.util.random.RandomGenerator;
 import java.util.stream.IntStream;
 
+import org.ferrule.fit.check.BendCheck;
 import org.ferrule.fit.check.Finding;
 import org.ferrule.fit.check.PassageCheck;
 import org.ferrule.fit.device.Contour;
@@ -19,8 +19,8 @@ import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.engineering.opinion.SecondOpinion.Contradiction;
 import org.ferrule.fit.engineering.opinion.SecondOpinion.Difference;
 import org.ferrule.fit.engineering.opinion.SecondOpinion.Drawn;
+import org.ferrule.fit.passage.Direction;
 import org.ferrule.fit.passage.FitQuestion;
-import org.ferrule.fit.verdict.Clearance;
 import org.ferrule.fit.verdict.Verdict;
 import org.ferrule.quantity.Length;
 import org.ferrule.quantity.LengthUnit;
@@ -29,29 +29,59 @@ import org.ferrule.quantity.LengthUnit;
  * Draws parts within the tolerances of a question, pushes each of them through by a method of its own, and compares with
  * the lanes of the passage: where the worst lane leaves room no part may overlap, where the best lane overlaps every
  * part must. Figures are drawn independently, evenly between their ends, or normally where a standard deviation is
- * stated. For a device that passes alone.
+ * stated. Beside others and through an extension, too; rigid parts go round
+ * the bends of the lumen.
  */
 public final class SecondOpinions {
     /** Tapers, growth and outlines that are not round are rounded; two nanometres cover that. */
     private static final double ROUNDING = 6;
+    /** What the golden section leaves open, and more. */
+    private static final double BEND_ROUNDING = 30;
     private static final double THIRDS_PER_MM = LengthUnit.MILLIMETRE.thirdNanometres();
     private static final int NOT_DRAWN = -1;
 
-    private final Parts parts;
-    private final Insertion insertion;
+    private final Draws draws;
+    private final Push push;
+    private final BendPush bends;
     private final Finding lanes;
-    private final boolean exactOutlines;
+    private final Verdict bendLanes;
+    private final boolean exact;
+    private final double rounding;
     private final List<Contradiction> contradictions = new ArrayList<>();
 
-    private SecondOpinions(FitQuestion question, Phase phase, Finding lanes) {
-        this.parts = new Parts(question, phase);
+    private SecondOpinions(FitQuestion question, Phase phase, Finding lanes, Verdict bendLanes) {
+        this.draws = new Draws(question.rules());
         this.lanes = lanes;
-        List<Piece> lumen = parts.lumen();
-        List<Piece> device = parts.device();
+        boolean alone = question.conditions().alone();
         Length travel = question.travel().orElseThrow(() -> new NotComparableException("the travel is not known"));
-        this.insertion = new Insertion(lumen, device, travel.thirdNanometres());
-        this.exactOutlines = question.inner().device().sections().stream()
+        this.push = alone ? alone(question, phase, travel) : beside(question, phase, travel);
+        this.bends = new BendPush(question, outline(question, phase), draws);
+        this.bendLanes = bendLanes;
+        this.rounding = alone ? ROUNDING : 2 * ROUNDING;
+        this.exact = !alone || question.inner().device().sections().stream()
                 .allMatch(s -> s.distal() instanceof Contour.Round && s.proximal() instanceof Contour.Round);
+    }
+
+    private static Phase outline(FitQuestion question, Phase phase) {
+        return question.conditions().afterInflation() ? Phase.OUT : phase;
+    }
+
+    private Push alone(FitQuestion question, Phase phase, Length travel) {
+        Parts inner = new Parts(question.inner(), outline(question, phase), draws);
+        List<Piece> lumen = new Parts(question.outer(), phase, draws).lumen(question.lumen());
+        List<Piece> device = inner.solids().stream().map(Solid::whole).toList();
+        boolean reversed = question.direction() != Direction.TIP_FIRST;
+        return new Insertion(reversed ? reversed(lumen, question.lumen().length()) : lumen,
+                reversed ? reversed(device, inner.whole()) : device, travel.thirdNanometres());
+    }
+
+    private static List<Piece> reversed(List<Piece> pieces, Length whole) {
+        return pieces.stream().map(p -> p.reversed(whole.thirdNanometres())).toList();
+    }
+
+    private Push beside(FitQuestion question, Phase phase, Length travel) {
+        List<Solid> device = new Parts(question.inner(), outline(question, phase), draws).solids();
+        return new SharedInsertion(Company.along(question, phase, draws), device, travel.thirdNanometres());
     }
 
     /**
@@ -59,25 +89,24 @@ public final class SecondOpinions {
      *
      * @param seed the same seed draws the same parts
      * @param samples how many parts to draw, at least 1
-     * @throws NotComparableException when a needed figure is missing, or other devices lie in the lumen
+     * @throws NotComparableException when a needed figure is missing, or nothing meets
      */
     public static SecondOpinion of(FitQuestion question, Phase phase, long seed, int samples) {
-        return of(question, phase, new PassageCheck().check(question, phase), seed, samples);
+        return of(question, phase, new PassageCheck().check(question, phase),
+                new BendCheck().check(question, phase).verdict(), seed, samples);
     }
 
-    /** The same on what somebody else says of the lanes. */
-    static SecondOpinion of(FitQuestion question, Phase phase, Finding lanes, long seed, int samples) {
+    /** The same on what somebody else says of the lanes, of the passage and in bends. */
+    static SecondOpinion of(FitQuestion question, Phase phase, Finding lanes, Verdict bendLanes, long seed,
+            int samples) {
         if (samples < 1) {
             throw new IllegalArgumentException("no parts to draw: " + samples);
         }
-        if (!question.conditions().alone()) {
-            throw new NotComparableException("the device does not pass alone");
-        }
-        SecondOpinions opinion = new SecondOpinions(question, phase, lanes);
-        if (opinion.lanes.verdict() == Verdict.UNKNOWN) {
+        if (lanes.verdict() == Verdict.UNKNOWN) {
             throw new NotComparableException("the lanes leave the question unknown");
         }
-        if (!opinion.insertion.meets()) {
+        SecondOpinions opinion = new SecondOpinions(question, phase, lanes, bendLanes);
+        if (!opinion.push.meets()) {
             throw new NotComparableException("the device never meets the lumen");
         }
         return opinion.compare(phase, seed, samples);
@@ -87,15 +116,18 @@ public final class SecondOpinions {
         checkEnds();
         RandomGenerator random = new SplittableRandom(seed);
         int overlapping = 0;
+        int undecided = 0;
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < samples; i++) {
-            double[] drawn = parts.draws().stream().mapToDouble(d -> d.from(random)).toArray();
-            double gap = insertion.leastGap(drawn);
-            overlapping += gap < 0 ? 1 : 0;
-            least = Math.min(least, gap);
+            double[] drawn = draws.values(d -> d.from(random));
+            Gap gap = push.leastGap(drawn);
+            overlapping += gap.high() < 0 ? 1 : 0;
+            undecided += gap.low() < 0 && gap.high() >= 0 ? 1 : 0;
+            least = Math.min(least, gap.low());
             checkSample(gap, i, drawn);
+            checkStopInBend(i, drawn);
         }
-        return new SecondOpinion(phase, lanes.verdict(), lanes.clearance(), seed, samples, overlapping,
+        return new SecondOpinion(phase, lanes.verdict(), lanes.clearance(), seed, samples, overlapping, undecided,
                 least / THIRDS_PER_MM, contradictions);
     }
 
@@ -103,34 +135,55 @@ public final class SecondOpinions {
         return lanes.verdict() == Verdict.BLOCKED;
     }
 
+    /** Beside others a worst lane may ask for more room than there must be, and so be told a smaller clearance. */
     private void checkEnds() {
-        double[] worst = values(Draw::worst);
-        double worstGap = insertion.leastGap(worst);
-        Optional<Length> laneWorst = lanes.clearance().map(Clearance::worst);
-        if (!blocked() && laneWorst.isPresent()
-                && Math.abs(worstGap - laneWorst.get().thirdNanometres()) > ROUNDING) {
-            contradict(Difference.ANOTHER_WORST_GAP, worstGap, NOT_DRAWN, worst);
+        double[] worst = draws.values(Draw::worst);
+        Gap worstGap = push.leastGap(worst);
+        Optional<Long> laneWorst = lanes.clearance().map(c -> c.worst().thirdNanometres());
+        if (!blocked() && laneWorst.filter(lane -> isAnother(lane, worstGap)).isPresent()) {
+            contradict(Difference.ANOTHER_WORST_GAP, worstGap.high(), NOT_DRAWN, worst);
         }
-        double[] nominal = values(Draw::centre);
-        double nominalGap = insertion.leastGap(nominal);
-        boolean comparable = !parts.centreAssumed() && exactOutlines && Math.abs(nominalGap) > ROUNDING;
-        if (comparable && blocked() != nominalGap < 0) {
-            contradict(Difference.ANOTHER_NOMINAL_VERDICT, nominalGap, NOT_DRAWN, nominal);
+        checkStopInBend(NOT_DRAWN, worst);
+        double[] nominal = draws.values(Draw::centre);
+        if (!draws.centreAssumed()) {
+            checkPassInBend(nominal);
+        }
+        Gap nominalGap = push.leastGap(nominal);
+        boolean another = blocked() ? nominalGap.low() > rounding : nominalGap.high() < -rounding;
+        if (!draws.centreAssumed() && exact && another) {
+            contradict(Difference.ANOTHER_NOMINAL_VERDICT, blocked() ? nominalGap.low() : nominalGap.high(), NOT_DRAWN,
+                    nominal);
         }
     }
 
-    private double[] values(ToDoubleFunction<Draw> lane) {
-        return parts.draws().stream().mapToDouble(lane).toArray();
+    /** Round bends, where the lanes say that all passes even at worst, nothing may stop. */
+    private void checkStopInBend(int sample, double[] drawn) {
+        if (bends.isAsked() && bendLanes == Verdict.FITS && bends.isTorus(drawn)
+                && bends.atMostLeft(drawn) < -BEND_ROUNDING) {
+            contradict(Difference.STOPS_IN_BEND_THOUGH_WORST_PASSES, bends.atMostLeft(drawn), sample, drawn);
+        }
     }
 
-    private void checkSample(double gap, int sample, double[] drawn) {
+    private void checkPassInBend(double[] nominal) {
+        if (bends.isAsked() && bendLanes == Verdict.BLOCKED && bends.isTorus(nominal)
+                && bends.surelyLeft(nominal) > BEND_ROUNDING) {
+            contradict(Difference.PASSES_BEND_THOUGH_NOMINAL_STOPS, bends.surelyLeft(nominal), NOT_DRAWN, nominal);
+        }
+    }
+
+    private boolean isAnother(long lane, Gap gap) {
+        boolean isExact = gap.low() == gap.high();
+        return lane > gap.high() + rounding || isExact && lane < gap.low() - rounding;
+    }
+
+    private void checkSample(Gap gap, int sample, double[] drawn) {
         boolean worstLeavesRoom = !blocked() && lanes.clearance().filter(c -> !c.worst().isNegative()).isPresent();
-        if (worstLeavesRoom && gap < -ROUNDING) {
-            contradict(Difference.OVERLAPS_THOUGH_WORST_LEAVES_ROOM, gap, sample, drawn);
+        if (worstLeavesRoom && gap.high() < -rounding) {
+            contradict(Difference.OVERLAPS_THOUGH_WORST_LEAVES_ROOM, gap.high(), sample, drawn);
         }
         boolean bestOverlaps = blocked() && lanes.clearance().filter(c -> c.best().isNegative()).isPresent();
-        if (bestOverlaps && gap > ROUNDING) {
-            contradict(Difference.PASSES_THOUGH_BEST_OVERLAPS, gap, sample, drawn);
+        if (bestOverlaps && gap.low() > rounding) {
+            contradict(Difference.PASSES_THOUGH_BEST_OVERLAPS, gap.low(), sample, drawn);
         }
     }
 
@@ -138,7 +191,7 @@ public final class SecondOpinions {
     private void contradict(Difference difference, double gap, int sample, double[] drawn) {
         if (contradictions.stream().noneMatch(c -> c.difference() == difference)) {
             List<Drawn> figures = IntStream.range(0, drawn.length)
-                    .mapToObj(i -> drawn(parts.draws().get(i), drawn[i])).toList();
+                    .mapToObj(i -> drawn(draws.list().get(i), drawn[i])).toList();
             contradictions.add(new Contradiction(difference, gap / THIRDS_PER_MM, sample, figures));
         }
     }

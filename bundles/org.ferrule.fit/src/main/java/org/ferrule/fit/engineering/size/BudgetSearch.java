@@ -14,17 +14,12 @@ import org.ferrule.fit.FitSolver;
 import org.ferrule.fit.device.Contour;
 import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.fit.device.Phase;
-import org.ferrule.fit.engineering.change.DeviceChange;
 import org.ferrule.fit.engineering.change.LimitingPlaces;
 import org.ferrule.fit.engineering.change.Place;
-import org.ferrule.fit.engineering.change.Replacement;
-import org.ferrule.fit.engineering.change.Reprint;
-import org.ferrule.fit.figure.Figure;
+import org.ferrule.fit.evidence.SharedSection;
 import org.ferrule.fit.figure.FigureReader;
-import org.ferrule.fit.figure.ReadFigure;
 import org.ferrule.fit.passage.FitQuestion;
 import org.ferrule.fit.passage.Limiting;
-import org.ferrule.fit.passage.OwnWire;
 import org.ferrule.fit.passage.PhaseAnswer;
 import org.ferrule.fit.rules.FigureClass;
 import org.ferrule.fit.verdict.Authority;
@@ -32,7 +27,10 @@ import org.ferrule.fit.verdict.Verdict;
 import org.ferrule.quantity.Dimension;
 import org.ferrule.quantity.Length;
 
-/** Works out tolerance budgets, for the way in of a device that passes alone. */
+/**
+ * Works out tolerance budgets for the way in: of a device that passes alone, and of one beside others or through an
+ * extension, where all that lies there is round.
+ */
 public final class BudgetSearch {
     private final FitQuestion question;
     private final PhaseAnswer answer;
@@ -47,31 +45,59 @@ public final class BudgetSearch {
     }
 
     /**
-     * The budget; absent unless the answer is "tight" by geometry and the device passes alone, between sections that
-     * are printed.
+     * The budget; absent unless the answer is "tight" by geometry, of a device as it is before use, between figures
+     * that are printed.
      */
     public static Optional<ToleranceBudget> of(FitQuestion question, FitSolver solver) {
         PhaseAnswer answer = solver.answer(question).in(Phase.IN);
         boolean tight = answer.verdict() == Verdict.TIGHT && answer.authority() == Authority.GEOMETRY
                 && answer.geometry() == Verdict.TIGHT && answer.clearance().isPresent();
-        return tight && question.conditions().alone() && !question.conditions().afterInflation()
+        return tight && !question.conditions().afterInflation()
                 ? new BudgetSearch(question, answer).budget(solver)
                 : Optional.empty();
     }
 
     private Optional<ToleranceBudget> budget(FitSolver solver) {
+        Length missing = question.requiredClearance().minus(answer.clearance().orElseThrow().worst());
+        Optional<SharedSection> beside = beside();
+        if (missing.compareTo(Length.ZERO) <= 0) {
+            return Optional.empty();
+        }
+        return beside.isPresent() ? beside(beside.get(), solver) : alone(missing, solver);
+    }
+
+    private Optional<ToleranceBudget> alone(Length missing, FitSolver solver) {
         Optional<Place.Shaft> shaft = LimitingPlaces.shaft(question, limiting);
         Optional<Place.Bore> bore = LimitingPlaces.bore(question, limiting);
-        Length required = question.requiredClearance();
-        Length missing = required.minus(answer.clearance().orElseThrow().worst());
-        if (shaft.isEmpty() || bore.isEmpty() || missing.compareTo(Length.ZERO) <= 0) {
+        if (shaft.isEmpty() || bore.isEmpty()) {
             return Optional.empty();
         }
         List<Contributor> contributors = contributors(shaft.get(), bore.get(), missing);
         Length spread = contributors.stream().map(Contributor::spread).reduce(Length.ZERO, Length::plus);
-        Optional<Verdict> after = spread.compareTo(missing) < 0 ? Optional.empty()
-                : Optional.of(after(contributors, solver));
-        return Optional.of(new ToleranceBudget(answer.clearance().get(), required, contributors, after));
+        return Optional.of(budget(contributors, missing.minus(spread).max(Length.ZERO), solver));
+    }
+
+    /** What lies side by side at the limiting place, where that is more than the device and its own wire. */
+    private Optional<SharedSection> beside() {
+        return answer.evidence().stream().filter(SharedSection.class::isInstance).map(SharedSection.class::cast)
+                .filter(s -> s.members().stream().anyMatch(m -> !m.moving())).findFirst();
+    }
+
+    private Optional<ToleranceBudget> beside(SharedSection section, FitSolver solver) {
+        List<Giver> givers = Givers.of(question, limiting, section);
+        if (givers.isEmpty()) {
+            return Optional.empty();
+        }
+        SharedBudget shared = new SharedBudget(section, givers, answer.clearance().orElseThrow().worst(),
+                question.requiredClearance());
+        return Optional.of(budget(shared.contributors(), shared.missingWithoutSpread(), solver));
+    }
+
+    private ToleranceBudget budget(List<Contributor> contributors, Length missingWithoutSpread, FitSolver solver) {
+        Optional<Verdict> after = missingWithoutSpread.compareTo(Length.ZERO) > 0 ? Optional.empty()
+                : Optional.of(solver.answer(Cuts.in(question, contributors)).in(Phase.IN).verdict());
+        return new ToleranceBudget(answer.clearance().orElseThrow(), question.requiredClearance(), contributors,
+                missingWithoutSpread, after);
     }
 
     private List<Contributor> contributors(Place.Shaft shaft, Place.Bore bore, Length missing) {
@@ -116,44 +142,5 @@ public final class BudgetSearch {
                 .multiply(BigDecimal.valueOf(missing.thirdNanometres()));
         return new Length(product.divide(BigDecimal.valueOf(whole.thirdNanometres()), 0, RoundingMode.CEILING)
                 .longValueExact());
-    }
-
-    /** Asks the solver with all intervals cut; the wire's first, while the device is still the one that was asked of. */
-    private Verdict after(List<Contributor> contributors, FitSolver solver) {
-        FitQuestion cut = question;
-        for (Contributor contributor : contributors) {
-            cut = cut(contributor).in(cut);
-        }
-        return solver.answer(cut).in(Phase.IN).verdict();
-    }
-
-    private Replacement cut(Contributor contributor) {
-        Length by = contributor.shared();
-        if (contributor.place() instanceof Place.Bore bore) {
-            return Replacement.of(bore.device(), DeviceChange.of(bore, printed -> printed.map(d -> narrower(
-                    reader.read(d, FigureClass.INNER_DIAMETER, bore.device().kind()), by, Length.ZERO))),
-                    question.rules());
-        }
-        if (contributor.place() instanceof Place.Shaft shaft) {
-            return Replacement.of(shaft.device(), DeviceChange.of(shaft, contour -> DeviceChange.eachFigure(contour,
-                    d -> narrower(reader.read(d, shaft.figureClass(), shaft.device().kind()), Length.ZERO, by))),
-                    question.rules());
-        }
-        return wireCut(by);
-    }
-
-    private static Dimension narrower(ReadFigure read, Length below, Length above) {
-        Figure figure = read.figure();
-        return Reprint.within(figure.low().plus(below).min(figure.centre()), figure.centre(),
-                figure.high().minus(above).max(figure.centre()));
-    }
-
-    private Replacement wireCut(Length by) {
-        OwnWire wire = question.inner().wire();
-        Figure figure = wire.diameter().orElseThrow();
-        Figure cut = new Figure(figure.low(), figure.centre(), figure.high().minus(by).max(figure.centre()),
-                figure.centreAssumed());
-        return Replacement.ofWire(question.inner().device(), new OwnWire(Optional.of(cut), wire.label(), wire.device()),
-                question.rules());
     }
 }

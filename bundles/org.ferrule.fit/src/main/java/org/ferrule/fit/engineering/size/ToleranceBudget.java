@@ -18,16 +18,18 @@ import org.ferrule.quantity.Length;
  * @param clearance there
  * @param required clearance
  * @param contributors the figures whose spread eats up the clearance
+ * @param missingWithoutSpread what would still be missing if no part had any spread; zero when tolerances can do it
  * @param afterSharing the verdict of the solver with every contributor's interval cut by its share; another place may
  *                     then be the tightest. Absent when no cut of tolerances does it
  */
 public record ToleranceBudget(Clearance clearance, Length required, List<Contributor> contributors,
-        Optional<Verdict> afterSharing) {
+        Length missingWithoutSpread, Optional<Verdict> afterSharing) {
 
     public ToleranceBudget {
         Objects.requireNonNull(clearance, "clearance");
         Objects.requireNonNull(required, "required");
         contributors = List.copyOf(contributors);
+        Objects.requireNonNull(missingWithoutSpread, "missingWithoutSpread");
         Objects.requireNonNull(afterSharing, "afterSharing");
     }
 
@@ -39,11 +41,5 @@ public record ToleranceBudget(Clearance clearance, Length required, List<Contrib
     /** The required clearance with which it would fit as it is; absent when the worst case overlaps. */
     public Optional<Length> requiredInstead() {
         return clearance.worst().isNegative() ? Optional.empty() : Optional.of(clearance.worst());
-    }
-
-    /** What would still be missing if no part had any spread; zero when tolerances can do it. */
-    public Length missingWithoutSpread() {
-        Length spread = contributors.stream().map(Contributor::spread).reduce(Length.ZERO, Length::plus);
-        return missing().minus(spread).max(Length.ZERO);
     }
 }

@@ -20,6 +20,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 import org.ferrule.fit.check.Finding;
+import org.ferrule.fit.check.PassageCheck;
 import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.engineering.opinion.SecondOpinion.Contradiction;
@@ -138,16 +139,69 @@ class SecondOpinionsTest {
     private static SecondOpinion opinionOn(SampleQuestion question, Verdict verdict, String clearance) {
         Clearance everywhere = new Clearance(length(clearance), length(clearance), length(clearance));
         return SecondOpinions.of(question.question(), Phase.IN, new Finding(verdict, Optional.of(everywhere),
-                Optional.empty(), Optional.empty(), List.of()), 7, 200);
+                Optional.empty(), Optional.empty(), List.of()), Verdict.FITS, 7, 200);
     }
 
     private static Set<Difference> differences(SecondOpinion opinion) {
         return opinion.contradictions().stream().map(Contradiction::difference).collect(Collectors.toSet());
     }
 
+    /** Two round devices are a sum: 2.10 mm less 1.00 and 1.00 mm, each up to 0.05 mm more, leave 0.00 at worst. */
     @Test
-    void refusesADeviceThatDoesNotPassAlone() {
-        assertRefused(passage(rodOf("0.5 mm"), guide("g", "2 mm")).beside(rodOf("0.5 mm"), "0 mm"));
+    void devicesSideBySideAreASum() {
+        SecondOpinion opinion = in(passage(rodOf("1 mm ±0.05"), guide("g", "2.1 mm")).beside(rodOf("1 mm ±0.05"),
+                "0 mm"), 500);
+        assertTrue(opinion.agrees(), opinion::toString);
+        assertEquals(0, opinion.overlapping());
+        assertEquals(0, opinion.undecided());
+    }
+
+    /** Three equal discs of 1 mm need 1 + 2/sqrt(3) = 2.1547 mm (Graham et al., 1998, table of equal discs). */
+    @Test
+    void threeDevicesNeedTheCircleRoundThem() {
+        SampleQuestion narrow = passage(rodOf("1 mm"), guide("g", "2.154 mm")).beside(rodOf("1 mm"), "0 mm")
+                .beside(rodOf("1 mm"), "0 mm").under(TestRules.exact());
+        SecondOpinion stopped = in(narrow, 10);
+        assertEquals(10, stopped.overlapping(), stopped::toString);
+        assertTrue(stopped.agrees(), stopped::toString);
+        SampleQuestion wide = passage(rodOf("1 mm"), guide("g", "2.155 mm")).beside(rodOf("1 mm"), "0 mm")
+                .beside(rodOf("1 mm"), "0 mm").under(TestRules.exact());
+        assertEquals(0, in(wide, 10).overlapping());
+    }
+
+    @Test
+    void whatEndsBeforeTheTightPlaceTakesNoRoomThere() {
+        SampleQuestion question = passage(rodOf("1 mm"), guide("g", "1.5 mm")).reach("10 cm");
+        assertEquals(10, in(question.beside(rodOf("1 mm"), "0 mm"), 10).overlapping());
+        assertEquals(0, in(passage(rodOf("1 mm"), guide("g", "1.5 mm")).reach("10 cm").beside(rodOf("1 mm"),
+                "-100 cm"), 10).overlapping());
+    }
+
+    @Test
+    void noticesHopefulLanesBesideOthers() {
+        SampleQuestion question = passage(rodOf("1 mm ±0.05"), guide("g", "2 mm ±0.05")).beside(rodOf("1 mm ±0.05"),
+                "0 mm");
+        assertEquals(Set.of(Difference.OVERLAPS_THOUGH_WORST_LEAVES_ROOM, Difference.ANOTHER_WORST_GAP),
+                differences(opinionOn(question, Verdict.FITS, "0.01 mm")));
+    }
+
+    /** 1.2 mm in 1.778 mm at a radius of 20 mm passes up to 9.76 mm (closed form; computed). */
+    @Test
+    void noticesWhatBendsDoOtherwise() {
+        assertEquals(Set.of(Difference.STOPS_IN_BEND_THOUGH_WORST_PASSES), differences(inBend("10 mm", Verdict.FITS)));
+        assertEquals(Set.of(Difference.PASSES_BEND_THOUGH_NOMINAL_STOPS),
+                differences(inBend("9.5 mm", Verdict.BLOCKED)));
+        assertTrue(inBend("9.5 mm", Verdict.FITS).agrees());
+        assertTrue(inBend("10 mm", Verdict.BLOCKED).agrees());
+    }
+
+    private static SecondOpinion inBend(String rigidLength, Verdict said) {
+        SampleDevice burr = device("d", DeviceKind.ROTATIONAL_BURR).length("135 cm")
+                .section("burr", "0 mm", rigidLength, "1.2 mm").rigid().section("shaft", rigidLength, "135 cm", "1 mm");
+        SampleQuestion question = passage(burr, guide("g", "1.778 mm")).reach("10 cm").bentLumen("20 mm")
+                .under(TestRules.exact());
+        return SecondOpinions.of(question.question(), Phase.IN,
+                new PassageCheck().check(question.question(), Phase.IN), said, 7, 20);
     }
 
     @Test

@@ -104,4 +104,65 @@ class BudgetSearchTest {
         assertEquals(Optional.empty(), budget(passage(rodOf("2 mm"), guide("g", "1.778 mm"))));
         assertEquals(Optional.empty(), budget(passage(rodOf("?"), guide("g", "1.778 mm"))));
     }
+
+    private static SampleDevice otherOf(String diameter) {
+        return rod("other", DeviceKind.MICROCATHETER, "135 cm", diameter);
+    }
+
+    /** Worst 2.08 - 1.03 - 1.03 = 0.02 mm; 0.04 are required; 0.02, 0.03 and 0.03 mm of spread each give a quarter. */
+    @Test
+    void whatLiesBesideIsAContributorToo() {
+        ToleranceBudget budget = budget(passage(rodOf("1 mm ±0.03"), guide("g", "2.1 mm ±0.02"))
+                .beside(otherOf("1 mm ±0.03"), "0 mm").under(TestRules.exact().required("0.04 mm"))).orElseThrow();
+        assertEquals(length("0.02 mm"), budget.missing());
+        assertEquals(List.of("g", "rod", "other"),
+                budget.contributors().stream().map(c -> c.place().device().id()).toList());
+        assertEquals(List.of(length("0.005 mm"), length("0.0075 mm"), length("0.0075 mm")),
+                budget.contributors().stream().map(Contributor::shared).toList());
+        assertTrue(budget.contributors().stream().allMatch(Contributor::isEnoughAlone));
+        assertEquals(Optional.of(Verdict.FITS), budget.afterSharing());
+    }
+
+    /** Two of one device have the same papers: a figure that gives 0.005 mm gives it twice. */
+    @Test
+    void twoOfOneDeviceGiveTogether() {
+        ToleranceBudget budget = budget(passage(rodOf("1 mm ±0.03"), guide("g", "2.1 mm"))
+                .beside(rodOf("1 mm ±0.03"), "0 mm").under(TestRules.exact().required("0.05 mm"))).orElseThrow();
+        assertEquals(2, budget.contributors().size());
+        assertEquals(length("0.005 mm"), budget.contributors().get(1).alone());
+        assertEquals(Optional.of(Verdict.FITS), budget.afterSharing());
+    }
+
+    /** Three equal discs need 1 + 2/sqrt(3) of one (Graham et al., 1998): 1.02 mm need 2.197795, 1 mm 2.154701 mm. */
+    @Test
+    void threeSideBySideGiveWhatTheirCircleAsksFor() {
+        ToleranceBudget budget = budget(passage(rodOf("1 mm ±0.02"), guide("g", "2.2 mm"))
+                .beside(otherOf("1 mm ±0.02"), "0 mm").beside(rod("third", DeviceKind.MICROCATHETER, "135 cm",
+                        "1 mm ±0.02"), "0 mm")
+                .under(TestRules.exact().required("0.01 mm"))).orElseThrow();
+        assertEquals(0.007795, budget.missing().mm(), 1e-6);
+        for (Contributor contributor : budget.contributors().subList(1, 4)) {
+            assertEquals(0.02 * 0.007795 / (2.197795 - 2.154701), contributor.shared().mm(), 1e-5);
+            assertTrue(contributor.alone().compareTo(budget.missing()) > 0, "one disc counts for less than the circle");
+            assertTrue(contributor.isEnoughAlone());
+        }
+        assertEquals(Optional.of(Verdict.FITS), budget.afterSharing());
+        assertEquals(Length.ZERO, budget.missingWithoutSpread());
+    }
+
+    @Test
+    void theTubeOfAnExtensionAndItsPushRodAreContributors() {
+        SampleDevice extension = device("e", DeviceKind.GUIDE_EXTENSION).length("150 cm")
+                .section("tube", "0 cm", "25 cm", "1.7 mm").section("rod", "25 cm", "150 cm", "0.5 mm ±0.02")
+                .lumen("tube", Lumen.Use.WORKING, Lumen.Opening.COLLAR, "0 cm", "25 cm")
+                .bore("0 cm", "25 cm", "1.5 mm ±0.02");
+        ToleranceBudget inTube = budget(passage(rodOf("1.46 mm ±0.01"), guide("g", "2.2 mm")).reach("10 cm")
+                .through(extension, "5 cm")).orElseThrow();
+        assertEquals(List.of("e", "rod"), inTube.contributors().stream().map(c -> c.place().device().id()).toList());
+        ToleranceBudget besideRod = budget(passage(rodOf("1.4 mm ±0.01"), guide("g", "1.94 mm")).reach("10 cm")
+                .through(extension, "5 cm")).orElseThrow();
+        assertEquals(List.of("g", "rod", "e"),
+                besideRod.contributors().stream().map(c -> c.place().device().id()).toList());
+        assertEquals(Optional.of(Verdict.FITS), besideRod.afterSharing());
+    }
 }

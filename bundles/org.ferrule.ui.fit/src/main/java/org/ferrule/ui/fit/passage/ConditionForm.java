@@ -42,6 +42,7 @@ final class ConditionForm {
     private final Combo bend;
     private final Text radius;
     private final Text degrees;
+    private final Text width;
     private final Button afterInflation;
 
     /** The fields of one device that lies there already. */
@@ -71,6 +72,7 @@ final class ConditionForm {
         bend = bend();
         radius = text("Radius", "such as 20 mm", "Radius of the bend, to the centre line");
         degrees = text("Degrees", "longer than what passes", "How far the bend turns");
+        width = text("Vessel", "such as 3 mm", "Diameter of a vessel that is bent: from it is told how it must straighten");
         afterInflation = flag("Goes in after use",
                 "The device to pass has its outline after use, like a balloon that was inflated before");
         showHeading();
@@ -131,6 +133,7 @@ final class ConditionForm {
         bend.select(conditions.bend().map(b -> b.vessel() ? 2 : 1).orElse(0));
         radius.setText(conditions.bend().map(Bent::radius).orElse(""));
         degrees.setText(conditions.bend().map(Bent::degrees).orElse(""));
+        width.setText(conditions.bend().map(Bent::width).orElse(""));
         afterInflation.setSelection(conditions.afterInflation());
         if (conditions.count() > 0 && !fold.isExpanded()) {
             fold.setExpanded(true);
@@ -146,7 +149,8 @@ final class ConditionForm {
                         each.used().getSelection()));
         int bent = bend.getSelectionIndex();
         Optional<Bent> bends = bent > 0 && !radius.getText().isBlank()
-                ? Optional.of(new Bent(bent == 2, radius.getText().strip(), degrees.getText().strip()))
+                ? Optional.of(new Bent(bent == 2, radius.getText().strip(), degrees.getText().strip(),
+                        width.getText().strip()))
                 : Optional.empty();
         return new PassageConditions(there.toList(), extension.reference(), protrusion.getText().strip(), bends,
                 afterInflation.getSelection());

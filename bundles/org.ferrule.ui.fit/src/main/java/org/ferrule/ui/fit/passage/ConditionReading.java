@@ -59,7 +59,9 @@ final class ConditionReading {
 
     private static Bend bend(Bent bent) {
         return new Bend(bent.vessel() ? Where.VESSEL : Where.LUMEN, Dimension.parse(bent.radius()).label(),
-                Optional.of(bent.degrees()).filter(text -> !text.isBlank()).map(ConditionReading::degrees));
+                Optional.of(bent.degrees()).filter(text -> !text.isBlank()).map(ConditionReading::degrees),
+                Optional.of(bent.width()).filter(text -> bent.vessel() && !text.isBlank())
+                        .map(text -> Dimension.parse(text).label()));
     }
 
     private static BigDecimal degrees(String text) {

@@ -25,7 +25,7 @@ import org.ferrule.fit.device.Device;
 import org.ferrule.ui.fit.proposal.DeviceProposal;
 
 /** A field in which a device is found by any words of its name, kind, size, maker or id. */
-final class DeviceField {
+public final class DeviceField {
 
     private static final int POPUP_WIDTH = 380;
     private static final int POPUP_HEIGHT = 260;
@@ -37,8 +37,8 @@ final class DeviceField {
     private String reference = "";
     private boolean showing;
 
-    /** Creates a field with its label. */
-    DeviceField(Composite parent, String label, Predicate<Device> offered, Runnable changed) {
+    /** Creates a field with its label; whenever another device is chosen, something is run. */
+    public DeviceField(Composite parent, String label, Predicate<Device> offered, Runnable changed) {
         this.offered = offered;
         this.changed = changed;
         new Label(parent, SWT.NONE).setText(label);
@@ -79,13 +79,13 @@ final class DeviceField {
     }
 
     /** Offers the devices of a catalogue. */
-    void offer(Catalogue catalogue) {
+    public void offer(Catalogue catalogue) {
         devices = catalogue.devices().stream().filter(device -> offered.test(device.device())).toList();
         show(reference);
     }
 
     /** Shows the device of a reference; nothing if it is empty or unknown. */
-    void show(String shown) {
+    public void show(String shown) {
         showing = true;
         reference = shown;
         text.setText(device().map(found -> found.device().name()).orElse(""));
@@ -93,7 +93,7 @@ final class DeviceField {
     }
 
     /** Returns the reference of the device; empty if none is chosen. */
-    String reference() {
+    public String reference() {
         return reference;
     }
 
@@ -101,7 +101,8 @@ final class DeviceField {
         return devices.stream().filter(device -> device.isCalled(reference)).findFirst();
     }
 
-    Text control() {
+    /** Returns the widget. */
+    public Text control() {
         return text;
     }
 }

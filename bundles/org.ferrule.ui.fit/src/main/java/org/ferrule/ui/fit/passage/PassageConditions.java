@@ -52,13 +52,15 @@ public record PassageConditions(List<Beside> beside, String extension, String pr
      * @param vessel whether a vessel is bent, and not the lumen
      * @param radius as typed
      * @param degrees as typed
+     * @param width diameter of the vessel, as typed
      */
-    public record Bent(boolean vessel, String radius, String degrees) {
+    public record Bent(boolean vessel, String radius, String degrees, String width) {
 
         /** Checks that nothing is missing. */
         public Bent {
             Objects.requireNonNull(radius, "radius");
             Objects.requireNonNull(degrees, "degrees");
+            Objects.requireNonNull(width, "width");
         }
     }
 
@@ -89,6 +91,7 @@ public record PassageConditions(List<Beside> beside, String extension, String pr
             child.putBoolean("vessel", b.vessel());
             child.putString("radius", b.radius());
             child.putString("degrees", b.degrees());
+            child.putString("width", b.width());
         });
         memento.putBoolean("afterInflation", afterInflation);
     }
@@ -97,7 +100,7 @@ public record PassageConditions(List<Beside> beside, String extension, String pr
         List<Beside> beside = Stream.of(memento.getChildren(BESIDE))
                 .map(c -> new Beside(text(c, "device"), text(c, "tipAhead"), flag(c, "used"))).toList();
         Optional<Bent> bend = Stream.of(memento.getChildren(BEND)).findFirst()
-                .map(c -> new Bent(flag(c, "vessel"), text(c, "radius"), text(c, "degrees")));
+                .map(c -> new Bent(flag(c, "vessel"), text(c, "radius"), text(c, "degrees"), text(c, "width")));
         return new PassageConditions(beside, text(memento, "extension"), text(memento, "protrusion"), bend,
                 flag(memento, "afterInflation"));
     }

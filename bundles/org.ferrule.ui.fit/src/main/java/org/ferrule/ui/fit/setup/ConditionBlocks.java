@@ -87,6 +87,7 @@ final class ConditionBlocks {
                     explained(form.choice(Literals.BEND__WHERE), Literals.BEND__WHERE);
                     explained(form.dimension(Literals.BEND__RADIUS), Literals.BEND__RADIUS);
                     explained(form.text(Literals.BEND__ANGLE_DEGREES), Literals.BEND__ANGLE_DEGREES);
+                    explained(form.dimension(Literals.BEND__VESSEL_DIAMETER), Literals.BEND__VESSEL_DIAMETER);
                 });
     }
 

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 
 import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.core.resources.IMarker;
@@ -18,6 +19,7 @@ import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
@@ -25,8 +27,10 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.forms.widgets.FormToolkit;
+import org.ferrule.fit.passage.Bend.Where;
 import org.ferrule.fit.passage.Conditions;
 import org.ferrule.model.FitChart;
+import org.ferrule.quantity.Length;
 import org.ferrule.ui.fit.setup.SetUpPage;
 import org.ferrule.ui.problem.ProblemMarkers;
 import org.ferrule.ui.tests.robot.Robot;
@@ -162,5 +166,30 @@ class ConditionsTest {
         robot.key(SWT.CR);
         robot.waitFor("a bend in the question", () -> conditions().bends().size() == 1);
         assertEquals("20 mm", bends.getItem(0).getText(1));
+    }
+
+    @Test
+    void aBentVesselHasADiameterFromWhichIsToldHowItMustStraighten() {
+        click(Widgets.button(Widgets.labelled(page(), "Bends", Table.class).getParent(), "Add"));
+        click(field("Radius"));
+        robot.type("15 mm");
+        robot.key(SWT.CR);
+        robot.waitFor("a bend in the question", () -> conditions().bends().size() == 1);
+        Combo place = Widgets.labelled(page(), "What is bent", Combo.class);
+        place.setFocus();
+        robot.settle();
+        robot.key(SWT.ARROW_DOWN);
+        robot.waitFor("the lumen, stated", () -> place.getText().equals("lumen"));
+        robot.key(SWT.ARROW_DOWN);
+        robot.waitFor("a bend of the vessel",
+                () -> conditions().bends().stream().allMatch(bend -> bend.where() == Where.VESSEL));
+        click(field("Vessel diameter"));
+        robot.type("3 mm");
+        robot.key(SWT.CR);
+        robot.waitFor("the vessel in the question",
+                () -> conditions().bends().get(0).vessel().equals(Optional.of(Length.ofMm(3))));
+        new ScreenPicture().take("setup-bent-vessel");
+        fixture.editor().session().undo();
+        robot.waitFor("a vessel without diameter", () -> conditions().bends().get(0).vessel().isEmpty());
     }
 }
