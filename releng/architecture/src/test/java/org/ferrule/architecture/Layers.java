@@ -55,6 +55,7 @@ final class Layers {
         SEES.put("profile", "quantity geometry mechanics balloon fit picture chart");
         SEES.put("model", "quantity shelf thresholds");
         SEES.put("model.edit", "quantity model");
+        SEES.put("samples", "quantity model");
         SEES.put("io.json", "quantity model");
         SEES.put("io.fonts", "picture");
         SEES.put("io.pdf", "picture chart io.fonts");

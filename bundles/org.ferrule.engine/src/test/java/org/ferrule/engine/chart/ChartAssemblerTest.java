@@ -11,7 +11,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 
-import org.ferrule.engine.LargeLibrary;
 import org.ferrule.engine.catalogue.Catalogue;
 import org.ferrule.engine.catalogue.LibraryReader;
 import org.ferrule.engine.translate.RuleTranslator;
@@ -25,13 +24,14 @@ import org.ferrule.model.ModelFactory;
 import org.ferrule.model.Sorting;
 import org.ferrule.quantity.Dimension;
 import org.ferrule.quantity.Length;
+import org.ferrule.samples.GuidesAndBalloons;
 import org.junit.jupiter.api.Test;
 
 class ChartAssemblerTest {
-    private final DeviceLibrary library = LargeLibrary.of(6, 12);
+    private final DeviceLibrary library = GuidesAndBalloons.library(6, 12);
     private final LibraryReader reader = new LibraryReader("large.devices.json", library);
-    private final FitChart chart = LargeLibrary.chart(6, 12);
-    private final RuleSet rules = RuleTranslator.translate(LargeLibrary.rules());
+    private final FitChart chart = GuidesAndBalloons.chart(6, 12);
+    private final RuleSet rules = RuleTranslator.translate(GuidesAndBalloons.rules());
     private final ChartAssembler assembler = new ChartAssembler(List.of(new PassageCheck()));
 
     @Test
@@ -69,7 +69,8 @@ class ChartAssemblerTest {
 
     @Test
     void asksWhichOfTwoDevicesWithOneIdIsMeant() {
-        Catalogue twice = Catalogue.of(List.of(reader, new LibraryReader("other.devices.json", LargeLibrary.of(0, 1))));
+        Catalogue twice = Catalogue
+                .of(List.of(reader, new LibraryReader("other.devices.json", GuidesAndBalloons.library(0, 1))));
         AssembledChart assembled = assembler.assemble(chart, twice, rules);
         assertTrue(assembled.problems().get(0).message().contains("other.devices.json!b0"),
                 assembled.problems()::toString);

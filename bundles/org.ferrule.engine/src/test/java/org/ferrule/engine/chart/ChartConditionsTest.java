@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-import org.ferrule.engine.LargeLibrary;
 import org.ferrule.engine.catalogue.Catalogue;
 import org.ferrule.engine.catalogue.Change;
 import org.ferrule.engine.catalogue.LibraryReader;
@@ -39,15 +38,16 @@ import org.ferrule.model.VesselSegment;
 import org.ferrule.quantity.Dimension;
 import org.ferrule.quantity.Length;
 import org.ferrule.quantity.Offset;
+import org.ferrule.samples.GuidesAndBalloons;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 class ChartConditionsTest {
     private static final ModelFactory FACTORY = ModelFactory.eINSTANCE;
-    private final DeviceLibrary library = LargeLibrary.of(3, 4);
+    private final DeviceLibrary library = GuidesAndBalloons.library(3, 4);
     private final LibraryReader reader = new LibraryReader("large.devices.json", library);
-    private final FitChart chart = LargeLibrary.chart(3, 3);
-    private final RuleSet rules = RuleTranslator.translate(LargeLibrary.rules());
+    private final FitChart chart = GuidesAndBalloons.chart(3, 3);
+    private final RuleSet rules = RuleTranslator.translate(GuidesAndBalloons.rules());
     private final ChartAssembler assembler = new ChartAssembler(List.of(new PassageCheck()));
 
     @BeforeEach

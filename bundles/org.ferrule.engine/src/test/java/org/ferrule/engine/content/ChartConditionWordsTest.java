@@ -9,7 +9,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 
-import org.ferrule.engine.LargeLibrary;
 import org.ferrule.engine.catalogue.Catalogue;
 import org.ferrule.engine.catalogue.LibraryReader;
 import org.ferrule.engine.chart.AssembledChart;
@@ -17,6 +16,7 @@ import org.ferrule.engine.chart.ChartAssembler;
 import org.ferrule.engine.translate.RuleTranslator;
 import org.ferrule.io.json.JsonDocuments;
 import org.ferrule.model.FitChart;
+import org.ferrule.samples.GuidesAndBalloons;
 import org.junit.jupiter.api.Test;
 
 /** Whoever reads a chart is told all conditions under which it holds. */
@@ -38,7 +38,8 @@ class ChartConditionWordsTest {
                 "through the guide extension \u201cg0\u201d, its tip 80 mm beyond the outer tip",
                 "round bends of the lumen with a radius of 20 mm, 15 mm (90\u00b0)",
                 "round bends of the vessel with a radius of 12.7 mm where it is 3.5 mm wide",
-                "going in again after use, with the profile that use leaves"), words("""
+                "going in again after use, with the profile that use leaves"),
+                words("""
                         {"reach": "12 cm", "inside": [{"device": "b0"},
                           {"device": "b1", "tipAhead": "-3 cm", "used": true}],
                          "through": {"extension": "g0", "protrusion": "8 cm"},
@@ -54,8 +55,8 @@ class ChartConditionWordsTest {
         FitChart chart = (FitChart) new JsonDocuments().read(json.getBytes(StandardCharsets.UTF_8), "x.chart.json")
                 .document().orElseThrow();
         AssembledChart assembled = new ChartAssembler(List.of()).assemble(chart,
-                Catalogue.of(List.of(new LibraryReader("large.devices.json", LargeLibrary.of(2, 3)))),
-                RuleTranslator.translate(LargeLibrary.rules()));
+                Catalogue.of(List.of(new LibraryReader("large.devices.json", GuidesAndBalloons.library(2, 3)))),
+                RuleTranslator.translate(GuidesAndBalloons.rules()));
         return ChartConditionWords.of(chart, assembled);
     }
 }

@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Queue;
 
-import org.ferrule.engine.LargeLibrary;
 import org.ferrule.engine.chart.ChartProblem;
 import org.ferrule.engine.chart.SolvedChart;
 import org.ferrule.engine.extension.Extensions;
@@ -26,15 +25,16 @@ import org.ferrule.model.DeviceLibrary;
 import org.ferrule.model.FitChart;
 import org.ferrule.model.RuleSet;
 import org.ferrule.quantity.Dimension;
+import org.ferrule.samples.GuidesAndBalloons;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
 class LiveChartTest {
     private final Queue<Runnable> modelThread = new ArrayDeque<>();
     private final Queue<Runnable> solverThread = new ArrayDeque<>();
-    private final DeviceLibrary library = LargeLibrary.of(4, 6);
-    private final FitChart chart = LargeLibrary.chart(4, 6);
-    private Optional<RuleSet> rules = Optional.of(LargeLibrary.rules());
+    private final DeviceLibrary library = GuidesAndBalloons.library(4, 6);
+    private final FitChart chart = GuidesAndBalloons.chart(4, 6);
+    private Optional<RuleSet> rules = Optional.of(GuidesAndBalloons.rules());
     private final Recorder recorder = new Recorder();
     private LiveChart live;
 

@@ -8,7 +8,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 
-import org.ferrule.engine.LargeLibrary;
 import org.ferrule.engine.catalogue.Catalogue;
 import org.ferrule.engine.catalogue.LibraryReader;
 import org.ferrule.engine.translate.RuleTranslator;
@@ -21,6 +20,7 @@ import org.ferrule.model.DocumentKind;
 import org.ferrule.model.ShelfDocument;
 import org.ferrule.model.TechniqueLibrary;
 import org.ferrule.quantity.Dimension;
+import org.ferrule.samples.GuidesAndBalloons;
 
 /** Small documents for tests, in JSON with single quotes. */
 public final class PlanDocuments {
@@ -89,7 +89,7 @@ public final class PlanDocuments {
     }
 
     public static RuleSet rules() {
-        org.ferrule.model.RuleSet rules = LargeLibrary.rules();
+        org.ferrule.model.RuleSet rules = GuidesAndBalloons.rules();
         rules.setWireAhead(Dimension.parse("30 mm"));
         return RuleTranslator.translate(rules);
     }

@@ -15,7 +15,6 @@ import java.util.List;
 import java.util.Map;
 
 import org.ferrule.chart.look.VerdictLook;
-import org.ferrule.engine.LargeLibrary;
 import org.ferrule.engine.catalogue.LibraryReader;
 import org.ferrule.engine.chart.OpenChart;
 import org.ferrule.engine.chart.SolvedChart;
@@ -32,6 +31,7 @@ import org.ferrule.model.RuleSet;
 import org.ferrule.model.SignOff;
 import org.ferrule.model.check.Validation;
 import org.ferrule.quantity.Dimension;
+import org.ferrule.samples.GuidesAndBalloons;
 import org.junit.jupiter.api.Test;
 
 /** What a sign-off writes down, and what is told when something changes afterwards. */
@@ -40,8 +40,8 @@ class SignOffTest {
     private static final LocalDate DAY = LocalDate.of(2026, 5, 11);
     private static final Progress QUIET = Progress.SILENT;
 
-    private final DeviceLibrary library = LargeLibrary.of(3, 4);
-    private final RuleSet rules = LargeLibrary.rules();
+    private final DeviceLibrary library = GuidesAndBalloons.library(3, 4);
+    private final RuleSet rules = GuidesAndBalloons.rules();
     private final FitChart chart = chart();
 
     private static FitChart chart() {

@@ -26,6 +26,7 @@ import org.eclipse.swt.widgets.Listener;
 import org.ferrule.io.json.JsonDocuments;
 import org.ferrule.model.ModelPackage;
 import org.ferrule.quantity.Dimension;
+import org.ferrule.samples.GuidesAndBalloons;
 import org.ferrule.ui.document.DocumentSession;
 import org.ferrule.ui.fit.matrix.Side;
 import org.ferrule.ui.tests.robot.Projects;
@@ -53,9 +54,9 @@ class LargeChartTest {
     void open() throws CoreException {
         IProject project = Projects.create("Large");
         JsonDocuments documents = new JsonDocuments();
-        write(project, "large.devices.json", documents.write(LargeDocuments.library(800, 1200)));
-        write(project, "test.rules.json", documents.write(LargeDocuments.rules()));
-        write(project, "large.chart.json", documents.write(LargeDocuments.chart(ROWS, COLUMNS)));
+        write(project, "large.devices.json", documents.write(GuidesAndBalloons.library(800, 1200)));
+        write(project, "test.rules.json", documents.write(GuidesAndBalloons.rules()));
+        write(project, "large.chart.json", documents.write(GuidesAndBalloons.chart(ROWS, COLUMNS)));
         fixture = ChartFixture.of(project, "large.chart.json");
         fixture.robot().waitForJobs();
     }

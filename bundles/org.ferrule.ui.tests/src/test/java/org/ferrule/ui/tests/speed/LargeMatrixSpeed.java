@@ -27,9 +27,10 @@ import org.ferrule.engine.chart.SolvedChart;
 import org.ferrule.io.json.JsonDocuments;
 import org.ferrule.model.ModelPackage;
 import org.ferrule.quantity.Dimension;
+import org.ferrule.samples.GuidesAndBalloons;
+import org.ferrule.samples.LargeLibrary;
 import org.ferrule.ui.fit.matrix.Side;
 import org.ferrule.ui.tests.fit.ChartFixture;
-import org.ferrule.ui.tests.fit.LargeDocuments;
 import org.ferrule.ui.tests.robot.EditorFixture;
 import org.ferrule.ui.tests.robot.Projects;
 import org.junit.jupiter.api.AfterEach;
@@ -61,9 +62,9 @@ class LargeMatrixSpeed {
     void open() throws CoreException {
         IProject project = Projects.create("Large");
         JsonDocuments documents = new JsonDocuments();
-        write(project, LIBRARY, documents.write(LargeDocuments.library(LINES, LINES)));
-        write(project, "test.rules.json", documents.write(LargeDocuments.rules()));
-        write(project, "large.chart.json", documents.write(LargeDocuments.chart(LINES, LINES)));
+        write(project, LIBRARY, documents.write(GuidesAndBalloons.library(LINES, LINES)));
+        write(project, "test.rules.json", documents.write(GuidesAndBalloons.rules()));
+        write(project, "large.chart.json", documents.write(GuidesAndBalloons.chart(LINES, LINES)));
         long start = System.nanoTime();
         fixture = ChartFixture.of(project, "large.chart.json");
         System.out.printf(Locale.ROOT, "speed: %d x %d opened and answered: %.1f s%n", LINES, LINES,

@@ -26,6 +26,7 @@ import org.eclipse.ui.ide.IDE;
 import org.ferrule.io.json.JsonDocuments;
 import org.ferrule.model.DeviceLibrary;
 import org.ferrule.model.ModelPackage.Literals;
+import org.ferrule.samples.LargeLibrary;
 import org.ferrule.ui.devices.grid.SheetGrid;
 import org.ferrule.ui.devices.sheet.SheetColumn;
 import org.ferrule.ui.devices.sheet.SheetColumns;

@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: EPL-2.0
  */
 
-package org.ferrule.ui.tests.speed;
+package org.ferrule.samples;
 
 import java.util.List;
 import java.util.Locale;
@@ -31,7 +31,7 @@ import org.ferrule.quantity.Pressure;
  * Makes libraries of any size: lines of forty balloons each, that state in their line what they have in common, and
  * guides by themselves; all of them invented, all of them from a source with a date.
  */
-final class LargeLibrary {
+public final class LargeLibrary {
 
     private static final ModelFactory FACTORY = ModelFactory.eINSTANCE;
     private static final List<String> MAKERS = List.of("Osterbrook Devices", "Holmgard Guides", "Dunnerholt Balloons",
@@ -43,7 +43,7 @@ final class LargeLibrary {
     }
 
     /** A library of so many devices, every fifth of them a guide. */
-    static DeviceLibrary of(int devices) {
+    public static DeviceLibrary of(int devices) {
         DeviceLibrary library = (DeviceLibrary) DocumentKind.DEVICES.create();
         library.setTitle("Library of " + devices + " devices");
         for (int i = 0; i < SOURCES; i++) {

@@ -2,7 +2,8 @@
  * Copyright (c) 2026 the Ferrule authors.
  * SPDX-License-Identifier: EPL-2.0
  */
-package org.ferrule.engine;
+
+package org.ferrule.samples;
 
 import org.ferrule.model.Axis;
 import org.ferrule.model.Balloon;
@@ -25,14 +26,14 @@ import org.ferrule.model.Span;
 import org.ferrule.quantity.Dimension;
 
 /** Makes documents of any size: guides with lumens, and rapid-exchange balloons that go through them. */
-public final class LargeLibrary {
+public final class GuidesAndBalloons {
     private static final ModelFactory FACTORY = ModelFactory.eINSTANCE;
 
-    private LargeLibrary() {
+    private GuidesAndBalloons() {
     }
 
     /** A library of guides g0, g1, ... and balloons b0, b1, ... */
-    public static DeviceLibrary of(int guides, int balloons) {
+    public static DeviceLibrary library(int guides, int balloons) {
         DeviceLibrary library = (DeviceLibrary) DocumentKind.DEVICES.create();
         for (int i = 0; i < guides; i++) {
             library.getDevices().add(guide(i));
