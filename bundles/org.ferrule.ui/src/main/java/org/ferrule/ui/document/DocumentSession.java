@@ -26,14 +26,11 @@ import org.eclipse.emf.ecore.resource.impl.ResourceImpl;
 import org.eclipse.emf.edit.domain.AdapterFactoryEditingDomain;
 import org.eclipse.emf.edit.domain.EditingDomain;
 import org.eclipse.swt.widgets.Display;
-import org.ferrule.io.json.AtomicFiles;
 import org.ferrule.io.json.DocumentProblem;
 import org.ferrule.io.json.JsonDocuments;
 import org.ferrule.io.json.ReadResult;
 import org.ferrule.model.Document;
 import org.ferrule.model.edit.ModelItemProviderAdapterFactory;
-import org.ferrule.ui.internal.document.ContentHash;
-import org.ferrule.ui.internal.document.SafeSave;
 
 /**
  * A document that is being edited: one for each file, shared by all of its editors, so that they show the same state and
@@ -43,7 +40,6 @@ public final class DocumentSession {
 
     private final JsonDocuments documents = new JsonDocuments();
     private final ContentWriter writer = new ContentWriter();
-    private final SafeSave safeSave = new SafeSave(AtomicFiles::write);
     private final List<SessionListener> listeners = new CopyOnWriteArrayList<>();
     private final BasicCommandStack commands = new BasicCommandStack();
     private final ModelItemProviderAdapterFactory adapters = new ModelItemProviderAdapterFactory();
@@ -51,12 +47,10 @@ public final class DocumentSession {
     private final Set<Object> drafts = new HashSet<>();
     private final ChangeCollector collector;
     private final Resource resource;
-    private final IFile file;
+    private final FileOnDisk disk;
 
     private ReadResult read;
-    private ContentHash onDisk;
     private boolean saved;
-    private boolean conflict;
 
     /**
      * Opens the file.
@@ -64,7 +58,7 @@ public final class DocumentSession {
      * @throws CoreException if the file cannot be read; a broken document can
      */
     DocumentSession(IFile file, Display display) throws CoreException {
-        this.file = file;
+        this.disk = new FileOnDisk(file);
         this.collector = new ChangeCollector(display, this::changed);
         this.resource = new ResourceImpl(URI.createPlatformResourceURI(file.getFullPath().toString(), true));
         domain.getResourceSet().getResources().add(resource);
@@ -73,8 +67,7 @@ public final class DocumentSession {
     }
 
     private void load() throws CoreException {
-        byte[] content = DocumentRecords.bytes(file);
-        ReadResult result = documents.readUnchecked(content, file.getName());
+        ReadResult result = documents.readUnchecked(disk.read(), file().getName());
         resource.eAdapters().remove(collector);
         collector.forget();
         resource.getContents().clear();
@@ -85,13 +78,11 @@ public final class DocumentSession {
         resource.eAdapters().add(collector);
         read = result;
         saved = false;
-        onDisk = ContentHash.of(content);
-        conflict = false;
     }
 
     /** Returns the file. */
     public IFile file() {
-        return file;
+        return disk.file();
     }
 
     /** Returns the document, which commands may change; nothing if the file is broken. */
@@ -101,7 +92,7 @@ public final class DocumentSession {
 
     /** Returns the SHA-256, in hexadecimal digits, of the file as it was read or saved last. */
     public String base() {
-        return onDisk.sha256();
+        return disk.sha256();
     }
 
     /** Tells whether the file is no document that could be opened. It is never written then. */
@@ -214,37 +205,30 @@ public final class DocumentSession {
      * @throws CoreException if the file cannot be written; it is as it was, and the document is still dirty
      */
     public void save(IProgressMonitor monitor) throws CoreException {
-        write(Optional.of(onDisk), monitor);
+        write(false, monitor);
     }
 
     /** Saves the document over whatever another program has written; local history keeps that. */
     public void saveOver(IProgressMonitor monitor) throws CoreException {
-        write(Optional.empty(), monitor);
+        write(true, monitor);
     }
 
-    private void write(Optional<ContentHash> expected, IProgressMonitor monitor) throws CoreException {
+    private void write(boolean over, IProgressMonitor monitor) throws CoreException {
         if (!editable()) {
-            throw new CoreException(Status.error(file.getFullPath() + " cannot be saved: it is "
+            throw new CoreException(Status.error(file().getFullPath() + " cannot be saved: it is "
                     + (broken() ? "broken" : "of a newer version of the program")));
         }
         commitDrafts();
-        byte[] content = toBytes();
-        safeSave.save(file, expected, content, monitor);
-        saved(content);
+        disk.save(toBytes(), over, monitor);
+        saved = true;
+        commands.saveIsDone();
+        fire(SessionListener::stateChanged);
     }
 
     /** Makes what is still in fields, as far as it can be read, part of the document. */
     public void commitDrafts() {
         fire(SessionListener::aboutToSave);
         collector.deliver();
-    }
-
-    private void saved(byte[] content) {
-        onDisk = ContentHash.of(content);
-        conflict = false;
-        saved = true;
-        commands.saveIsDone();
-        fire(SessionListener::stateChanged);
     }
 
     /**
@@ -260,25 +244,25 @@ public final class DocumentSession {
 
     /** Tells whether another program has changed or deleted the file while the document was dirty. */
     public boolean conflict() {
-        return conflict;
+        return disk.conflict();
     }
 
     /** Looks at the file on disk: a clean document follows it, a dirty one has a conflict. */
     void fileChanged() throws CoreException {
-        if (file.exists() && ContentHash.of(DocumentRecords.bytes(file)).equals(onDisk)) {
-            conflict = false;
-        } else if (file.exists() && !dirty()) {
+        if (disk.isAsKnown()) {
+            return;
+        }
+        if (disk.exists() && !dirty()) {
             revert();
         } else {
-            conflict = dirty();
+            disk.conflict(dirty());
             fire(SessionListener::stateChanged);
         }
     }
 
     /** Keeps the document and lets the next save replace what the other program has written. */
     public void keepMine() throws CoreException {
-        onDisk = file.exists() ? ContentHash.of(DocumentRecords.bytes(file)) : onDisk;
-        conflict = false;
+        disk.accept();
         fire(SessionListener::stateChanged);
     }
 
@@ -308,7 +292,7 @@ public final class DocumentSession {
 
     private void requireEditable() {
         if (!editable()) {
-            throw new IllegalStateException(file.getFullPath() + " must not be changed");
+            throw new IllegalStateException(file().getFullPath() + " must not be changed");
         }
     }
 
