@@ -37,6 +37,8 @@ import org.ferrule.ui.devices.sheet.CellClearing;
 import org.ferrule.ui.devices.sheet.FillDown;
 import org.ferrule.ui.devices.sheet.SheetRow;
 import org.ferrule.ui.devices.table.FocusCommand;
+import org.ferrule.ui.edit.CompareProfiles;
+import org.ferrule.ui.edit.GrowthCurves;
 
 /** What can be done with the rows and cells that are selected in the table: by buttons below it, and by keys. */
 final class DeviceActions {
@@ -83,10 +85,12 @@ final class DeviceActions {
         bind(IWorkbenchCommandConstants.EDIT_PASTE, clipboard::paste);
         bind(IWorkbenchCommandConstants.EDIT_SELECT_ALL, grid::selectAll);
         bind(IWorkbenchCommandConstants.EDIT_FIND_AND_REPLACE, this::find);
-        createMenu(clipboard);
+        SelectedDevices devices = new SelectedDevices(context.session(), grid);
+        createMenu(clipboard, devices);
+        DeviceDrag.from(grid.control(), devices);
     }
 
-    private void createMenu(CellClipboard clipboard) {
+    private void createMenu(CellClipboard clipboard, SelectedDevices devices) {
         List<MenuItem> changing = new ArrayList<>();
         DeviceMenu menu = new DeviceMenu(grid.control(), () -> changing.forEach(item -> item.setEnabled(editable())));
         changing.add(menu.add("Edit cell", "F2", grid::edit));
@@ -99,6 +103,9 @@ final class DeviceActions {
         changing.add(menu.add("Delete", "Delete", this::deleteSelected));
         menu.separator();
         menu.add("Find and replace...", "Ctrl+F", this::find);
+        menu.separator();
+        menu.add(new CompareProfiles(devices::all));
+        menu.add(new GrowthCurves(devices::balloons));
     }
 
     private Button button(Composite parent, String text, Runnable action) {

@@ -5,6 +5,7 @@
 
 package org.ferrule.ui.devices;
 
+import org.eclipse.jface.action.IAction;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.MenuListener;
 import org.eclipse.swt.events.SelectionListener;
@@ -33,6 +34,12 @@ final class DeviceMenu {
         item.setText(keys.isEmpty() ? text : text + "\t" + keys);
         item.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> action.run()));
         return item;
+    }
+
+    /** Adds what other parts of the workbench offer; it is asked whether it can be done whenever the menu is shown. */
+    void add(IAction action) {
+        MenuItem item = add(action.getText(), "", action::run);
+        menu.addMenuListener(MenuListener.menuShownAdapter(event -> item.setEnabled(action.isEnabled())));
     }
 
     void separator() {

@@ -12,7 +12,6 @@ import java.util.function.Consumer;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
-import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -20,7 +19,6 @@ import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
-import org.ferrule.model.Device;
 import org.ferrule.model.DeviceParts;
 import org.ferrule.model.ElementPath;
 import org.ferrule.ui.devices.grid.GridActions;
@@ -34,10 +32,9 @@ import org.ferrule.ui.devices.sheet.SheetProblems;
 import org.ferrule.ui.devices.sheet.SheetRow;
 import org.ferrule.ui.devices.sheet.SheetRows;
 import org.ferrule.ui.devices.sheet.SourceAge;
-import org.ferrule.ui.document.DeviceReference;
 import org.ferrule.ui.document.DocumentChange;
-import org.ferrule.ui.edit.CompareProfiles;
 import org.ferrule.ui.look.Colours;
+import org.ferrule.ui.look.ThemeChange;
 
 /** The table of all devices, or of all lines, with what chooses rows above it and what can be done below it. */
 final class DeviceTable {
@@ -80,7 +77,7 @@ final class DeviceTable {
         filter.setToolTipText("Shows what has all of these words");
         GridDataFactory.fillDefaults().grab(true, false).applyTo(filter);
         count = context.toolkit().createLabel(top, "", SWT.RIGHT);
-        count.setForeground(Colours.muted());
+        ThemeChange.text(count, Colours::muted);
         Composite bar = context.toolkit().createComposite(root);
         GridLayoutFactory.fillDefaults().applyTo(bar);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
@@ -104,17 +101,6 @@ final class DeviceTable {
             }
         });
         grid.onSelect(this::selected);
-        MenuManager menu = new MenuManager();
-        menu.add(new CompareProfiles(this::references));
-        menu.addMenuListener(manager -> manager.updateAll(true));
-        grid.control().setMenu(menu.createContextMenu(grid.control()));
-    }
-
-    /** What is selected, as other parts of the workbench know it; lines are no devices. */
-    private List<DeviceReference> references() {
-        return grid.selection().rows().stream().map(SheetRow::parts).filter(Device.class::isInstance)
-                .map(Device.class::cast).filter(device -> device.getId() != null)
-                .map(device -> new DeviceReference(context.session().file(), device.getId())).toList();
     }
 
     /** Sets what is done when another device is selected, by the user or otherwise. */

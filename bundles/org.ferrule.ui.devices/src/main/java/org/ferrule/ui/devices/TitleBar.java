@@ -6,8 +6,6 @@
 package org.ferrule.ui.devices;
 
 import org.eclipse.emf.ecore.EObject;
-import org.eclipse.jface.layout.GridDataFactory;
-import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
@@ -19,29 +17,30 @@ import org.ferrule.model.DeviceResolution;
 import org.ferrule.ui.devices.part.EditContext;
 import org.ferrule.ui.devices.part.Shown;
 import org.ferrule.ui.look.Colours;
+import org.ferrule.ui.look.ThemeChange;
 
 /** The row above the drawing: by which rules it is drawn, and the way to the line of the device. */
 final class TitleBar {
 
+    private static final int SPACING = 14;
+
+    private final WrapRow row;
     private final Label words;
     private final Hyperlink line;
     private EObject target;
 
     TitleBar(EditContext context, Composite parent) {
-        Composite root = context.toolkit().createComposite(parent);
-        GridLayoutFactory.fillDefaults().numColumns(2).spacing(14, 0).applyTo(root);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(root);
-        words = context.toolkit().createLabel(root, "");
-        words.setForeground(Colours.muted());
-        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(100, SWT.DEFAULT)
-                .applyTo(words);
-        line = context.toolkit().createHyperlink(root, "", SWT.NONE);
+        row = new WrapRow(parent, SPACING);
+        words = context.toolkit().createLabel(row.control(), "");
+        ThemeChange.text(words, Colours::muted);
+        line = context.toolkit().createHyperlink(row.control(), "", SWT.NONE);
+        ThemeChange.text(line, Colours::link);
         line.addHyperlinkListener(IHyperlinkListener.linkActivatedAdapter(event -> context.goTo().accept(target)));
     }
 
     void say(String rules) {
         words.setText(rules.replace("&", "&&"));
-        words.setToolTipText(rules);
+        row.refresh();
     }
 
     void show(Shown device) {
@@ -49,7 +48,7 @@ final class TitleBar {
                 : DeviceResolution.line(own).orElse(null);
         line.setText(target == null ? "" : "Line: " + title((DeviceParts) target));
         line.setVisible(target != null);
-        line.getParent().layout();
+        row.refresh();
     }
 
     private static String title(DeviceParts parts) {

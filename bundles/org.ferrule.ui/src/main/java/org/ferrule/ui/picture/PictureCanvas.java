@@ -24,14 +24,10 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
-import org.ferrule.picture.Box;
 import org.ferrule.picture.Group;
-import org.ferrule.picture.Ink;
-import org.ferrule.picture.Path;
 import org.ferrule.picture.Picture;
 import org.ferrule.picture.Point;
 import org.ferrule.picture.TextStyle;
-import org.ferrule.picture.Transform;
 
 /**
  * Shows a picture. Either the picture is laid out for the room of the canvas, again whenever that changes; or it has a
@@ -44,19 +40,17 @@ public final class PictureCanvas extends Canvas {
     /** Lettering of this size is as large as the system's own. */
     private static final TextStyle LIKE_SYSTEM = TextStyle.ofPt(8);
     private static final double LEAST_MM = 10;
-    private static final double NEAR_PIXELS = 3;
-    private static final double LEAST_PAN = 40;
 
     private final TextFonts fonts;
     private final List<Consumer<List<String>>> clickListeners = new ArrayList<>();
     private final Highlight highlight = new Highlight();
+    private final CanvasPaint painting;
     private final Magnifier magnifier = new Magnifier(this);
+    private final CanvasCursor cursor = new CanvasCursor(this);
     private PictureZoom zoom = magnifier;
-    private PictureCursor cursor = new PictureCursor(any -> Optional.empty());
     private Supplier<PictureOwner> owner = () -> PictureOwner.UNKNOWN;
     private PictureMaker maker;
-    private Picture picture;
-    private Transform toScreen = Transform.IDENTITY;
+    private ShownPicture shown;
     private String message = "";
     private Predicate<Event> taker = event -> false;
 
@@ -64,6 +58,7 @@ public final class PictureCanvas extends Canvas {
     public PictureCanvas(Composite parent) {
         super(parent, SWT.DOUBLE_BUFFERED);
         fonts = new TextFonts(getDisplay());
+        painting = new CanvasPaint(this, fonts, highlight);
         addListener(SWT.Paint, event -> paint(event.gc));
         addListener(SWT.Resize, event -> lay());
         addListener(SWT.MouseMove, this::hover);
@@ -90,7 +85,7 @@ public final class PictureCanvas extends Canvas {
     /** Shows nothing but some words. */
     public void clear(String words) {
         maker = null;
-        picture = null;
+        shown = null;
         cursor.laid(null);
         message = words;
         redraw();
@@ -129,9 +124,7 @@ public final class PictureCanvas extends Canvas {
      * @param listener is told the value of the axis at the cursor, or that there is no cursor any more
      */
     public void readBy(Function<Picture, Optional<PictureRuler>> rulers, Consumer<OptionalDouble> listener) {
-        cursor = new PictureCursor(rulers);
-        cursor.laid(picture);
-        cursor.onMove(listener);
+        cursor.readBy(rulers, listener);
     }
 
     /** Returns the lines that are read at the cursor; none while there is no cursor. */
@@ -141,42 +134,21 @@ public final class PictureCanvas extends Canvas {
 
     /** Puts the cursor at a value of the axis. */
     public void putCursor(double value) {
-        cursor.put(OptionalDouble.of(value));
-        redraw();
+        cursor.put(value);
     }
 
-    void putCursor(int x, int y) {
-        if (picture != null && cursor.putAt(toPicture(x, y))) {
-            redraw();
-        }
+    CanvasCursor cursor() {
+        return cursor;
     }
 
-    /** Moves the cursor; what is shown follows when the cursor would leave it. */
-    boolean stepCursor(int steps, boolean large) {
-        boolean moved = cursor.step(steps, large);
-        double outside = cursor.outsideMm() * toScreen.scale();
-        if (outside != 0) {
-            zoom.pan((int) -Math.copySign(Math.max(LEAST_PAN, 2 * Math.abs(outside)), outside), 0);
-            cursor.keepInside();
-        }
-        redraw();
-        return moved;
-    }
-
-    void hideCursor() {
-        cursor.put(OptionalDouble.empty());
-        redraw();
-    }
-
-    /** Returns where the cursor stands on the canvas. */
-    Optional<Integer> cursorX() {
-        return cursor.elements().isEmpty() || picture == null ? Optional.empty()
-                : cursor.xMm().map(x -> (int) Math.round(toScreen.apply(new Point(x, 0)).xMm()));
+    /** Returns what is shown, as it lies on the canvas. */
+    Optional<ShownPicture> shown() {
+        return Optional.ofNullable(shown);
     }
 
     /** Returns what is seen, as it is seen, to be copied or saved. */
     Optional<SeenPicture> seen() {
-        return picture().map(shown -> new SeenPicture(magnifier.seen(shown, cursor.elements()), owner.get(),
+        return picture().map(whole -> new SeenPicture(magnifier.seen(whole, cursor.elements()), owner.get(),
                 OffsetDateTime.now()));
     }
 
@@ -187,7 +159,7 @@ public final class PictureCanvas extends Canvas {
 
     /** Returns the picture that is shown, laid out as it is. */
     public Optional<Picture> picture() {
-        return Optional.ofNullable(picture);
+        return Optional.ofNullable(shown).map(ShownPicture::picture);
     }
 
     /** Emphasizes the groups with the name; null emphasizes none. */
@@ -204,29 +176,22 @@ public final class PictureCanvas extends Canvas {
 
     /** Returns the groups with a name or a tooltip at a place of the canvas, innermost first. */
     public List<Group> groupsAt(int x, int y) {
-        if (picture == null) {
-            return List.of();
-        }
-        return picture.groupsAt(toPicture(x, y), NEAR_PIXELS / toScreen.scale());
+        return shown == null ? List.of() : shown.groupsAt(x, y);
     }
 
-    /** Returns the place of the picture at a place of the canvas, in millimetres. */
+    /** Returns the place of the picture at a place of the canvas, in millimetres; without a picture, nothing useful. */
     public Point toPicture(int x, int y) {
-        return toScreen.inverse().apply(new Point(x, y));
+        return shown == null ? new Point(x, y) : shown.toPicture(x, y);
     }
 
     /** Returns where on the canvas the groups with the name lie. */
     public Optional<Rectangle> boundsOf(String id) {
-        return picture().stream().flatMap(shown -> Highlight.outlines(shown, id, toScreen).stream()).map(Path::bounds)
-                .reduce(Box::union)
-                .map(box -> new Rectangle((int) Math.floor(box.xMm()), (int) Math.floor(box.yMm()),
-                        (int) Math.ceil(box.widthMm()), (int) Math.ceil(box.heightMm())));
+        return Optional.ofNullable(shown).flatMap(known -> known.boundsOf(id));
     }
 
-    /** Returns where on the canvas a place of the picture is shown. */
+    /** Returns where on the canvas a place of the picture is shown; the corner where there is no picture. */
     public org.eclipse.swt.graphics.Point toCanvas(Point place) {
-        Point shown = toScreen.apply(place);
-        return new org.eclipse.swt.graphics.Point((int) Math.round(shown.xMm()), (int) Math.round(shown.yMm()));
+        return shown == null ? new org.eclipse.swt.graphics.Point(0, 0) : shown.toCanvas(place);
     }
 
     private void lay() {
@@ -235,44 +200,22 @@ public final class PictureCanvas extends Canvas {
             return;
         }
         double natural = fonts.pixelsPerMmFor(LIKE_SYSTEM);
-        String before = picture == null ? "" : picture.title();
-        picture = maker.make(Math.max(LEAST_MM, room.width / natural), Math.max(LEAST_MM, room.height / natural));
-        if (!picture.title().equals(before)) {
+        String before = picture().map(Picture::title).orElse("");
+        Picture made = maker.make(Math.max(LEAST_MM, room.width / natural), Math.max(LEAST_MM, room.height / natural));
+        if (!made.title().equals(before)) {
             magnifier.forget();
         }
-        toScreen = magnifier.toScreen(picture);
-        cursor.laid(picture);
+        shown = new ShownPicture(made, magnifier.toScreen(made));
+        cursor.laid(made);
         redraw();
     }
 
     private void paint(GC gc) {
-        gc.setBackground(ScreenInks.color(Ink.PAPER));
-        gc.fillRectangle(getClientArea());
-        if (picture == null) {
-            paintMessage(gc);
+        if (shown == null) {
+            painting.words(gc, message);
         } else {
-            new GcPainter(gc, fonts, toScreen).paint(picture.elements());
-            highlight.paint(gc, picture, toScreen);
-            new GcPainter(gc, fonts, toScreen).paint(cursor.elements());
+            painting.picture(gc, shown, cursor.elements());
         }
-        paintFocus(gc);
-    }
-
-    private void paintFocus(GC gc) {
-        if (isFocusControl()) {
-            Rectangle room = getClientArea();
-            gc.setForeground(getDisplay().getSystemColor(SWT.COLOR_LIST_SELECTION));
-            gc.setLineWidth(1);
-            gc.setLineStyle(SWT.LINE_SOLID);
-            gc.drawRectangle(0, 0, room.width - 1, room.height - 1);
-        }
-    }
-
-    private void paintMessage(GC gc) {
-        Rectangle room = getClientArea();
-        gc.setForeground(ScreenInks.color(Ink.MUTED));
-        org.eclipse.swt.graphics.Point size = gc.textExtent(message);
-        gc.drawText(message, (room.width - size.x) / 2, (room.height - size.y) / 2, SWT.DRAW_TRANSPARENT);
     }
 
     private void hover(Event event) {
@@ -296,12 +239,12 @@ public final class PictureCanvas extends Canvas {
 
         @Override
         public void getName(AccessibleEvent event) {
-            event.result = picture == null ? message : picture.title();
+            event.result = picture().map(Picture::title).orElse(message);
         }
 
         @Override
         public void getDescription(AccessibleEvent event) {
-            event.result = picture == null ? "" : picture.description();
+            event.result = picture().map(Picture::description).orElse("");
         }
     }
 }

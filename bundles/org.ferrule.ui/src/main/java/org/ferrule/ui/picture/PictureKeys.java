@@ -53,7 +53,7 @@ final class PictureKeys {
             case SWT.KEYPAD_ADD -> zoom(FACTOR);
             case SWT.KEYPAD_SUBTRACT -> zoom(1 / FACTOR);
             case SWT.KEYPAD_0 -> canvas.zoom().fitAll();
-            case SWT.ESC -> canvas.hideCursor();
+            case SWT.ESC -> canvas.cursor().hide();
             default -> letter(event.character == 0 ? (char) event.keyCode : event.character);
         }
     }
@@ -71,7 +71,7 @@ final class PictureKeys {
 
     /** With Ctrl, or where there is no cursor to move, what is shown moves. */
     private void level(int direction, boolean control, boolean shift) {
-        if (control || !canvas.stepCursor(-direction, shift)) {
+        if (control || !canvas.cursor().step(-direction, shift)) {
             canvas.zoom().pan(direction * PAN_PIXELS, 0);
         }
     }
@@ -79,7 +79,7 @@ final class PictureKeys {
     /** Zooms about the cursor, or else the middle. */
     void zoom(double factor) {
         Rectangle room = canvas.getClientArea();
-        canvas.zoom().zoom(factor, canvas.cursorX().orElse(room.width / 2), room.height / 2);
+        canvas.zoom().zoom(factor, canvas.cursor().x().orElse(room.width / 2), room.height / 2);
     }
 
     private void wheel(Event event) {
@@ -113,7 +113,7 @@ final class PictureKeys {
 
     private void release(Event event) {
         if (pressed != null && dragged == null) {
-            canvas.putCursor(event.x, event.y);
+            canvas.cursor().putAt(event.x, event.y);
         }
         if (dragged != null && canvas.zoom().isZoomed()) {
             canvas.setCursor(null);

@@ -43,21 +43,6 @@ record Handle(String name, Spot spot, List<Target> targets, Length least, Length
         }
     }
 
-    /**
-     * Where a handle lies.
-     *
-     * @param lumen the lumen whose wall it moves; empty for the shaft
-     * @param fromMm the station, from the tip, where what it moves begins
-     * @param toMm the station where what it moves ends; the same for a border
-     * @param share how far it lies on the way between the two, 0 to 1
-     */
-    record Spot(String lumen, double fromMm, double toMm, double share) {
-
-        boolean isStation() {
-            return fromMm == toMm;
-        }
-    }
-
     Handle {
         targets = List.copyOf(targets);
     }

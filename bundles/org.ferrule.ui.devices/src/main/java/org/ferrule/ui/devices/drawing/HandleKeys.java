@@ -73,14 +73,14 @@ final class HandleKeys {
         }
     }
 
-    /** The tip is to the right, and stations count from it. */
+    /** The tip is to the right. */
     private static int direction(Handle handle, int key) {
-        boolean station = handle.spot().isStation();
+        int left = !handle.spot().isStation() ? 0 : handle.spot().growsDistally() ? -1 : 1;
         return switch (key) {
             case SWT.ARROW_UP -> 1;
             case SWT.ARROW_DOWN -> -1;
-            case SWT.ARROW_LEFT -> station ? 1 : 0;
-            case SWT.ARROW_RIGHT -> station ? -1 : 0;
+            case SWT.ARROW_LEFT -> left;
+            case SWT.ARROW_RIGHT -> -left;
             default -> 0;
         };
     }

@@ -11,7 +11,6 @@ import java.util.Optional;
 import org.eclipse.swt.graphics.Point;
 import org.ferrule.chart.drawing.DeviceLayout;
 import org.ferrule.quantity.Length;
-import org.ferrule.ui.devices.drawing.Handle.Spot;
 import org.ferrule.ui.picture.PictureCanvas;
 
 /** Where handles lie on the canvas, and what a place of the canvas means for them. */
@@ -27,13 +26,13 @@ final class HandlePlaces {
         this.state = state;
     }
 
-    /** Where the handle is shown when its figure is a length: stations in the middle, shafts above, lumens below. */
+    /** Where the handle is shown when its figure is a length: stations of shafts in the middle, shafts above, lumens below. */
     Point of(Handle handle, Length figure) {
         DeviceLayout layout = state.layout();
         Spot spot = handle.spot();
-        double x = spot.isStation() ? layout.x(figure.mm())
+        double x = spot.isStation() ? layout.x(spot.converted(figure.mm()))
                 : layout.x(spot.fromMm()) + spot.share() * (layout.x(spot.toMm()) - layout.x(spot.fromMm()));
-        double away = spot.isStation() ? 0 : layout.heightMm(figure.mm()) / 2;
+        double away = layout.heightMm(spot.isStation() ? spot.acrossMm() : figure.mm()) / 2;
         return pixel(x, middle(spot) + (spot.lumen().isEmpty() ? -away : away));
     }
 
@@ -61,7 +60,7 @@ final class HandlePlaces {
     Length figureAt(Handle handle, int x, int y) {
         org.ferrule.picture.Point place = canvas.toPicture(x, y);
         DeviceLayout layout = state.layout();
-        return Length.ofMm(handle.spot().isStation() ? layout.stationMm(place.xMm())
+        return Length.ofMm(handle.spot().isStation() ? handle.spot().converted(layout.stationMm(place.xMm()))
                 : layout.diameterMm(2 * Math.abs(place.yMm() - middle(handle.spot()))));
     }
 

@@ -16,14 +16,13 @@ import org.ferrule.model.ModelPackage.Literals;
 import org.ferrule.model.ShaftSection;
 import org.ferrule.quantity.Dimension;
 import org.ferrule.quantity.Length;
-import org.ferrule.ui.devices.drawing.Handle.Spot;
 import org.ferrule.ui.devices.drawing.Handle.Target;
 import org.ferrule.ui.devices.part.Shown;
 import org.ferrule.ui.look.ModelLabels;
 
 /**
- * Finds what can be dragged in the drawing of a device: the borders of its sections, and their diameters where they are
- * round. What cannot be read has no handle, and what only a line states none without a name to override it by.
+ * Finds what can be dragged in the drawing of a device: the borders of its sections, their diameters where they are
+ * round, and what belongs to its lumens. What cannot be read has no handle, and what only a line states none without a name to override it by.
  */
 final class Handles {
 
@@ -39,7 +38,7 @@ final class Handles {
     }
 
     /**
-     * Returns the handles, from the tip on: borders and diameters of sections, then diameters of lumens.
+     * Returns the handles, from the tip on: borders and diameters of sections, then stations and diameters of lumens.
      *
      * @param read the same device as it is drawn
      */
@@ -98,7 +97,7 @@ final class Handles {
     private void station(String name, List<Target> targets, Length least, Length most) {
         double at = targets.get(0).value().label().mm();
         Length step = targets.get(0).value().lastPlace();
-        handles.add(new Handle(name, new Spot("", at, at, 0), targets, least.plus(step), most.minus(step)));
+        handles.add(new Handle(name, Spot.at(at), targets, least.plus(step), most.minus(step)));
     }
 
     private void diameters(Shown section) {
@@ -111,7 +110,7 @@ final class Handles {
         Target target = new Target(section, feature);
         if (length(target.value()).isPresent()) {
             handles.add(diameter(name(section, feature),
-                    new Spot("", from(section).mm(), to(section).mm(), share), target));
+                    Spot.along("", from(section).mm(), to(section).mm(), share), target));
         }
     }
 

@@ -7,17 +7,19 @@ package org.ferrule.ui.devices.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import org.eclipse.emf.ecore.EAttribute;
 import org.ferrule.fit.device.Device;
 import org.ferrule.fit.device.Lumen;
 import org.ferrule.fit.device.LumenSection;
 import org.ferrule.model.ModelPackage.Literals;
-import org.ferrule.ui.devices.drawing.Handle.Spot;
+import org.ferrule.quantity.Dimension;
+import org.ferrule.quantity.Length;
 import org.ferrule.ui.devices.drawing.Handle.Target;
 import org.ferrule.ui.devices.part.Shown;
 
-/** Finds the inner diameters that can be dragged in the drawing of a device. */
+/** Finds what of the lumens can be dragged in the drawing of a device: openings, borders of sections, diameters. */
 final class LumenHandles {
 
     private static final double IN_SECTION = 0.6;
@@ -33,24 +35,26 @@ final class LumenHandles {
         for (Shown lumen : device.parts(Literals.DEVICE_PARTS__LUMENS)) {
             Object name = lumen.complete().eGet(Literals.LUMEN__NAME);
             read.lumens().stream().filter(other -> other.name().equals(name))
-                    .forEach(other -> found.addLumen(lumen, other));
+                    .forEach(other -> found.addLumen(lumen, other, read.effectiveLength().map(Dimension::label)));
         }
         return found.handles;
     }
 
-    private void addLumen(Shown lumen, Lumen read) {
+    private void addLumen(Shown lumen, Lumen read, Optional<Length> end) {
         List<Shown> sections = lumen.parts(Literals.LUMEN__SECTIONS);
         if (sections.size() == read.sections().size()) {
+            handles.addAll(LumenStations.of(lumen, read, end));
             for (int i = 0; i < sections.size(); i++) {
-                if (!sections.get(i).isInherited() || isNamed(sections.get(i))) {
+                if (isOverridable(sections.get(i))) {
                     addSection(sections.get(i), read, read.sections().get(i));
                 }
             }
         }
     }
 
-    private static boolean isNamed(Shown section) {
-        return section.complete().eGet(Literals.LUMEN_SECTION__NAME) != null;
+    /** What only a line states needs a name to be overridden by. */
+    static boolean isOverridable(Shown section) {
+        return !section.isInherited() || section.complete().eGet(Literals.LUMEN_SECTION__NAME) != null;
     }
 
     private void addSection(Shown section, Lumen lumen, LumenSection read) {
@@ -63,7 +67,7 @@ final class LumenHandles {
         Target target = new Target(section, feature);
         if (Handles.length(target.value()).isPresent()) {
             double entry = lumen.proximalAt().mm();
-            Spot spot = new Spot(lumen.name(), entry - read.from().mm(), entry - read.to().mm(), share);
+            Spot spot = Spot.along(lumen.name(), entry - read.from().mm(), entry - read.to().mm(), share);
             String name = Handles.name(section, feature);
             handles.add(Handles.diameter(lumen.name() + ": " + name, spot, target));
         }

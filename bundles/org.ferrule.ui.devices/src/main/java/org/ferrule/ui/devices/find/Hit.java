@@ -15,14 +15,18 @@ import org.ferrule.ui.devices.sheet.CellReading;
  * @param device the id of the device
  * @param object the device or its part that states the field
  * @param feature the field
+ * @param index the entry of a field that lists several, from 0; {@link #WHOLE} for a field with one value
  * @param where the field in words
  * @param before what stands there
  * @param after what would stand there
  * @param reading what the new text is
  * @param named how many other entries name the object by this text, and would not any more
  */
-public record Hit(String device, EObject object, EAttribute feature, String where, String before, String after,
-        CellReading reading, int named) {
+public record Hit(String device, EObject object, EAttribute feature, int index, String where, String before,
+        String after, CellReading reading, int named) {
+
+    /** The field has one value. */
+    public static final int WHOLE = -1;
 
     /** Tells whether replacing would change something that can be read. */
     public boolean replaceable() {

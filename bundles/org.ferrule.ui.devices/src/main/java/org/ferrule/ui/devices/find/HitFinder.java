@@ -53,23 +53,33 @@ public final class HitFinder {
     private void object(DeviceParts device, EObject object) {
         for (EStructuralFeature feature : Features.inDocumentOrder(object.eClass())) {
             if (feature instanceof EAttribute attribute && isSearched(attribute) && object.eIsSet(attribute)) {
-                field(device, object, attribute, String.valueOf(object.eGet(attribute)));
+                values(device, object, attribute);
             }
         }
     }
 
     private static boolean isSearched(EAttribute attribute) {
-        return !attribute.isMany() && (Features.isFigure(attribute)
-                || attribute.getEAttributeType().getInstanceClass() == String.class);
+        return Features.isFigure(attribute) || attribute.getEAttributeType().getInstanceClass() == String.class;
     }
 
-    private void field(DeviceParts device, EObject object, EAttribute attribute, String text) {
+    private void values(DeviceParts device, EObject object, EAttribute attribute) {
+        if (object.eGet(attribute) instanceof List<?> entries) {
+            for (int i = 0; i < entries.size(); i++) {
+                field(device, object, attribute, i, String.valueOf(entries.get(i)));
+            }
+        } else {
+            field(device, object, attribute, Hit.WHOLE, String.valueOf(object.eGet(attribute)));
+        }
+    }
+
+    private void field(DeviceParts device, EObject object, EAttribute attribute, int index, String text) {
         if (search.finds(pattern, text)) {
             String after = search.replace(pattern, text);
             boolean key = "id".equals(attribute.getName()) && object == device
                     || "name".equals(attribute.getName()) && object != device;
-            hits.add(new Hit(String.valueOf(device.getId()), object, attribute, where(device, object, attribute), text,
-                    after, CellReading.of(attribute, after), key ? Keys.naming(object).size() : 0));
+            hits.add(new Hit(String.valueOf(device.getId()), object, attribute, index,
+                    where(device, object, attribute) + (index < 0 ? "" : ", entry " + (index + 1)), text, after,
+                    CellReading.of(attribute, after), key ? Keys.naming(object).size() : 0));
         }
     }
 

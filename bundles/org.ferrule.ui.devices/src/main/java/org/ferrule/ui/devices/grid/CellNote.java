@@ -44,8 +44,8 @@ final class CellNote {
             hide();
             return;
         }
-        box.setBackground(GridColours.paper());
-        words.setBackground(GridColours.paper());
+        box.setBackground(Colours.paper());
+        words.setBackground(Colours.paper());
         words.setForeground(colour);
         words.setText(text.replace("&", "&&"));
         Rectangle area = box.getParent().getClientArea();

@@ -60,12 +60,12 @@ final class CellPaint extends AbstractCellPainter {
         if (line instanceof SheetLine.Head head) {
             head(gc, bounds, head, selected);
         } else if (line instanceof SheetLine.Of row) {
-            gc.setBackground(selected ? GridColours.selected() : GridColours.paper());
+            gc.setBackground(selected ? GridColours.selected() : Colours.paper());
             gc.fillRectangle(bounds);
             value(gc, bounds, row.value(), columns.get(cell.getColumnIndex()));
         }
         if (cell.getConfigLabels().hasLabel(SelectionStyleLabels.SELECTION_ANCHOR_STYLE)) {
-            gc.setForeground(GridColours.anchor());
+            gc.setForeground(Colours.selection());
             gc.drawRectangle(bounds.x, bounds.y, bounds.width - 1, bounds.height - 1);
         }
     }
@@ -75,7 +75,7 @@ final class CellPaint extends AbstractCellPainter {
         String draft = drafts.get(row, column).orElse(null);
         boolean muted = draft == null && column.inherited(row);
         gc.setFont(muted ? GridText.italic() : GridText.font());
-        gc.setForeground(draft != null ? Colours.error() : muted ? Colours.muted() : GridColours.text());
+        gc.setForeground(draft != null ? Colours.error() : muted ? Colours.muted() : Colours.text());
         if (draft != null) {
             Image sign = FieldDecorationRegistry.getDefault()
                     .getFieldDecoration(FieldDecorationRegistry.DEC_ERROR).getImage();
@@ -101,10 +101,10 @@ final class CellPaint extends AbstractCellPainter {
         gc.fillRectangle(bounds.x - 1, bounds.y, bounds.width + 1, bounds.height);
         int x = left.getAsInt() + PAD;
         int y = bounds.y + bounds.height / 2;
-        gc.setBackground(GridColours.text());
+        gc.setBackground(Colours.text());
         gc.fillPolygon(head.folded() ? new int[] { x, y - ARROW, x + ARROW + 1, y, x, y + ARROW }
                 : new int[] { x - 1, y - 2, x + 2 * ARROW - 1, y - 2, x + ARROW - 1, y + ARROW - 1 });
-        gc.setForeground(GridColours.text());
+        gc.setForeground(Colours.text());
         gc.setFont(GridText.bold());
         text.draw(gc, new Rectangle(x + 3 * ARROW, bounds.y, WIDE, bounds.height),
                 Trait.words(head.value()) + "  (" + head.count() + ")");

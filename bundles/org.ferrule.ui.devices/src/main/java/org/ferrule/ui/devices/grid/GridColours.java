@@ -5,12 +5,10 @@
 
 package org.ferrule.ui.devices.grid;
 
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
-import org.eclipse.swt.graphics.RGB;
-import org.eclipse.swt.widgets.Display;
+import org.ferrule.ui.look.Colours;
 
-/** The colours of the table, mixed from the system's, so that they follow light and dark. */
+/** The colours of the table beside paper and text. They follow the theme, so they are asked for at each painting. */
 final class GridColours {
 
     private static final int GRID_SHARE = 14;
@@ -21,47 +19,19 @@ final class GridColours {
     private GridColours() {
     }
 
-    static Color text() {
-        return system(SWT.COLOR_LIST_FOREGROUND);
-    }
-
-    static Color paper() {
-        return system(SWT.COLOR_LIST_BACKGROUND);
-    }
-
     static Color selected() {
-        return mixed(SWT.COLOR_LIST_SELECTION, SELECTED_SHARE);
-    }
-
-    static Color anchor() {
-        return system(SWT.COLOR_LIST_SELECTION);
+        return Colours.tinted(Colours.selection(), SELECTED_SHARE);
     }
 
     static Color grid() {
-        return mixed(SWT.COLOR_LIST_FOREGROUND, GRID_SHARE);
+        return Colours.tinted(Colours.text(), GRID_SHARE);
     }
 
     static Color head() {
-        return mixed(SWT.COLOR_LIST_FOREGROUND, HEAD_SHARE);
+        return Colours.tinted(Colours.text(), HEAD_SHARE);
     }
 
     static Color group() {
-        return mixed(SWT.COLOR_LIST_FOREGROUND, GROUP_SHARE);
-    }
-
-    private static Color system(int id) {
-        return Display.getCurrent().getSystemColor(id);
-    }
-
-    /** The paper with a share of another colour, in percent. */
-    private static Color mixed(int id, int share) {
-        RGB paper = paper().getRGB();
-        RGB other = system(id).getRGB();
-        return new Color(mix(paper.red, other.red, share), mix(paper.green, other.green, share),
-                mix(paper.blue, other.blue, share));
-    }
-
-    private static int mix(int paper, int other, int share) {
-        return (paper * (100 - share) + other * share) / 100;
+        return Colours.tinted(Colours.text(), GROUP_SHARE);
     }
 }

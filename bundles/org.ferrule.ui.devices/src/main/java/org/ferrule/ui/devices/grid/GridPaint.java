@@ -31,7 +31,6 @@ final class GridPaint extends AbstractRegistryConfiguration {
         register(registry, heads, GridRegion.COLUMN_HEADER);
         register(registry, rowHeads, GridRegion.ROW_HEADER);
         register(registry, new CornerPaint(), GridRegion.CORNER);
-        registry.registerConfigAttribute(CellConfigAttributes.GRID_LINE_COLOR, GridColours.grid());
     }
 
     private static void register(IConfigRegistry registry, ICellPainter painter, String region) {

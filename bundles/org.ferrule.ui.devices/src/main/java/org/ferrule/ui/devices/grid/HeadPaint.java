@@ -14,6 +14,7 @@ import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
 import org.ferrule.ui.devices.sheet.Listing;
 import org.ferrule.ui.devices.sheet.SheetColumn;
+import org.ferrule.ui.look.Colours;
 
 /** Paints the heads of columns, with a sign on the one that the rows are sorted by. */
 final class HeadPaint extends AbstractCellPainter {
@@ -37,7 +38,7 @@ final class HeadPaint extends AbstractCellPainter {
         gc.setBackground(GridColours.head());
         gc.fillRectangle(bounds);
         gc.setFont(sorted ? GridText.bold() : GridText.font());
-        gc.setForeground(GridColours.text());
+        gc.setForeground(Colours.text());
         int room = sorted ? 3 * ARROW : 0;
         text.draw(gc, new Rectangle(bounds.x + CellPaint.PAD, bounds.y, bounds.width - 2 * CellPaint.PAD - room,
                 bounds.height), column.title());
@@ -46,7 +47,7 @@ final class HeadPaint extends AbstractCellPainter {
             int y = bounds.y + bounds.height / 2;
             int base = listing.rising() ? y + 2 : y - 2;
             int tip = listing.rising() ? y - 3 : y + 3;
-            gc.setBackground(GridColours.text());
+            gc.setBackground(Colours.text());
             gc.fillPolygon(new int[] { x, base, x + 2 * ARROW, base, x + ARROW, tip });
         }
     }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.nebula.widgets.nattable.NatTable;
+import org.eclipse.nebula.widgets.nattable.config.CellConfigAttributes;
 import org.eclipse.nebula.widgets.nattable.config.DefaultNatTableStyleConfiguration;
 import org.eclipse.nebula.widgets.nattable.selection.event.ISelectionEvent;
 import org.eclipse.nebula.widgets.nattable.viewport.event.ScrollEvent;
@@ -23,6 +24,8 @@ import org.ferrule.ui.devices.sheet.SheetLine;
 import org.ferrule.ui.devices.sheet.SheetProblems;
 import org.ferrule.ui.devices.sheet.SheetRow;
 import org.ferrule.ui.document.DocumentSession;
+import org.ferrule.ui.look.Colours;
+import org.ferrule.ui.look.ThemeChange;
 
 /** The table of devices: columns that are moved, hidden and made wider, groups that fold, cells that are typed into. */
 public final class SheetGrid {
@@ -62,13 +65,19 @@ public final class SheetGrid {
                 new CellPaint(listing, columns, drafts, text, layers.grid().getRowHeaderLayer()::getWidth),
                 new HeadPaint(listing, columns, text), new RowHeadPaint(listing, problems)));
         table.addConfiguration(new GridMouse(this, typing));
-        table.setBackground(GridColours.paper());
         shownColumns = new GridColumns(layers, columns, table, memory);
         table.configure();
+        ThemeChange.follow(table, this::colour);
         shownColumns.connect();
         new GridKeys(this, typing, actions).connect();
         new GridTips(table, this, problems);
         listen();
+    }
+
+    private void colour() {
+        table.setBackground(Colours.paper());
+        table.getConfigRegistry().registerConfigAttribute(CellConfigAttributes.GRID_LINE_COLOR, GridColours.grid());
+        table.redraw();
     }
 
     /** Returns the table that a widget is. */

@@ -16,6 +16,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.forms.events.IHyperlinkListener;
 import org.eclipse.ui.forms.widgets.Hyperlink;
 import org.ferrule.ui.look.Colours;
+import org.ferrule.ui.look.ThemeChange;
 
 /** Says that a part is only inherited, and offers to state it for the device, or to go where it is stated. */
 final class InheritedBar {
@@ -32,12 +33,13 @@ final class InheritedBar {
         GridDataFactory.fillDefaults().grab(true, false).exclude(true).applyTo(bar);
         bar.setVisible(false);
         Label words = context.toolkit().createLabel(bar, "Stated by the line, for all its sizes");
-        words.setForeground(Colours.muted());
+        ThemeChange.text(words, Colours::muted);
         override = context.toolkit().createButton(bar, "Override here", SWT.PUSH);
         GridDataFactory.swtDefaults().applyTo(override);
         override.addSelectionListener(
                 SelectionListener.widgetSelectedAdapter(event -> new PartEdits(context.session()).override(shown)));
         Hyperlink link = context.toolkit().createHyperlink(bar, "Go to the line", SWT.NONE);
+        ThemeChange.text(link, Colours::link);
         link.addHyperlinkListener(
                 IHyperlinkListener.linkActivatedAdapter(event -> context.goTo().accept(shown.stater())));
     }

@@ -5,7 +5,6 @@
 
 package org.ferrule.ui.devices.part;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -17,7 +16,6 @@ import org.eclipse.emf.common.command.CompoundCommand;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
-import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.emf.edit.command.AddCommand;
 import org.eclipse.emf.edit.command.MoveCommand;
@@ -46,7 +44,7 @@ public final class PartEdits {
 
     /** States for the device itself what it inherits, value by value to come, and returns the new part. */
     public EObject override(Shown inherited) {
-        EObject part = bare(inherited);
+        EObject part = Overriding.bare(inherited);
         put(inherited.holder(), inherited.place(), part, "Override of " + word(part));
         return part;
     }
@@ -94,37 +92,11 @@ public final class PartEdits {
     }
 
     private Command setting(PartValue value) {
-        if (value.part().own().isPresent()) {
-            return SetCommand.create(session.domain(), value.part().own().get(), value.feature(), value.value());
-        }
-        EObject part = bare(value.part());
-        part.eSet(value.feature(), value.value());
-        return putting(value.part().holder(), value.part().place(), part);
+        return Overriding.set(session.domain(), value.part(), value.feature(), value.value());
     }
 
     private void put(Shown holder, EReference feature, EObject part, String label) {
-        run(putting(holder, feature, part), label);
-    }
-
-    private Command putting(Shown holder, EReference feature, EObject part) {
-        if (holder.own().isPresent()) {
-            EObject owner = holder.own().get();
-            return feature.isMany() ? AddCommand.create(session.domain(), owner, feature, part)
-                    : SetCommand.create(session.domain(), owner, feature, part);
-        }
-        EObject around = bare(holder);
-        around.eSet(feature, feature.isMany() ? new ArrayList<>(List.of(part)) : part);
-        return putting(holder.holder(), holder.place(), around);
-    }
-
-    /** A part that states nothing but the name by which it is matched with the line's. */
-    private static EObject bare(Shown inherited) {
-        EObject part = EcoreUtil.create(inherited.complete().eClass());
-        EStructuralFeature name = part.eClass().getEStructuralFeature("name");
-        if (name != null) {
-            part.eSet(name, inherited.complete().eGet(name));
-        }
-        return part;
+        run(Overriding.put(session.domain(), holder, feature, part), label);
     }
 
     private void run(Command command, String label) {

@@ -31,6 +31,7 @@ import org.ferrule.ui.devices.sheet.SheetEdits;
 import org.ferrule.ui.devices.sheet.SheetRow;
 import org.ferrule.ui.document.DocumentSession;
 import org.ferrule.ui.look.Colours;
+import org.ferrule.ui.look.ThemeChange;
 
 /** A field for one column of several devices: what they have in common, or that their values differ. */
 final class SeveralField {
@@ -45,6 +46,7 @@ final class SeveralField {
     private final CellMeanings meanings = new CellMeanings();
     private List<SheetRow> rows = List.of();
     private String stated = "";
+    private boolean wrong;
 
     SeveralField(DocumentSession session, FormToolkit toolkit, Composite parent, SheetColumn column, Runnable reflow) {
         this.session = session;
@@ -64,6 +66,7 @@ final class SeveralField {
                                 / 2)
                 .applyTo(label);
         remark = toolkit.createLabel(cell, "", SWT.WRAP);
+        ThemeChange.text(remark, () -> wrong ? Colours.error() : Colours.muted());
         GridDataFactory.fillDefaults().grab(true, false).hint(200, SWT.DEFAULT).exclude(true).applyTo(remark);
         text.addModifyListener(event -> typed());
         text.addSelectionListener(SelectionListener.widgetDefaultSelectedAdapter(event -> commit()));
@@ -118,6 +121,7 @@ final class SeveralField {
     private void say(String words, boolean error) {
         boolean needed = !words.isEmpty();
         remark.setText(words.replace("&", "&&"));
+        wrong = error;
         remark.setForeground(error ? Colours.error() : Colours.muted());
         remark.getParent().layout();
         if (needed == ((GridData) remark.getLayoutData()).exclude) {

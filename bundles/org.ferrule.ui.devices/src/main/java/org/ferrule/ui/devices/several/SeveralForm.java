@@ -21,6 +21,7 @@ import org.ferrule.ui.devices.sheet.SheetColumn;
 import org.ferrule.ui.devices.sheet.SheetRow;
 import org.ferrule.ui.document.DocumentSession;
 import org.ferrule.ui.look.Colours;
+import org.ferrule.ui.look.ThemeChange;
 
 /** The fields of several devices at once: what is typed is stated for all of them, by one command. */
 public final class SeveralForm {
@@ -49,7 +50,7 @@ public final class SeveralForm {
         GridDataFactory.fillDefaults().span(2, 1).applyTo(title);
         Label hint = toolkit.createLabel(body,
                 "What you type here is stated for all of them; one undo takes it back.", SWT.WRAP);
-        hint.setForeground(Colours.muted());
+        ThemeChange.text(hint, Colours::muted);
         GridDataFactory.fillDefaults().span(2, 1).hint(200, SWT.DEFAULT).grab(true, false).applyTo(hint);
         columns.stream().filter(column -> column.attribute().filter(f -> f != Literals.DEVICE_PARTS__ID).isPresent())
                 .forEach(column -> fields.add(new SeveralField(session, toolkit, body, column, this::makeRoom)));

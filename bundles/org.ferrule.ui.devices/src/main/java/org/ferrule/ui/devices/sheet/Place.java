@@ -5,18 +5,10 @@
 
 package org.ferrule.ui.devices.sheet;
 
-import java.util.ArrayList;
-import java.util.List;
-
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.ecore.EAttribute;
-import org.eclipse.emf.ecore.EObject;
-import org.eclipse.emf.ecore.EReference;
-import org.eclipse.emf.ecore.EStructuralFeature;
-import org.eclipse.emf.ecore.util.EcoreUtil;
-import org.eclipse.emf.edit.command.AddCommand;
-import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.emf.edit.domain.EditingDomain;
+import org.ferrule.ui.devices.part.Overriding;
 import org.ferrule.ui.devices.part.Shown;
 
 /**
@@ -43,35 +35,6 @@ public record Place(Shown part, EAttribute feature) {
      * @param value the value, or null to state none, and so to inherit again
      */
     public Command command(EditingDomain domain, Object value) {
-        Object wanted = value == null ? SetCommand.UNSET_VALUE : value;
-        if (part.own().isPresent()) {
-            return SetCommand.create(domain, part.own().get(), feature, wanted);
-        }
-        EObject bare = bare(part);
-        if (value != null) {
-            bare.eSet(feature, value);
-        }
-        return put(domain, part.holder(), part.place(), bare);
-    }
-
-    private static Command put(EditingDomain domain, Shown holder, EReference place, EObject part) {
-        if (holder.own().isPresent()) {
-            EObject owner = holder.own().get();
-            return place.isMany() ? AddCommand.create(domain, owner, place, part)
-                    : SetCommand.create(domain, owner, place, part);
-        }
-        EObject around = bare(holder);
-        around.eSet(place, place.isMany() ? new ArrayList<>(List.of(part)) : part);
-        return put(domain, holder.holder(), holder.place(), around);
-    }
-
-    /** A part that states nothing but the name by which it is matched with the line's. */
-    private static EObject bare(Shown inherited) {
-        EObject part = EcoreUtil.create(inherited.complete().eClass());
-        EStructuralFeature name = part.eClass().getEStructuralFeature("name");
-        if (name != null) {
-            part.eSet(name, inherited.complete().eGet(name));
-        }
-        return part;
+        return Overriding.set(domain, part, feature, value);
     }
 }

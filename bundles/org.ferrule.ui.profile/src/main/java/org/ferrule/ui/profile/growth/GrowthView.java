@@ -14,13 +14,13 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.eclipse.core.resources.IProject;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IMemento;
 import org.ferrule.engine.catalogue.CataloguedDevice;
 import org.ferrule.picture.Caption;
+import org.ferrule.picture.Picture;
 import org.ferrule.profile.growth.GrowthComparison;
 import org.ferrule.profile.growth.GrowthPlot;
 import org.ferrule.profile.growth.GrowthWords;
@@ -32,13 +32,16 @@ import org.ferrule.ui.picture.PictureCanvas;
 import org.ferrule.ui.picture.PictureOwner;
 import org.ferrule.ui.profile.compare.CopyTable;
 import org.ferrule.ui.profile.compare.DeviceChoice;
+import org.ferrule.ui.profile.follow.DeviceDrop;
 import org.ferrule.ui.profile.follow.FollowingView;
+import org.ferrule.ui.profile.follow.TurningSash;
 
 /** How balloons grow with pressure, by their printed tables, over each other and followed as they are edited. */
 public final class GrowthView extends FollowingView {
 
     private static final String DEVICE = "device";
     private static final int[] WEIGHTS = { 70, 30 };
+    private static final double LEAST_HEIGHT_MM = 75;
     private static final String FIRST = "Choose balloons: with Add..., or with Growth Curves in the menu of a device.";
 
     private List<String> chosen = List.of();
@@ -65,12 +68,13 @@ public final class GrowthView extends FollowingView {
     @Override
     protected void createBody(Composite parent) {
         parent.setLayout(new FillLayout());
-        SashForm parts = new SashForm(parent, SWT.VERTICAL | SWT.SMOOTH);
+        SashForm parts = TurningSash.in(parent);
         plot = new PictureCanvas(parts);
         plot.ownedBy(this::owner);
         table = new CopyTable(parts);
         parts.setWeights(WEIGHTS);
         plot.clear(FIRST);
+        DeviceDrop.onto(parent.getParent(), this::add);
     }
 
     private void ask() {
@@ -100,9 +104,15 @@ public final class GrowthView extends FollowingView {
     @Override
     protected void redraw() {
         Optional<GrowthComparison> growth = growth();
-        growth.ifPresentOrElse(known -> plot.draw((width, height) -> GrowthPlot.picture(known, words(), width, height)),
+        growth.ifPresentOrElse(known -> plot.draw((width, height) -> picture(known, width, height)),
                 () -> plot.clear(FIRST));
         table.show(growth.map(GrowthView::heads).orElse(List.of()), growth.map(GrowthView::rows).orElse(List.of()));
+    }
+
+    /** Where there is too little height for legend and curves, all of it is made smaller. */
+    private static Picture picture(GrowthComparison growth, double widthMm, double heightMm) {
+        double larger = Math.max(1, LEAST_HEIGHT_MM / heightMm);
+        return GrowthPlot.picture(growth, words(), larger * widthMm, larger * heightMm);
     }
 
     private static List<String> heads(GrowthComparison growth) {

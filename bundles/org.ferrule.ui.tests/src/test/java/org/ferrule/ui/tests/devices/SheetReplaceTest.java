@@ -9,8 +9,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
@@ -25,13 +28,30 @@ import org.junit.jupiter.api.Test;
 /** Finding and replacing in all devices. */
 class SheetReplaceTest {
 
+    /** The guide claims to take several sizes. */
+    private static final String SAMPLE = Libraries.SAMPLE.replace("""
+                  "lumens": [
+            """, """
+                  "claims": [
+                    {
+                      "type": "compatible",
+                      "sizes": [
+                        "1.5 x 20 mm",
+                        "2.0 x 30 mm",
+                        "2.5 x 30 mm"
+                      ]
+                    }
+                  ],
+                  "lumens": [
+            """);
+
     private LibraryRobot library;
     private Robot robot;
     private DialogRobot dialog;
 
     @BeforeEach
     void open() throws CoreException {
-        library = new LibraryRobot(Libraries.SAMPLE);
+        library = new LibraryRobot(SAMPLE);
         robot = library.robot();
         dialog = new DialogRobot(robot);
     }
@@ -98,5 +118,44 @@ class SheetReplaceTest {
         openDialog();
         dialog.await();
         assertEquals("2.06 mm", library.cell(2, "Largest diameter"));
+    }
+
+    private List<String> sizes() {
+        return library.device("hol-6").getClaims().get(0).getSizes();
+    }
+
+    @Test
+    void entriesOfAListAreReplacedOneByOneAndEmptyOnesGo() {
+        dialog.expect("Find and replace", shell -> {
+            type(shell, "Find", "\\d.\\d x 30 mm");
+            Button pattern = Widgets.button(shell, "Regular expression");
+            pattern.setFocus();
+            robot.type(" ");
+            robot.waitFor("two hits", () -> hits(shell).getItemCount() == 2);
+            assertTrue(hits(shell).getItem(0).getText(1).endsWith("Sizes, entry 2"), hits(shell).getItem(0).getText(1));
+            new ScreenPicture().take("sheet-replace-list");
+            dialog.press(shell, "Replace");
+        });
+        List<String> before = List.copyOf(sizes());
+        openDialog();
+        dialog.await();
+        robot.waitFor("one size", () -> sizes().equals(List.of("1.5 x 20 mm")));
+        robot.keys(SWT.CTRL, 'z');
+        robot.waitFor("the former sizes", () -> sizes().equals(before));
+        assertFalse(library.fixture().editor().isDirty());
+    }
+
+    @Test
+    void onlyOneEntryOfAListChanges() {
+        dialog.expect("Find and replace", shell -> {
+            type(shell, "Find", "2.0 x 30");
+            type(shell, "Replace with", "2.0 x 25");
+            robot.waitFor("a hit", () -> hits(shell).getItemCount() == 1);
+            dialog.press(shell, "Replace");
+        });
+        openDialog();
+        dialog.await();
+        robot.waitFor("another size",
+                () -> sizes().equals(List.of("1.5 x 20 mm", "2.0 x 25 mm", "2.5 x 30 mm")));
     }
 }

@@ -18,6 +18,8 @@ import org.eclipse.jface.preference.PreferenceManager;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.wizard.IWizardPage;
 import org.eclipse.jface.wizard.WizardDialog;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.IWorkbenchWizard;
@@ -123,11 +125,22 @@ final class DialogPictures {
 
     private void takeAndClose(String command, Shell window) {
         try {
+            dialogs(window).forEach(dialog -> centre(dialog, window.getBounds()));
             camera.take("dialog-" + command);
         } finally {
-            Stream.of(window.getDisplay().getShells()).filter(shell -> shell != window && shell.isVisible())
-                    .forEach(Shell::close);
+            dialogs(window).forEach(Shell::close);
         }
+    }
+
+    private static List<Shell> dialogs(Shell window) {
+        return Stream.of(window.getDisplay().getShells()).filter(shell -> shell != window && shell.isVisible())
+                .toList();
+    }
+
+    /** Some dialogs stand in the middle of the screen, which is larger than what is taken. */
+    private static void centre(Shell dialog, Rectangle frame) {
+        Point size = dialog.getSize();
+        dialog.setLocation(frame.x + (frame.width - size.x) / 2, frame.y + (frame.height - size.y) / 2);
     }
 
     private Shell shell() {

@@ -9,13 +9,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Locale;
 
 import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.CoreException;
-import org.eclipse.e4.ui.css.swt.theme.ITheme;
-import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.PlatformUI;
@@ -24,19 +23,20 @@ import org.ferrule.ui.WorkbenchIds;
 import org.ferrule.ui.tests.robot.EditorFixture;
 import org.ferrule.ui.tests.robot.Projects;
 import org.ferrule.ui.tests.robot.Robot;
+import org.ferrule.ui.tests.robot.Themes;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * Takes pictures of everything in one theme after the other. No part of the build, as its name tells: releng/screenshots
  * runs it at several zooms.
  */
 class ScreenGallery {
-    private static final String THEMES = "org.eclipse.e4.ui.css.theme.e4_";
     /** In points: twice as many pixels at 200 %. */
-    private static final Rectangle FRAME = new Rectangle(0, 0, 1500, 950);
+    private static final Rectangle FRAME = new Rectangle(0, 0, Integer.getInteger("ferrule.gallery.width", 1500),
+            Integer.getInteger("ferrule.gallery.height", 950));
     private static final String ZOOM = System.getProperty("ferrule.gallery.zoom", "100");
 
     private final Robot robot = new Robot();
@@ -65,31 +65,27 @@ class ScreenGallery {
         EditorFixture.page().closeAllEditors(false);
         robot.waitForJobs();
         Projects.delete(demo);
-        theme("default");
-    }
-
-    @SuppressWarnings("restriction")
-    private void theme(String name) {
-        IThemeEngine engine = PlatformUI.getWorkbench().getService(IThemeEngine.class);
-        ITheme theme = engine.getThemes().stream().filter(t -> t.getId().startsWith(THEMES + name)).findFirst()
-                .orElseThrow();
-        engine.setTheme(theme, false);
-        robot.settle();
+        Themes.LIGHT.choose(robot);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = { "default", "dark" })
-    void showsEverything(String theme) throws CoreException, CommandException {
+    @EnumSource
+    void showsEverything(Themes theme) throws CoreException, CommandException {
         EditorFixture.page().closeAllEditors(false);
-        theme(theme);
-        Camera camera = new Camera(robot, FRAME, ("default".equals(theme) ? "light" : theme) + "-" + ZOOM);
+        theme.choose(robot);
+        try (Camera camera = new Camera(robot, FRAME, theme.name().toLowerCase(Locale.ROOT) + "-" + ZOOM)) {
+            take(camera);
+            assertEquals(List.of(), camera.failures());
+            assertTrue(camera.taken() > 35, () -> "only " + camera.taken() + " pictures");
+        }
+    }
+
+    private void take(Camera camera) throws CoreException, CommandException {
         run("org.ferrule.ui.showWelcome");
         camera.take("welcome");
         EditorPictures editors = new EditorPictures(camera, demo);
         editors.take();
         new ViewPictures(camera, editors).take();
         new DialogPictures(camera, demo).take();
-        assertEquals(List.of(), camera.failures());
-        assertTrue(camera.taken() > 35, () -> "only " + camera.taken() + " pictures");
     }
 }

@@ -118,7 +118,7 @@ class CompareTest {
     }
 
     private Composite body() {
-        return view.canvas().getParent().getParent();
+        return view.canvas().getParent().getParent().getParent();
     }
 
     private void choose(String words) {

@@ -6,6 +6,7 @@
 package org.ferrule.ui.tests.robot;
 
 import java.nio.file.Path;
+import java.util.concurrent.Executor;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
@@ -21,6 +22,17 @@ public final class ScreenPicture {
     private static final Path FOLDER = Path.of(System.getProperty("ferrule.screenshots", "target/screenshots"));
 
     private final Display display = Display.getCurrent();
+    private final Executor saver;
+
+    /** Takes pictures that are on disk when they are taken. */
+    public ScreenPicture() {
+        this(Runnable::run);
+    }
+
+    /** Takes pictures that the executor brings to disk, on any thread. */
+    public ScreenPicture(Executor saver) {
+        this.saver = saver;
+    }
 
     /** Takes a picture of the whole screen and returns its pixels. */
     public ImageData take(String name) {
@@ -34,7 +46,7 @@ public final class ScreenPicture {
         try {
             gc.copyArea(image, bounds.x, bounds.y);
             ImageData pixels = image.getImageData(display.getPrimaryMonitor().getZoom());
-            save(pixels, FOLDER.resolve(name + ".png"));
+            saver.execute(() -> save(pixels, FOLDER.resolve(name + ".png")));
             return pixels;
         } finally {
             gc.dispose();

@@ -11,6 +11,7 @@ import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.ferrule.ui.look.Colours;
+import org.ferrule.ui.look.ThemeChange;
 
 /** The words to the right of a text that say what it amounts to. */
 final class MeaningLabel {
@@ -24,7 +25,7 @@ final class MeaningLabel {
     /** Creates the label and shares out the row between it and the text. */
     MeaningLabel(FieldForm form, Text text) {
         label = form.toolkit().createLabel(form.parent(), "");
-        label.setForeground(Colours.muted());
+        ThemeChange.text(label, Colours::muted);
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false)
                 .hint(wide(text, CHARACTERS), SWT.DEFAULT).minSize(wide(text, LEAST_CHARACTERS), SWT.DEFAULT)
                 .applyTo(label);

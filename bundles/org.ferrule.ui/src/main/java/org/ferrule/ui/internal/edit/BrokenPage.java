@@ -20,6 +20,7 @@ import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.ferrule.io.json.DocumentProblem;
 import org.ferrule.ui.edit.DocumentEditor;
 import org.ferrule.ui.look.Colours;
+import org.ferrule.ui.look.ThemeChange;
 
 /** What an editor shows of a file that is no document: what is wrong and where, and the way to its text. */
 public final class BrokenPage extends FormPage {
@@ -51,7 +52,7 @@ public final class BrokenPage extends FormPage {
 
     private static void problem(FormToolkit toolkit, Composite body, DocumentProblem problem) {
         Label place = toolkit.createLabel(body, "Line " + problem.line() + ", column " + problem.column());
-        place.setForeground(Colours.muted());
+        ThemeChange.text(place, Colours::muted);
         GridDataFactory.swtDefaults().align(SWT.BEGINNING, SWT.BEGINNING).applyTo(place);
         Label words = toolkit.createLabel(body, capital(problem.message()) + "."
                 + (problem.expected().isEmpty() ? "" : "\nExpected: " + problem.expected() + "."), SWT.WRAP);

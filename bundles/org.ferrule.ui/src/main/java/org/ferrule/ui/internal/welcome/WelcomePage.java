@@ -27,7 +27,9 @@ import org.eclipse.ui.part.EditorPart;
 import org.eclipse.ui.statushandlers.StatusManager;
 import org.ferrule.ui.help.HelpPages;
 import org.ferrule.ui.internal.project.ProjectOpening;
+import org.ferrule.ui.look.Colours;
 import org.ferrule.ui.look.Icons;
+import org.ferrule.ui.look.ThemeChange;
 
 /** Says what the program is and what it is not, and opens the demo. */
 public class WelcomePage extends EditorPart {
@@ -103,6 +105,7 @@ public class WelcomePage extends EditorPart {
 
     private void link(Composite body, String text, String page) {
         Hyperlink link = toolkit.createHyperlink(body, text, SWT.NONE);
+        ThemeChange.text(link, Colours::link);
         link.addHyperlinkListener(IHyperlinkListener.linkActivatedAdapter(event -> openHelp(page)));
     }
 

@@ -1,0 +1,134 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.tests.devices;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.function.IntBinaryOperator;
+
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.nebula.widgets.nattable.NatTable;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.RGB;
+import org.eclipse.swt.graphics.Rectangle;
+import org.ferrule.ui.tests.robot.Robot;
+import org.ferrule.ui.tests.robot.ScreenPicture;
+import org.ferrule.ui.tests.robot.Themes;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+
+/** The table of devices follows the theme, whichever it was opened in. */
+class SheetThemeTest {
+
+    private static final int DARK = 90;
+    private static final int LIGHT = 165;
+
+    @AfterEach
+    void chooseLight() {
+        Themes.LIGHT.choose(new Robot());
+    }
+
+    @Test
+    void openTableBecomesDarkAndLightAgain() throws CoreException {
+        try (LibraryRobot library = new LibraryRobot(Libraries.SAMPLE)) {
+            assertLight(library);
+            Themes.DARK.choose(library.robot());
+            library.robot().waitFor("a dark cell", () -> darkest(library, cell(library)) < DARK);
+            new ScreenPicture().take("device-table-dark");
+            assertDark(library);
+            Themes.LIGHT.choose(library.robot());
+            library.robot().waitFor("a light cell", () -> darkest(library, cell(library)) > LIGHT);
+            assertLight(library);
+        }
+    }
+
+    @Test
+    void tableThatIsOpenedInTheDarkIsDark() throws CoreException {
+        Themes.DARK.choose(new Robot());
+        try (LibraryRobot library = new LibraryRobot(Libraries.SAMPLE)) {
+            assertDark(library);
+        }
+    }
+
+    private static void assertDark(LibraryRobot library) {
+        assertTrue(lightest(library, cell(library)) < DARK, "a cell has light places");
+        assertTrue(lightest(library, line(library)) < DARK, "the line below a cell is light");
+        assertTrue(lightest(library, below(library)) < DARK, "it is light below the last row");
+        assertTrue(lightest(library, head(library)) < DARK, "the head of a row has light places");
+        assertTrue(lightest(library, id(library)) > LIGHT, "the text of a cell is dark");
+    }
+
+    private static void assertLight(LibraryRobot library) {
+        assertTrue(darkest(library, cell(library)) > LIGHT, "a cell has dark places");
+        assertTrue(darkest(library, line(library)) > LIGHT, "the line below a cell is dark");
+        assertTrue(darkest(library, below(library)) > LIGHT, "it is dark below the last row");
+        assertTrue(darkest(library, head(library)) > LIGHT, "the head of a row has dark places");
+        assertTrue(darkest(library, id(library)) < DARK, "the text of a cell is light");
+    }
+
+    private static Rectangle id(LibraryRobot library) {
+        library.grid().scrollTo(library.column("Id"), 1);
+        return library.grid().bounds(library.column("Id"), 1).orElseThrow();
+    }
+
+    /** A part of a cell where no text is. */
+    private static Rectangle cell(LibraryRobot library) {
+        Rectangle whole = id(library);
+        return new Rectangle(whole.x + 1, whole.y + 1, 3, whole.height - 3);
+    }
+
+    private static Rectangle line(LibraryRobot library) {
+        Rectangle whole = id(library);
+        return new Rectangle(whole.x + 1, whole.y + whole.height - 1, 3, 2);
+    }
+
+    private static Rectangle below(LibraryRobot library) {
+        Rectangle last = library.grid().bounds(library.column("Id"), library.lines() - 1).orElseThrow();
+        return new Rectangle(last.x, last.y + last.height + 4, last.width, 10);
+    }
+
+    /** A part of the head of a row where no icon is. */
+    private static Rectangle head(LibraryRobot library) {
+        Rectangle whole = library.grid().headBounds(1).orElseThrow();
+        return new Rectangle(whole.x + 1, whole.y + 1, 3, whole.height - 3);
+    }
+
+    private static int darkest(LibraryRobot library, Rectangle area) {
+        return grey(library, area, Math::min);
+    }
+
+    private static int lightest(LibraryRobot library, Rectangle area) {
+        return grey(library, area, Math::max);
+    }
+
+    private static int grey(LibraryRobot library, Rectangle area, IntBinaryOperator choice) {
+        ImageData pixels = painted(library.devices(), area);
+        int found = -1;
+        for (int y = 0; y < pixels.height; y++) {
+            for (int x = 0; x < pixels.width; x++) {
+                RGB rgb = pixels.palette.getRGB(pixels.getPixel(x, y));
+                int grey = (rgb.red + rgb.green + rgb.blue) / 3;
+                found = found < 0 ? grey : choice.applyAsInt(found, grey);
+            }
+        }
+        return found;
+    }
+
+    private static ImageData painted(NatTable table, Rectangle area) {
+        table.update();
+        Image image = new Image(table.getDisplay(), area.width, area.height);
+        GC gc = new GC(table);
+        try {
+            gc.copyArea(image, area.x, area.y);
+            return image.getImageData();
+        } finally {
+            gc.dispose();
+            image.dispose();
+        }
+    }
+}
