@@ -18,6 +18,9 @@ import org.eclipse.ui.PlatformUI;
 public final class Colours {
 
     private static final Color MUTED_ON_DARK = new Color(0x9A, 0xA0, 0xA8);
+    /** What the platform's dark theme gives tables and trees. */
+    private static final Color DARK_PAPER = new Color(0x2F, 0x2F, 0x2F);
+    private static final Color TEXT_ON_DARK = new Color(0xE0, 0xE0, 0xE0);
 
     private Colours() {
     }
@@ -37,21 +40,63 @@ public final class Colours {
         return registered(JFacePreferences.HYPERLINK_COLOR);
     }
 
+    /** Returns the ground of what paints itself like a table. The system's own may be light while the theme is dark. */
+    public static Color paper() {
+        Color system = system(SWT.COLOR_LIST_BACKGROUND);
+        boolean dark = dark();
+        return isDark(system) == dark ? system : dark ? DARK_PAPER : system(SWT.COLOR_WHITE);
+    }
+
+    /** Returns the colour of texts on {@link #paper}. */
+    public static Color text() {
+        Color system = system(SWT.COLOR_LIST_FOREGROUND);
+        boolean dark = dark();
+        return isDark(system) != dark ? system : dark ? TEXT_ON_DARK : system(SWT.COLOR_BLACK);
+    }
+
+    /** Returns the colour by which the system marks what is selected. */
+    public static Color selection() {
+        return system(SWT.COLOR_LIST_SELECTION);
+    }
+
+    /**
+     * Returns {@link #paper} with something of another colour in it.
+     *
+     * @param percent how much of the other colour, from 0 to 100
+     */
+    public static Color tinted(Color other, int percent) {
+        Color paper = paper();
+        return new Color(mix(paper.getRed(), other.getRed(), percent), mix(paper.getGreen(), other.getGreen(), percent),
+                mix(paper.getBlue(), other.getBlue(), percent));
+    }
+
+    private static int mix(int paper, int other, int percent) {
+        return (paper * (100 - percent) + other * percent) / 100;
+    }
+
     /** Tells whether texts are light on dark: the workbench's theme may be dark on a light desktop. */
     public static boolean dark() {
-        return luminance(ground().getRGB()) < 128;
+        return isDark(ground());
+    }
+
+    private static boolean isDark(Color color) {
+        return luminance(color.getRGB()) < 128;
+    }
+
+    private static Color system(int id) {
+        return Display.getCurrent().getSystemColor(id);
     }
 
     private static Color ground() {
         IWorkbenchWindow window = PlatformUI.isWorkbenchRunning()
                 ? PlatformUI.getWorkbench().getActiveWorkbenchWindow() : null;
         return window == null || window.getShell() == null
-                ? Display.getCurrent().getSystemColor(SWT.COLOR_LIST_BACKGROUND) : window.getShell().getBackground();
+                ? system(SWT.COLOR_LIST_BACKGROUND) : window.getShell().getBackground();
     }
 
     private static Color registered(String name) {
         Color color = JFaceResources.getColorRegistry().get(name);
-        return color != null ? color : Display.getCurrent().getSystemColor(SWT.COLOR_LIST_FOREGROUND);
+        return color != null ? color : system(SWT.COLOR_LIST_FOREGROUND);
     }
 
     private static double luminance(RGB rgb) {
