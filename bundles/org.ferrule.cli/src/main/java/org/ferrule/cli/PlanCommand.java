@@ -68,8 +68,11 @@ final class PlanCommand implements Callable<Integer> {
         Optional<OrderReasons> reasons = sensitivity ? Optional.of(OrderReasons.of(run.plan())) : Optional.empty();
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
-            out.println(new PlanJson(run.plan(), run.words(), run.limits(), reasons).write().toPrettyString());
+            out.println(new PlanJson(run.plan(), run.words(), run.limits(), reasons).write()
+                    .put("closed", run.closed().orElse(null)).toPrettyString());
         } else {
+            run.closed().ifPresent(closed -> out.println("Closed on " + closed
+                    + ". This is what would be planned from the log as it stands; nothing is to be done any more.\n"));
             new PlanText(run.plan(), run.words(), run.limits(), reasons, why, out).print();
         }
         PrintWriter err = spec.commandLine().getErr();

@@ -77,6 +77,22 @@ class CloseCommandTest {
     }
 
     @Test
+    void aClosedCaseIsNotClosedAgainAndItsPlanSaysSo() throws IOException {
+        assertEquals(0, Run.of("close", file, "--ended", "stopped", "--day", "2026-04-09").exitCode());
+        byte[] record = Files.readAllBytes(file);
+        Run again = Run.of("close", file, "--ended", "stopped", "--day", "2026-05-01", "--count");
+        assertEquals(2, again.exitCode());
+        assertTrue(again.err().contains("was closed on 2026-04-09"), again::err);
+        assertArrayEquals(record, Files.readAllBytes(file));
+        Path sheet = folder.resolve("plan.svg");
+        Run plan = Run.of("plan", file, "--output", sheet);
+        assertTrue(plan.out().startsWith("Closed on 2026-04-09. "), plan::out);
+        assertTrue(Files.readString(sheet).contains("closed on 2026-04-09"), "the sheet says so too");
+        assertEquals("2026-04-09", new ObjectMapper().readTree(Run.of("plan", file, "--json").out()).get("closed")
+                .asText());
+    }
+
+    @Test
     void countsAndTakesUnitsWhereAsked() throws IOException {
         int failures = find(TECHNIQUES, "techniques", "small-balloon").get("tries").get(0).get("failures").asInt();
         int units = find(SHELF, "items", "pel-extension-6fr").get("lots").get(0).get("quantity").asInt();

@@ -39,10 +39,16 @@ public final class SheetContents {
     public static SheetContent of(OpenCase open, AssembledCase assembled, Plan plan, PaperFormat paper,
             LocalDate today) {
         CaseDocument file = open.file();
-        Imprint imprint = new Imprint(ChartContents.text(file.getTitle()), "", "",
+        Imprint imprint = new Imprint(title(file), "", "",
                 ChartContents.text(file.getRevision()), ChartContents.date(file, today));
         return new SheetContent(imprint, basis(open), plan, words(open, assembled), paper,
                 Optional.empty(), CaseLimits.brief(file, plan));
+    }
+
+    /** A sheet of a closed case must not be taken for that of a case to come. */
+    private static String title(CaseDocument file) {
+        String title = ChartContents.text(file.getTitle());
+        return file.getClosing() == null ? title : title + " (closed on " + file.getClosing().getClosed() + ")";
     }
 
     /** The words for a case: with the names of its ladder, its devices and its shelf, in millimetres. */

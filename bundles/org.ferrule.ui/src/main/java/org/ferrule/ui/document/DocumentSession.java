@@ -29,6 +29,7 @@ import org.eclipse.swt.widgets.Display;
 import org.ferrule.io.json.DocumentProblem;
 import org.ferrule.io.json.JsonDocuments;
 import org.ferrule.io.json.ReadResult;
+import org.ferrule.model.CaseDocument;
 import org.ferrule.model.Document;
 import org.ferrule.model.edit.ModelItemProviderAdapterFactory;
 
@@ -105,14 +106,26 @@ public final class DocumentSession {
         return read.readOnly();
     }
 
-    /** Tells whether the document may be changed. */
+    /** Tells whether the document may be changed. What has frozen it can be undone all the same, until it is saved. */
     public boolean editable() {
+        return writable() && frozen().isEmpty();
+    }
+
+    /** Tells whether the document may be saved. */
+    public boolean writable() {
         return !broken() && !readOnly();
+    }
+
+    /** Returns why the document is a record that is not changed any more, as a sentence; nothing while it is none. */
+    public Optional<String> frozen() {
+        return document().filter(CaseDocument.class::isInstance).map(file -> ((CaseDocument) file).getClosing())
+                .map(closing -> "Closed on " + closing.getClosed() + ": a closed case is a record and is not changed"
+                        + (dirty() ? "; until it is saved, undo opens it again" : ""));
     }
 
     /** Tells whether saving will also put the keys of the document in order, because it was written by hand. */
     public boolean willBeReordered() {
-        return editable() && !saved && !read.canonical();
+        return writable() && !saved && !read.canonical();
     }
 
     /** Returns what was wrong with the form of the file when it was read; what it says is checked by others. */
@@ -214,13 +227,16 @@ public final class DocumentSession {
     }
 
     private void write(boolean over, IProgressMonitor monitor) throws CoreException {
-        if (!editable()) {
+        if (!writable()) {
             throw new CoreException(Status.error(file().getFullPath() + " cannot be saved: it is "
                     + (broken() ? "broken" : "of a newer version of the program")));
         }
         commitDrafts();
         disk.save(toBytes(), over, monitor);
         saved = true;
+        if (frozen().isPresent()) {
+            commands.flush();
+        }
         commands.saveIsDone();
         fire(SessionListener::stateChanged);
     }

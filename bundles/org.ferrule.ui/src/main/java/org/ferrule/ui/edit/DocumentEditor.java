@@ -188,7 +188,14 @@ public abstract class DocumentEditor extends FormEditor implements RevealTarget,
     @Override
     public void gotoMarker(IMarker marker) {
         session.document().flatMap(d -> ElementPath.resolve(d, marker.getAttribute(ProblemMarkers.PATH, "")))
-                .ifPresent(object -> reveal(object, feature(object, marker.getAttribute(ProblemMarkers.FEATURE, ""))));
+                .ifPresent(object -> revealNearest(object,
+                        feature(object, marker.getAttribute(ProblemMarkers.FEATURE, ""))));
+    }
+
+    /** What has no place of its own is shown where the object stands, or what holds that. */
+    private boolean revealNearest(EObject object, EStructuralFeature feature) {
+        return reveal(object, feature) || feature != null && reveal(object, null)
+                || object.eContainer() != null && revealNearest(object.eContainer(), object.eContainmentFeature());
     }
 
     private static EStructuralFeature feature(EObject object, String name) {

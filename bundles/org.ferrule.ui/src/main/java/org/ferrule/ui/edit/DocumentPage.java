@@ -90,6 +90,8 @@ public abstract class DocumentPage extends FormPage implements RevealTarget, Ses
         }
         if (session().readOnly()) {
             form.setMessage("Read-only: written by a newer version of the program", IMessageProvider.WARNING);
+        } else if (session().frozen().isPresent()) {
+            form.setMessage(session().frozen().get(), IMessageProvider.INFORMATION);
         } else if (session().dirty() && session().willBeReordered()) {
             form.setMessage("Saving will also put the keys of this document in order", IMessageProvider.INFORMATION);
         } else {

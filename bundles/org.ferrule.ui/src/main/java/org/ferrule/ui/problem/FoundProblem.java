@@ -13,6 +13,7 @@ import org.ferrule.io.json.TextRegion;
 import org.ferrule.model.ElementPath;
 import org.ferrule.model.check.Severity;
 import org.ferrule.ui.document.DocumentRecord;
+import org.ferrule.ui.look.ElementWords;
 
 /**
  * Something wrong or doubtful in a document.
@@ -24,9 +25,10 @@ import org.ferrule.ui.document.DocumentRecord;
  * @param region where it is in the text, as well as is known
  * @param path the object that it is about, see {@link ElementPath}; empty for the document
  * @param feature the name of the object's feature that it is about; empty for the whole object
+ * @param place which object that is, in words; empty for the document
  */
 public record FoundProblem(Severity severity, String code, String message, String suggestion, TextRegion region,
-        String path, String feature) {
+        String path, String feature, String place) {
 
     /** Checks that nothing is missing. */
     public FoundProblem {
@@ -43,6 +45,6 @@ public record FoundProblem(Severity severity, String code, String message, Strin
     public static FoundProblem at(DocumentRecord record, EObject object, EStructuralFeature feature, Severity severity,
             String code, String message) {
         return new FoundProblem(severity, code, message, "", record.content().positions().closest(object, feature),
-                ElementPath.of(object), feature == null ? "" : feature.getName());
+                ElementPath.of(object), feature == null ? "" : feature.getName(), ElementWords.of(object));
     }
 }

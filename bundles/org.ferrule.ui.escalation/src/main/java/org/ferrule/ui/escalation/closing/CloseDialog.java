@@ -87,7 +87,7 @@ final class CloseDialog extends TitleAreaDialog {
         GridDataFactory.fillDefaults().grab(true, true).applyTo(area);
         GridLayoutFactory.fillDefaults().numColumns(2).margins(12, 10).spacing(8, 8).applyTo(area);
         setTitle("Close the case");
-        label(area, "&Day");
+        GridDataFactory.swtDefaults().align(SWT.BEGINNING, SWT.CENTER).applyTo(label(area, "&Day"));
         day = new Text(area, SWT.BORDER);
         day.setText(LocalDate.now().toString());
         day.setToolTipText("The day on which it is closed: year-month-day");
@@ -118,10 +118,10 @@ final class CloseDialog extends TitleAreaDialog {
     }
 
     private static Button box(Composite parent, String text) {
-        Button box = new Button(parent, SWT.CHECK);
+        Button box = new Button(parent, SWT.CHECK | SWT.WRAP);
         box.setText(text);
         box.setEnabled(false);
-        GridDataFactory.fillDefaults().span(2, 1).applyTo(box);
+        GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(WIDTH / 2, SWT.DEFAULT).applyTo(box);
         return box;
     }
 
@@ -161,7 +161,7 @@ final class CloseDialog extends TitleAreaDialog {
         box.setText(words);
         box.setEnabled(possible);
         box.setSelection(possible);
-        box.getParent().layout(true);
+        box.getParent().layout(new Control[] { box });
     }
 
     private void check() {

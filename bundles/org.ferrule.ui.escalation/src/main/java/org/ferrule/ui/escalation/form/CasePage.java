@@ -12,14 +12,13 @@ import java.util.function.Consumer;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
-import org.eclipse.jface.layout.GridDataFactory;
-import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.forms.IManagedForm;
 import org.ferrule.ui.document.DocumentChange;
 import org.ferrule.ui.edit.DocumentEditor;
 import org.ferrule.ui.edit.DocumentPage;
 import org.ferrule.ui.edit.field.FieldForm;
+import org.ferrule.ui.edit.section.PageColumns;
 import org.ferrule.ui.edit.section.PartSection;
 import org.ferrule.ui.escalation.live.LivePlan;
 import org.ferrule.ui.escalation.live.PlanListener;
@@ -43,10 +42,9 @@ public final class CasePage extends DocumentPage implements PlanListener {
     @Override
     protected void fill(IManagedForm form) {
         managed = form;
-        Composite body = form.getForm().getBody();
-        GridLayoutFactory.fillDefaults().numColumns(2).equalWidth(true).margins(12, 8).spacing(20, 10).applyTo(body);
-        Composite left = column(body);
-        Composite right = column(body);
+        PageColumns columns = new PageColumns(form);
+        Composite left = columns.add();
+        Composite right = columns.add();
         CaseSections parts = new CaseSections(live, managed, getSite().getShell(), this::section);
         parts.addSystem(left);
         parts.addWay(left);
@@ -56,15 +54,8 @@ public final class CasePage extends DocumentPage implements PlanListener {
         parts.addFigures(right);
         parts.addLog(left);
         live.addListener(this);
-        body.addDisposeListener(event -> live.removeListener(this));
+        left.addDisposeListener(event -> live.removeListener(this));
         refresh();
-    }
-
-    private Composite column(Composite body) {
-        Composite column = managed.getToolkit().createComposite(body);
-        GridLayoutFactory.fillDefaults().spacing(0, 10).applyTo(column);
-        GridDataFactory.fillDefaults().grab(true, true).hint(300, -1).applyTo(column);
-        return column;
     }
 
     private PartSection section(Composite column, String title, EReference part, Consumer<FieldForm> fields) {

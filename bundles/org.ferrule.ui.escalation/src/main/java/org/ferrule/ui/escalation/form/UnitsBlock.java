@@ -38,7 +38,7 @@ import org.ferrule.ui.escalation.live.LivePlan;
 /** The boxes that were opened in a case, over all entries of its log, with the fields of the one that is selected. */
 final class UnitsBlock implements PartBlock {
 
-    private static final int HEIGHT = 84;
+    private static final int ROWS = 4;
     private static final int[] WIDTHS = { 150, 190, 90 };
 
     private final LivePlan live;
@@ -60,8 +60,9 @@ final class UnitsBlock implements PartBlock {
         GridDataFactory.fillDefaults().grab(true, false).applyTo(block);
         GridLayoutFactory.fillDefaults().numColumns(3).margins(1, 3).applyTo(block);
         table = toolkit.createTable(block, SWT.SINGLE | SWT.FULL_SELECTION | SWT.BORDER | SWT.V_SCROLL);
-        GridDataFactory.fillDefaults().grab(true, true).span(3, 1).hint(150, HEIGHT).applyTo(table);
         columns("For", "Box", "Lot");
+        GridDataFactory.fillDefaults().grab(true, true).span(3, 1)
+                .hint(150, table.getHeaderHeight() + ROWS * table.getItemHeight()).applyTo(table);
         table.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> showSelected()));
         entry = new Combo(block, SWT.READ_ONLY | SWT.DROP_DOWN);
         entry.setToolTipText("The entry of the log for which a box was opened");

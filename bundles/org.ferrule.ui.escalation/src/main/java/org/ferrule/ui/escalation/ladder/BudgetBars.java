@@ -28,7 +28,8 @@ import org.ferrule.ui.escalation.live.PlannedCase;
 final class BudgetBars extends Canvas {
 
     private static final int GAP = 16;
-    private static final int LEAST_WIDTH = 150;
+    private static final double LINES = 2.7;
+    private static final double LINES_WITHOUT_DETAIL = 1.8;
 
     private LadderFonts fonts;
     private PlannedCase planned;
@@ -52,6 +53,7 @@ final class BudgetBars extends Canvas {
         planned = shown;
         step = selected.orElse(null);
         stale = false;
+        setToolTipText(words().replace("; ", "\n"));
         redraw();
     }
 
@@ -105,14 +107,37 @@ final class BudgetBars extends Canvas {
 
     @Override
     public Point computeSize(int wHint, int hHint, boolean changed) {
-        int lines = fonts.space(2.7);
-        int width = wHint == SWT.DEFAULT ? 4 * LEAST_WIDTH : wHint;
-        return new Point(width, lines * rows(width, Math.max(1, budgets().size())));
+        List<Budget> budgets = budgets();
+        int width = wHint == SWT.DEFAULT ? budgets.size() * needed(budgets, true) : wHint;
+        int rows = rows(width, budgets);
+        return new Point(width, rows * height(rows));
     }
 
-    private int rows(int width, int count) {
-        int columns = Math.max(1, Math.min(count, width / Math.max(LEAST_WIDTH, fonts.space(7.8))));
-        return (count + columns - 1) / columns;
+    /** In several rows they do without what accompanies them, so that room is left for the ladder. */
+    private int height(int rows) {
+        return fonts.space(rows > 1 ? LINES_WITHOUT_DETAIL : LINES);
+    }
+
+    private int rows(int width, List<Budget> budgets) {
+        if (budgets.size() * needed(budgets, true) <= width + GAP) {
+            return 1;
+        }
+        int columns = Math.max(1, Math.min(budgets.size(), (width + GAP) / needed(budgets, false)));
+        return Math.max(2, (budgets.size() + columns - 1) / columns);
+    }
+
+    /** How wide a bar has to be for its words, with the gap to the next. */
+    private int needed(List<Budget> budgets, boolean detailed) {
+        GC gc = new GC(this);
+        try {
+            gc.setFont(fonts.smallStrong());
+            int heads = budgets.stream().mapToInt(b -> gc.textExtent(head(b)).x).max().orElse(1);
+            gc.setFont(fonts.small());
+            int details = detailed ? budgets.stream().mapToInt(b -> gc.textExtent(detail(b)).x).max().orElse(1) : 0;
+            return Math.max(heads, details) + GAP;
+        } finally {
+            gc.dispose();
+        }
     }
 
     private void paint(Event event) {
@@ -122,29 +147,38 @@ final class BudgetBars extends Canvas {
         gc.fillRectangle(area);
         gc.setAlpha(stale ? 110 : 255);
         List<Budget> budgets = budgets();
-        int rows = rows(area.width, Math.max(1, budgets.size()));
+        int rows = rows(area.width, budgets);
         int columns = Math.max(1, (budgets.size() + rows - 1) / rows);
         int width = (area.width - (columns - 1) * GAP) / columns;
         for (int i = 0; i < budgets.size(); i++) {
-            paint(gc, budgets.get(i), i % columns * (width + GAP), i / columns * fonts.space(2.7), width);
+            paint(gc, budgets.get(i), i % columns * (width + GAP), i / columns * height(rows), width,
+                    rows == 1);
         }
     }
 
-    private void paint(GC gc, Budget budget, int x, int y, int width) {
+    private void paint(GC gc, Budget budget, int x, int y, int width, boolean detailed) {
         Rectangle before = gc.getClipping();
-        gc.setClipping(new Rectangle(x, y, width, fonts.space(2.7)).intersection(before));
-        boolean over = budget.isUsedUp() || step != null && step.beyond().contains(budget.resource());
-        gc.setForeground(over ? LadderInk.WARN.color() : LadderInk.TEXT.color());
+        gc.setClipping(new Rectangle(x, y, width, fonts.space(LINES)).intersection(before));
+        gc.setForeground(isOver(budget) ? LadderInk.WARN.color() : LadderInk.TEXT.color());
         gc.setFont(fonts.smallStrong());
-        String head = (over ? "\u25b2 " : "") + name(budget) + "  " + left(budget);
-        gc.drawText(head, x, y, SWT.DRAW_TRANSPARENT);
+        gc.drawText(head(budget), x, y, SWT.DRAW_TRANSPARENT);
         int barTop = y + gc.getFontMetrics().getHeight() + 2;
         int bar = fonts.space(0.45);
         paintBar(gc, budget, new Rectangle(x, barTop, width, bar));
-        gc.setFont(fonts.small());
-        gc.setForeground(LadderInk.MUTED.color());
-        gc.drawText(detail(budget), x, barTop + bar + 2, SWT.DRAW_TRANSPARENT);
+        if (detailed) {
+            gc.setFont(fonts.small());
+            gc.setForeground(LadderInk.MUTED.color());
+            gc.drawText(detail(budget), x, barTop + bar + 2, SWT.DRAW_TRANSPARENT);
+        }
         gc.setClipping(before);
+    }
+
+    private boolean isOver(Budget budget) {
+        return budget.isUsedUp() || step != null && step.beyond().contains(budget.resource());
+    }
+
+    private String head(Budget budget) {
+        return (isOver(budget) ? "\u25b2 " : "") + name(budget) + "  " + left(budget);
     }
 
     private void paintBar(GC gc, Budget budget, Rectangle bar) {

@@ -20,6 +20,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.ferrule.escalation.plan.Rung;
+import org.ferrule.picture.Picture;
 import org.ferrule.ui.escalation.live.PlannedCase;
 
 /** The ladder: scrolls, and lets a step be selected with the arrow keys or the mouse. */
@@ -86,6 +87,17 @@ public final class LadderCanvas {
             lay();
         }
         canvas.redraw();
+    }
+
+    /** Returns the picture of the selected step as it leaves the program. */
+    public Optional<Picture> picture() {
+        return stale ? Optional.empty() : sheet.picture(selected);
+    }
+
+    /** Selects the step at a place of the canvas, if there is one. */
+    void selectAt(int x, int y) {
+        sheet.steps().entrySet().stream().filter(step -> step.getValue().contains(x, y)).map(Map.Entry::getKey)
+                .findFirst().filter(number -> number != selected).ifPresent(this::select);
     }
 
     /** What is shown does not count any more. */
@@ -165,8 +177,7 @@ public final class LadderCanvas {
 
     private void click(Event event) {
         canvas.setFocus();
-        sheet.steps().entrySet().stream().filter(step -> step.getValue().contains(event.x, event.y))
-                .map(Map.Entry::getKey).findFirst().filter(number -> number != selected).ifPresent(this::select);
+        selectAt(event.x, event.y);
         sheet.folds().entrySet().stream().filter(fold -> fold.getValue().contains(event.x, event.y))
                 .map(Map.Entry::getKey).findFirst().ifPresent(this::fold);
     }

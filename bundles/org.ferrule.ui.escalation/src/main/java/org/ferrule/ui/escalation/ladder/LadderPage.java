@@ -27,7 +27,7 @@ public final class LadderPage extends DocumentPage implements PlanListener {
     /** Id of the page. */
     public static final String ID = "ladder";
 
-    private static final int LEAST_HEIGHT = 120;
+    private static final int LEAST_HEIGHT = 70;
 
     private final LivePlan live;
     private LadderHead head;
@@ -52,6 +52,7 @@ public final class LadderPage extends DocumentPage implements PlanListener {
         strip = new AttemptStrip(body, form.getToolkit(), live, ladder.canvas(),
                 () -> new CloseCase(live, getSite().getPage()).ask(getSite().getShell()));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(strip.control());
+        new StepMenu(ladder, live.session().file());
         ladder.onSelect(number -> head.show(live, ladder.selected()));
         live.addListener(this);
         body.addDisposeListener(event -> live.removeListener(this));

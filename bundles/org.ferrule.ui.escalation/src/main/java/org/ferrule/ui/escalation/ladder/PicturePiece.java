@@ -5,6 +5,8 @@
 
 package org.ferrule.ui.escalation.ladder;
 
+import java.util.function.Supplier;
+
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
 import org.ferrule.picture.Picture;
@@ -14,9 +16,10 @@ import org.ferrule.ui.picture.PicturePainting;
 /**
  * A picture in its place.
  *
+ * @param print the same in the inks of print, in which it leaves the program
  * @param pixelsPerMm how large it is shown
  */
-record PicturePiece(Picture picture, int x, int y, double pixelsPerMm) implements Piece {
+record PicturePiece(Picture picture, Supplier<Picture> print, int x, int y, double pixelsPerMm) implements Piece {
 
     @Override
     public Rectangle bounds() {

@@ -143,10 +143,15 @@ final class RungCard {
         return (sheet, indent, room) -> {
             double pixelsPerMm = sheet.fonts().space(1) * PIXELS_PER_MM_AND_LINE;
             Scheme scheme = Colours.dark() ? Scheme.DARK : Scheme.LIGHT;
-            Picture picture = SystemDrawing.change(rung.equipment().before(), rung.equipment().after(),
-                    planned.words(), scheme, Math.max(LEAST_MM, room / pixelsPerMm), LETTERING);
-            sheet.picture(picture, indent, pixelsPerMm);
+            double width = Math.max(LEAST_MM, room / pixelsPerMm);
+            sheet.picture(drawing(rung, scheme, width), () -> drawing(rung, Scheme.LIGHT, width), indent,
+                    pixelsPerMm);
         };
+    }
+
+    private Picture drawing(Rung rung, Scheme scheme, double width) {
+        return SystemDrawing.change(rung.equipment().before(), rung.equipment().after(), planned.words(), scheme,
+                width, LETTERING);
     }
 
     private List<Line> delivery(Rung rung) {

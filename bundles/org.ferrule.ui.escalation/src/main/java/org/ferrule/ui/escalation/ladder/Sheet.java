@@ -7,10 +7,12 @@ package org.ferrule.ui.escalation.ladder;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
+import org.ferrule.picture.Picture;
 
 /**
  * Pieces at their places, to be painted and disposed of.
@@ -40,6 +42,14 @@ record Sheet(List<Piece> pieces, Map<Integer, Rectangle> steps, Map<String, Rect
     String words() {
         return pieces.stream().filter(TextPiece.class::isInstance).map(piece -> ((TextPiece) piece).words())
                 .collect(Collectors.joining("\n"));
+    }
+
+    /** Returns the picture of a step as it leaves the program; nothing where it has none. */
+    Optional<Picture> picture(int step) {
+        Rectangle card = steps.get(step);
+        return pieces.stream().filter(piece -> card != null && piece.bounds().intersects(card))
+                .filter(PicturePiece.class::isInstance).map(piece -> ((PicturePiece) piece).print().get())
+                .findFirst();
     }
 
     void dispose() {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Font;
@@ -119,9 +120,13 @@ final class SheetWriter {
         y = Math.max(y, pieces.get(pieces.size() - 1).bounds().y + size);
     }
 
-    /** Writes a picture. */
-    void picture(Picture picture, int indent, double pixelsPerMm) {
-        PicturePiece piece = new PicturePiece(picture, left + indent, y, pixelsPerMm);
+    /**
+     * Writes a picture.
+     *
+     * @param print the same in the inks of print
+     */
+    void picture(Picture picture, Supplier<Picture> print, int indent, double pixelsPerMm) {
+        PicturePiece piece = new PicturePiece(picture, print, left + indent, y, pixelsPerMm);
         pieces.add(piece);
         y += piece.bounds().height;
     }

@@ -18,7 +18,7 @@ import org.eclipse.ui.forms.widgets.FormToolkit;
 /** A field for an amount of nothing or more. */
 final class AmountField {
 
-    private static final int WIDTH = 52;
+    private static final int WIDTH = 42;
 
     private final String label;
     private final Text text;

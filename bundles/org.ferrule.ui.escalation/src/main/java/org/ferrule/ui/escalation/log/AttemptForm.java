@@ -121,6 +121,7 @@ final class AttemptForm {
     }
 
     private void prefill() {
+        step.setToolTipText(step.getText());
         Costs costs = rung().costs();
         amounts.get(0).show(costs.minutes());
         amounts.get(1).show(costs.contrastMl());

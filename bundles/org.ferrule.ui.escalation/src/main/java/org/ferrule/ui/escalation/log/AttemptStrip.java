@@ -28,6 +28,7 @@ import org.ferrule.model.CaseDocument;
 import org.ferrule.model.Closing;
 import org.ferrule.ui.escalation.live.LivePlan;
 import org.ferrule.ui.escalation.live.PlannedCase;
+import org.ferrule.ui.look.Colours;
 
 /** Logs the next step of a plan: one key or button tells how it ended, a small form what it took. */
 public final class AttemptStrip {
@@ -122,7 +123,14 @@ public final class AttemptStrip {
         if (ready()) {
             show(form.control());
             form.show(shown, outcome);
+        } else {
+            closed().ifPresent(day -> refuse("Not logged: the case was closed on " + day));
         }
+    }
+
+    private void refuse(String why) {
+        next.setText(why);
+        next.setForeground(Colours.error());
     }
 
     private void finish(Optional<AttemptEntry> entry) {
@@ -139,10 +147,16 @@ public final class AttemptStrip {
         control.getParent().layout(true, true);
     }
 
+    /** Returns what is said of the next step, or of why nothing is logged. */
+    public String text() {
+        return next.getText();
+    }
+
     /** Shows which step is next. */
     public void show(Optional<PlannedCase> planned, boolean stale) {
         shown = planned.orElse(null);
         Rung first = planned.flatMap(p -> p.plan().next()).orElse(null);
+        next.setForeground(idle.getForeground());
         next.setText(closed().map(day -> "The case was closed on " + day).orElseGet(() -> first == null
                 ? "Nothing to be logged" : ("Next: " + shown.words().rungs().heading(first)).replace("&", "&&")));
         buttons.forEach((outcome, button) -> {

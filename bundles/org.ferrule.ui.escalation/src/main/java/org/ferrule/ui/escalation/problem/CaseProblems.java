@@ -25,6 +25,7 @@ import org.ferrule.model.ElementPath;
 import org.ferrule.model.ModelPackage.Literals;
 import org.ferrule.model.check.Severity;
 import org.ferrule.ui.escalation.live.CaseReading;
+import org.ferrule.ui.look.ElementWords;
 import org.ferrule.ui.problem.FoundProblem;
 import org.ferrule.ui.problem.ProblemRequest;
 import org.ferrule.ui.problem.ProblemSource;
@@ -53,7 +54,7 @@ public final class CaseProblems implements ProblemSource {
             List<FoundProblem> found) {
         try {
             open.assemble(Extensions.ofPlatform().checks(), LocalDate.now()).problems()
-                    .forEach(problem -> found.add(problem(request, file, problem)));
+                    .forEach(problem -> found.add(problem(request, file, open, problem)));
         } catch (RuleSetException e) {
             found.add(FoundProblem.at(request.record(), file, Literals.CASE_DOCUMENT__RULES, Severity.ERROR,
                     "case.rules", e.getMessage()));
@@ -61,16 +62,25 @@ public final class CaseProblems implements ProblemSource {
     }
 
     /** What is wrong in another document is told where the case names that. */
-    private static FoundProblem problem(ProblemRequest request, CaseDocument file, PlanProblem problem) {
+    private static FoundProblem problem(ProblemRequest request, CaseDocument file, OpenCase open,
+            PlanProblem problem) {
         if (problem.document() != DocumentKind.CASE) {
             EStructuralFeature feature = problem.document() == DocumentKind.SHELF ? Literals.CASE_DOCUMENT__SHELF
                     : Literals.CASE_DOCUMENT__TECHNIQUES;
             return FoundProblem.at(request.record(), file, feature, Severity.WARNING, "case.plan",
-                    problem.path() + ": " + problem.message());
+                    file.eGet(feature) + place(open, problem) + ": " + problem.message());
         }
         EObject object = ElementPath.resolve(file, problem.path()).orElse(file);
         EStructuralFeature feature = problem.feature().isEmpty() ? null
                 : object.eClass().getEStructuralFeature(problem.feature());
         return FoundProblem.at(request.record(), object, feature, Severity.WARNING, "case.plan", problem.message());
+    }
+
+    /** Where in another document it is, in words. */
+    private static String place(OpenCase open, PlanProblem problem) {
+        Optional<? extends Document> other = problem.document() == DocumentKind.SHELF ? open.shelf()
+                : Optional.of(open.techniques());
+        return other.flatMap(document -> ElementPath.resolve(document, problem.path())).map(ElementWords::of)
+                .filter(words -> !words.isEmpty()).map(words -> ", " + words).orElse("");
     }
 }

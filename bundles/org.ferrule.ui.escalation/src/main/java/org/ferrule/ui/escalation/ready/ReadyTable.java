@@ -15,7 +15,6 @@ import org.eclipse.jface.layout.PixelConverter;
 import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
 import org.eclipse.jface.viewers.ColumnViewerToolTipSupport;
-import org.eclipse.jface.viewers.FocusCellOwnerDrawHighlighter;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
 import org.eclipse.jface.viewers.TableViewerFocusCellManager;
@@ -35,9 +34,10 @@ import org.ferrule.ui.look.Colours;
 /** Cases against techniques; a cell is opened by a click, or by Enter where the arrow keys have led. */
 final class ReadyTable {
 
-    private static final int CASE_CHARACTERS = 34;
+    private static final int CASE_CHARACTERS = 48;
     private static final int MARK_CHARACTERS = 17;
     private static final int MOST_CHARACTERS = 28;
+    private static final String GOES_ON = "\u2026";
 
     private final TableViewer viewer;
     private final TableViewerFocusCellManager focus;
@@ -56,8 +56,8 @@ final class ReadyTable {
         viewer.getTable().setHeaderVisible(true);
         viewer.getTable().setLinesVisible(true);
         ColumnViewerToolTipSupport.enableFor(viewer);
-        addColumn("Case", "", CASE_CHARACTERS, ReadyCase::title);
-        focus = new TableViewerFocusCellManager(viewer, new FocusCellOwnerDrawHighlighter(viewer));
+        addColumn("Case", "", CASE_CHARACTERS, shown -> shorten(shown.title(), CASE_CHARACTERS));
+        focus = new TableViewerFocusCellManager(viewer, new CellFrame(viewer));
         viewer.getTable().addListener(SWT.MouseUp, this::click);
         viewer.getTable()
                 .addSelectionListener(SelectionListener.widgetDefaultSelectedAdapter(event -> openFocused()));
@@ -83,10 +83,11 @@ final class ReadyTable {
 
     private void addColumn(String title, String move, int characters, Function<ReadyCase, String> text) {
         TableViewerColumn column = new TableViewerColumn(viewer, SWT.NONE);
-        column.getColumn().setText(title);
+        column.getColumn().setText(shorten(title, MOST_CHARACTERS));
         column.getColumn().setToolTipText(title);
-        column.getColumn()
-                .setWidth(new PixelConverter(viewer.getTable()).convertWidthInCharsToPixels(characters) + 14);
+        column.getColumn().pack();
+        int wanted = new PixelConverter(viewer.getTable()).convertWidthInCharsToPixels(characters) + 14;
+        column.getColumn().setWidth(Math.max(wanted, column.getColumn().getWidth()));
         column.setLabelProvider(new ColumnLabelProvider() {
             @Override
             public String getText(Object element) {
@@ -96,7 +97,8 @@ final class ReadyTable {
             @Override
             public String getToolTipText(Object element) {
                 ReadyCase shown = (ReadyCase) element;
-                String why = move.isEmpty() ? shown.problem() : shown.why(move);
+                String why = move.isEmpty() ? shown.title() + (shown.problem().isEmpty() ? "" : "\n" + shown.problem())
+                        : shown.why(move);
                 return why.isEmpty() ? null : why;
             }
 
@@ -106,6 +108,11 @@ final class ReadyTable {
                         ? Colours.muted() : null;
             }
         });
+    }
+
+    /** A title that is cut off says so. */
+    private static String shorten(String title, int most) {
+        return title.length() <= most ? title : title.substring(0, most - 1).stripTrailing() + GOES_ON;
     }
 
     /** Shows cases; the columns are the techniques and set-ups of all of them. */

@@ -89,6 +89,11 @@ final class ScanField {
             create.setEnabled(true);
             line.refuse("No item has the code " + code.di().get() + ".");
             text.selectAll();
+        } else if (scanning.there(item.get(), code).isPresent()) {
+            line.refuse("The box with the serial number " + code.serial().orElseThrow()
+                    + " is on the shelf already; it is not counted twice.");
+            text.selectAll();
+            added.accept(scanning.there(item.get(), code).orElseThrow());
         } else {
             tell(item.get(), scanning.put(item.get(), code), code);
         }

@@ -25,7 +25,7 @@ final class ScanLine {
     ScanLine(Composite parent) {
         words = new StyledText(parent, SWT.READ_ONLY | SWT.WRAP | SWT.NO_FOCUS);
         words.setData(UNSTYLED, Boolean.TRUE);
-        words.setBackground(parent.getBackground());
+        words.setVisible(false);
         GridDataFactory.fillDefaults().grab(true, false).span(4, 1).hint(200, SWT.DEFAULT).applyTo(words);
     }
 
@@ -71,6 +71,7 @@ final class ScanLine {
     private void show(String text) {
         words.setText(text);
         words.setBackground(words.getParent().getBackground());
+        words.setVisible(!text.isEmpty());
         words.getParent().getParent().layout(true, true);
     }
 

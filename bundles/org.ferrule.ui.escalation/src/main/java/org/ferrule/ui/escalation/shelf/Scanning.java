@@ -66,6 +66,12 @@ final class Scanning {
         return (ShelfDocument) session.document().orElseThrow();
     }
 
+    /** Returns the box itself, where it stands on the shelf already: there is only one with its serial number. */
+    Optional<StockLot> there(StockItem item, ProductCode code) {
+        return item.getLots().stream().filter(lot -> code.serial().isPresent()
+                && code.serial().get().equals(lot.getSerial()) && lot.getQuantity() > 0).findFirst();
+    }
+
     /** Adds the box to its item, and returns the lot. */
     StockLot put(StockItem item, ProductCode code) {
         Optional<StockLot> known = item.getLots().stream().filter(lot -> isOf(lot, code)).findFirst();

@@ -5,8 +5,12 @@
 
 package org.ferrule.ui.escalation.shelf;
 
+import java.util.Optional;
+import java.util.stream.Stream;
+
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.ferrule.model.ModelPackage.Literals;
 import org.ferrule.ui.look.ModelLabels;
@@ -14,12 +18,12 @@ import org.ferrule.ui.look.ModelLabels;
 /** The columns of a shelf that can be edited. */
 enum ShelfColumn {
 
-    NAME(Literals.STOCK_ITEM__NAME, 26),
+    NAME(Literals.STOCK_ITEM__NAME, 36),
     LOT(Literals.STOCK_LOT__LOT, 10),
     EXPIRY(Literals.STOCK_LOT__EXPIRY, 11),
-    QUANTITY(Literals.STOCK_LOT__QUANTITY, 8),
+    QUANTITY(Literals.STOCK_LOT__QUANTITY, 10),
     PLACE(Literals.STOCK_LOT__LOCATION, 18),
-    PAR(Literals.STOCK_ITEM__PAR_LEVEL, 8),
+    PAR(Literals.STOCK_ITEM__PAR_LEVEL, 10),
     DEVICE(Literals.STOCK_ITEM__DEVICE, 20),
     CODE(Literals.STOCK_ITEM__CODE, 16),
     SERIAL(Literals.STOCK_LOT__SERIAL, 10),
@@ -32,6 +36,11 @@ enum ShelfColumn {
     ShelfColumn(EAttribute feature, int characters) {
         this.feature = feature;
         this.characters = characters;
+    }
+
+    /** Returns the column of a feature, if there is one. */
+    static Optional<ShelfColumn> of(EStructuralFeature feature) {
+        return Stream.of(values()).filter(column -> column.feature == feature).findFirst();
     }
 
     EAttribute feature() {

@@ -7,6 +7,10 @@ package org.ferrule.ui.escalation.shelf;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.common.command.CommandWrapper;
@@ -135,7 +139,7 @@ public final class ShelfPage extends DocumentPage {
 
     private void addItem() {
         StockItem item = ModelFactory.eINSTANCE.createStockItem();
-        item.setId("item-" + (shelf().getItems().size() + 1));
+        item.setId(freeId());
         item.setName("New item");
         execute("Addition of an item",
                 AddCommand.create(session().domain(), shelf(), Literals.SHELF_DOCUMENT__ITEMS, item));
@@ -143,6 +147,13 @@ public final class ShelfPage extends DocumentPage {
         refresh();
         table.select(new LotRow(item, null));
         table.edit(ShelfColumn.NAME);
+    }
+
+    /** One that no item has: after a removal their number alone might be the id of the last. */
+    private String freeId() {
+        Set<String> taken = shelf().getItems().stream().map(StockItem::getId).collect(Collectors.toSet());
+        return IntStream.iterate(shelf().getItems().size() + 1, number -> number + 1)
+                .mapToObj(number -> "item-" + number).filter(id -> !taken.contains(id)).findFirst().orElseThrow();
     }
 
     private void addLot() {
@@ -186,11 +197,17 @@ public final class ShelfPage extends DocumentPage {
 
     @Override
     public boolean reveal(EObject object, EStructuralFeature feature) {
-        if (object instanceof StockLot lot) {
-            table.select(lot);
-            return true;
+        Optional<LotRow> row = LotRow.all(shelf()).stream().filter(r -> r.lot() == object || r.item() == object)
+                .findFirst();
+        Optional<ShelfColumn> column = ShelfColumn.of(feature);
+        if (row.isEmpty() || feature != null && column.isEmpty()) {
+            return false;
         }
-        return false;
+        if (!filter.getText().isEmpty()) {
+            filter.setText("");
+        }
+        table.select(row.get());
+        return table.show(column.orElse(ShelfColumn.NAME));
     }
 
     /** A click into another field of the page brings the focus there, also when it activates the editor. */

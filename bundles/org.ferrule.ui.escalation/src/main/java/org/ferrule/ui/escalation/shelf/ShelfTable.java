@@ -137,9 +137,20 @@ final class ShelfTable {
         viewer.setSelection(new StructuredSelection(row), true);
     }
 
+    /** Scrolls to a column and takes the keyboard. */
+    boolean show(ShelfColumn column) {
+        viewer.getTable().showColumn(viewer.getTable().getColumn(place(column)));
+        return viewer.getTable().setFocus();
+    }
+
+    /** The state stands after the name. */
+    private static int place(ShelfColumn column) {
+        return column == ShelfColumn.NAME ? 0 : column.ordinal() + 1;
+    }
+
     /** Begins to edit a cell of the row that is selected. */
     void edit(ShelfColumn column) {
-        selected().ifPresent(row -> viewer.editElement(row, column == ShelfColumn.NAME ? 0 : column.ordinal() + 1));
+        selected().ifPresent(row -> viewer.editElement(row, place(column)));
     }
 
     void onSelect(Runnable action) {

@@ -107,6 +107,7 @@ public final class AnswerPanel {
         explained = asked.answer();
         title.setText(asked.question().inner().device().name() + "  in  " + asked.question().outer().device().name());
         phases.show(asked);
+        parts.setMaximizedControl(null);
         explain();
         details.start(asked::inDetail, this::showCloser);
     }
@@ -124,9 +125,10 @@ public final class AnswerPanel {
         details.forget();
         title.setText("");
         phases.clear();
-        text.clear();
-        along.clear(why);
+        text.say(why);
+        along.clear("");
         pictures.clear();
+        parts.setMaximizedControl(text.control());
     }
 
     private void explain() {

@@ -85,7 +85,9 @@ final class AnswerText {
         };
     }
 
-    void clear() {
-        text.setText("");
+    /** Says that there is nothing to explain, and why. */
+    void say(String why) {
+        text.setText(why);
+        text.setStyleRange(new StyleRange(0, why.length(), Colours.muted(), null));
     }
 }

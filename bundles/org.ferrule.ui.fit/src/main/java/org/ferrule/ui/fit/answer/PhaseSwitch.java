@@ -9,8 +9,10 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.Consumer;
 
+import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
@@ -30,6 +32,8 @@ final class PhaseSwitch {
 
     PhaseSwitch(Composite parent, Consumer<Phase> listener) {
         control = new Composite(parent, SWT.NONE);
+        control.setVisible(false);
+        GridDataFactory.fillDefaults().exclude(true).applyTo(control);
         RowLayout layout = new RowLayout(SWT.HORIZONTAL);
         layout.marginTop = 0;
         layout.marginBottom = 0;
@@ -68,6 +72,13 @@ final class PhaseSwitch {
     void show(AskedPair pair) {
         LengthWords lengths = new LengthWords(ShownUnits.first());
         buttons.forEach((each, button) -> show(button, each, pair.answer().in(each), lengths));
+        offer(true);
+    }
+
+    /** Where there is no answer there is nothing to switch. */
+    private void offer(boolean offered) {
+        control.setVisible(offered);
+        ((GridData) control.getLayoutData()).exclude = !offered;
         control.getParent().layout(true, true);
     }
 
@@ -87,6 +98,6 @@ final class PhaseSwitch {
             button.setText(name(each));
             button.setEnabled(false);
         });
-        control.getParent().layout(true, true);
+        offer(false);
     }
 }

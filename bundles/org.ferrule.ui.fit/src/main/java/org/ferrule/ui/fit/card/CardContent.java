@@ -26,6 +26,7 @@ import org.ferrule.fit.passage.PhaseAnswer;
 import org.ferrule.ui.fit.answer.AskedPair;
 import org.ferrule.ui.fit.answer.ShownUnits;
 import org.ferrule.ui.fit.answer.VerdictImages;
+import org.ferrule.ui.look.Colours;
 import org.ferrule.ui.picture.PictureCanvas;
 
 /** Both devices, the verdicts with their clearances, the place that decides, the reason, and the section across there. */
@@ -48,7 +49,7 @@ final class CardContent {
         this.pair = pair;
         control = new Composite(parent, SWT.NONE);
         control.setBackgroundMode(SWT.INHERIT_FORCE);
-        control.setBackground(control.getDisplay().getSystemColor(SWT.COLOR_LIST_BACKGROUND));
+        control.setBackground(Colours.paper());
         GridLayoutFactory.fillDefaults().numColumns(2).margins(8, 6).spacing(8, 3).applyTo(control);
         images = new VerdictImages(control);
         Composite left = new Composite(control, SWT.NONE);
@@ -65,7 +66,7 @@ final class CardContent {
     }
 
     private Color foreground() {
-        return control.getDisplay().getSystemColor(SWT.COLOR_LIST_FOREGROUND);
+        return Colours.text();
     }
 
     private static void bold(Label label) {

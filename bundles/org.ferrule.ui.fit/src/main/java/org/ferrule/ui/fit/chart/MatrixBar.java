@@ -43,7 +43,8 @@ final class MatrixBar {
         control = new Composite(parent, SWT.NONE);
         control.setBackground(parent.getBackground());
         GridLayoutFactory.fillDefaults().numColumns(4).spacing(6, 0).applyTo(control);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(control);
+        // the bar folds itself to the width of the page, and so must not ask for one
+        GridDataFactory.fillDefaults().grab(true, false).hint(LEAST_FILTER, SWT.DEFAULT).applyTo(control);
         for (Side side : Side.values()) {
             filters.put(side, filter(side));
         }
@@ -107,6 +108,13 @@ final class MatrixBar {
             } else {
                 legend.moveAbove(tools.control());
             }
+            // not at once: who gives the bar its size just now would put what follows it over the second row
+            control.getDisplay().asyncExec(this::layParent);
+        }
+    }
+
+    private void layParent() {
+        if (!control.isDisposed()) {
             control.getParent().layout(true, true);
         }
     }

@@ -10,6 +10,7 @@ import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -58,6 +59,14 @@ final class EffectDialog extends TitleAreaDialog {
             again.setSelection(true);
         }
         return area;
+    }
+
+    /** Without a list there is nothing to fill a large window with. */
+    @Override
+    protected Point getInitialSize() {
+        Point usual = super.getInitialSize();
+        return effect.changes().isEmpty()
+                ? new Point(usual.x, getShell().computeSize(usual.x, SWT.DEFAULT, true).y) : usual;
     }
 
     private String summary() {

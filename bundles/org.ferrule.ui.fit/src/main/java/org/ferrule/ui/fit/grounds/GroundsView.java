@@ -8,12 +8,16 @@ package org.ferrule.ui.fit.grounds;
 import java.util.List;
 import java.util.Optional;
 
+import org.eclipse.jface.viewers.ISelection;
 import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.IPartListener2;
 import org.eclipse.ui.ISelectionListener;
 import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.IWorkbenchPart;
+import org.eclipse.ui.IWorkbenchPartReference;
 import org.eclipse.ui.part.ViewPart;
 import org.ferrule.ui.Services;
 import org.ferrule.ui.fit.answer.AnswerPanel;
@@ -30,10 +34,12 @@ public final class GroundsView extends ViewPart {
     private final UnitPreferences units = Services.get(UnitPreferences.class);
     private final Runnable unitFollower = this::unitsChanged;
     private final StackLayout stack = new StackLayout();
-    private final ISelectionListener follower = (part, selection) -> show(PairSelectionProvider.pairsIn(selection));
+    private final ISelectionListener follower = this::selected;
+    private final IPartListener2 closing = new Closing();
     private AnswerPanel panel;
     private ComparedPairs compared;
     private Display display;
+    private IWorkbenchPart source;
 
     @Override
     public void createPartControl(Composite parent) {
@@ -45,8 +51,18 @@ public final class GroundsView extends ViewPart {
         panel.clear(NOTHING);
         IWorkbenchPage page = getSite().getPage();
         page.addSelectionListener(follower);
+        page.addPartListener(closing);
         units.addListener(unitFollower);
+        source = page.getActiveEditor();
         show(selectedInEditor(page));
+    }
+
+    private void selected(IWorkbenchPart part, ISelection selection) {
+        List<AskedPair> pairs = PairSelectionProvider.pairsIn(selection);
+        if (!pairs.isEmpty()) {
+            source = part;
+            show(pairs);
+        }
     }
 
     /** A view that opens late shows what is selected already. */
@@ -107,7 +123,21 @@ public final class GroundsView extends ViewPart {
     @Override
     public void dispose() {
         getSite().getPage().removeSelectionListener(follower);
+        getSite().getPage().removePartListener(closing);
         units.removeListener(unitFollower);
         super.dispose();
+    }
+
+    /** Of a chart that is closed nothing is known any more. */
+    private final class Closing implements IPartListener2 {
+
+        @Override
+        public void partClosed(IWorkbenchPartReference closed) {
+            if (source != null && closed.getPart(false) == source) {
+                source = null;
+                panel.clear(NOTHING);
+                bringUp(panel.control());
+            }
+        }
     }
 }

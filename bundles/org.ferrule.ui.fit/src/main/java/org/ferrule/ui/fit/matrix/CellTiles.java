@@ -70,7 +70,7 @@ final class CellTiles {
 
     private static void veil(GC gc, Look look) {
         gc.setAlpha(FAINT_ALPHA);
-        gc.setBackground(gc.getDevice().getSystemColor(SWT.COLOR_LIST_BACKGROUND));
+        gc.setBackground(HeadColours.paper());
         gc.fillRectangle(0, 0, look.width(), look.height());
     }
 

@@ -5,12 +5,10 @@
 
 package org.ferrule.ui.fit.matrix;
 
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
-import org.eclipse.swt.graphics.RGB;
-import org.eclipse.swt.widgets.Display;
+import org.ferrule.ui.look.Colours;
 
-/** The colours around the cells, from the system's, so that they follow light and dark. */
+/** The colours around the cells. They follow the theme, so they are asked for at each painting. */
 final class HeadColours {
 
     private static final int DETAIL_SHARE = 65;
@@ -22,40 +20,24 @@ final class HeadColours {
     }
 
     static Color text() {
-        return system(SWT.COLOR_LIST_FOREGROUND);
+        return Colours.text();
     }
 
     /** For what only accompanies. */
     static Color detail() {
-        return mixed(SWT.COLOR_LIST_FOREGROUND, DETAIL_SHARE);
+        return Colours.tinted(Colours.text(), DETAIL_SHARE);
     }
 
     static Color paper() {
-        return system(SWT.COLOR_LIST_BACKGROUND);
+        return Colours.paper();
     }
 
     static Color grid() {
-        return mixed(SWT.COLOR_LIST_FOREGROUND, GRID_SHARE);
+        return Colours.tinted(Colours.text(), GRID_SHARE);
     }
 
     static Color ground(boolean selected) {
-        return selected ? mixed(SWT.COLOR_LIST_SELECTION, SELECTED_SHARE)
-                : mixed(SWT.COLOR_LIST_FOREGROUND, GROUND_SHARE);
-    }
-
-    private static Color system(int id) {
-        return Display.getCurrent().getSystemColor(id);
-    }
-
-    /** The paper with a share of another colour, in percent. */
-    private static Color mixed(int id, int share) {
-        RGB paper = paper().getRGB();
-        RGB other = system(id).getRGB();
-        return new Color(mix(paper.red, other.red, share), mix(paper.green, other.green, share),
-                mix(paper.blue, other.blue, share));
-    }
-
-    private static int mix(int paper, int other, int share) {
-        return (paper * (100 - share) + other * share) / 100;
+        return selected ? Colours.tinted(Colours.selection(), SELECTED_SHARE)
+                : Colours.tinted(Colours.text(), GROUND_SHARE);
     }
 }

@@ -19,6 +19,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.ferrule.engine.chart.SolvedChart;
 import org.ferrule.fit.matrix.CellChanges;
 import org.ferrule.ui.fit.answer.VerdictImages;
+import org.ferrule.ui.look.ThemeChange;
 
 /** The matrix as a table: heads that stay, cells that scroll, a selected pair that stays selected. */
 public final class MatrixTable {
@@ -48,11 +49,16 @@ public final class MatrixTable {
         selection = new CellSelection(content, layers);
         lines = new LineHandling(this);
         table.addConfiguration(new MatrixBindings(this));
-        table.setBackground(HeadColours.paper());
         table.configure();
-        zoom(zoom);
+        ThemeChange.follow(table, this::colour);
         table.addListener(SWT.Resize, event -> resized());
         table.addDisposeListener(event -> dispose());
+    }
+
+    /** The theme is another; what is painted in advance is painted anew. */
+    private void colour() {
+        table.setBackground(HeadColours.paper());
+        zoom(zoom);
     }
 
     private void dispose() {

@@ -14,8 +14,6 @@ import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
-import org.eclipse.jface.layout.GridDataFactory;
-import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.forms.IManagedForm;
 import org.ferrule.model.DocumentKind;
@@ -25,6 +23,7 @@ import org.ferrule.ui.edit.DocumentPage;
 import org.ferrule.ui.edit.field.FieldForm;
 import org.ferrule.ui.edit.section.ObjectColumn;
 import org.ferrule.ui.edit.section.ObjectsBlock;
+import org.ferrule.ui.edit.section.PageColumns;
 import org.ferrule.ui.edit.section.PartSection;
 import org.ferrule.ui.edit.section.TextListBlock;
 import org.ferrule.ui.fit.chart.FitChartEditor;
@@ -54,10 +53,9 @@ public final class SetUpPage extends DocumentPage {
     protected void fill(IManagedForm form) {
         managed = form;
         pickers = new ReferencePickers(devices, session().file(), getSite().getShell());
-        Composite body = form.getForm().getBody();
-        GridLayoutFactory.fillDefaults().numColumns(2).equalWidth(true).margins(12, 8).spacing(20, 10).applyTo(body);
-        Composite left = column(body);
-        Composite right = column(body);
+        PageColumns columns = new PageColumns(form);
+        Composite left = columns.add();
+        Composite right = columns.add();
         addChart(left);
         addAxis(left, "Rows: outer devices", Literals.FIT_CHART__OUTER);
         addAxis(left, "Columns: inner devices", Literals.FIT_CHART__INNER);
@@ -66,13 +64,6 @@ public final class SetUpPage extends DocumentPage {
         addWay(right);
         addPaper(left);
         sections.forEach(PartSection::refresh);
-    }
-
-    private Composite column(Composite body) {
-        Composite column = managed.getToolkit().createComposite(body);
-        GridLayoutFactory.fillDefaults().spacing(0, 10).applyTo(column);
-        GridDataFactory.fillDefaults().grab(true, true).hint(300, -1).applyTo(column);
-        return column;
     }
 
     private PartSection section(Composite column, String title, EReference part, Consumer<FieldForm> fields) {

@@ -22,18 +22,23 @@ import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
 import org.ferrule.escalation.plan.WireCheck;
 import org.ferrule.model.AttemptOutcome;
 import org.ferrule.model.LoggedAttempt;
 import org.ferrule.ui.escalation.form.CasePage;
+import org.ferrule.ui.escalation.ladder.LadderCanvas;
 import org.ferrule.ui.escalation.ladder.LadderPage;
 import org.ferrule.ui.escalation.sheet.SheetExport;
 import org.ferrule.ui.escalation.sheet.SheetPage;
+import org.ferrule.ui.tests.robot.Dialogs;
 import org.ferrule.ui.tests.robot.EditorFixture;
 import org.ferrule.ui.tests.robot.ScreenPicture;
 import org.ferrule.ui.tests.robot.Widgets;
@@ -193,5 +198,28 @@ class LadderTest {
         Composite group = (Composite) Stream.of(label.getParent().getChildren()).dropWhile(c -> c != label).skip(1)
                 .findFirst().orElseThrow();
         return Widgets.button(group, choice);
+    }
+
+    @Test
+    void theDrawingOfASetUpIsCopied() {
+        int setup = fixture.plan().rungs().stream().filter(rung -> rung.isSetup()).findFirst().orElseThrow().number();
+        LadderCanvas ladder = fixture.editor().ladder().ladder();
+        ladder.select(setup);
+        fixture.robot().settle();
+        assertTrue(ladder.picture().isPresent());
+        fixture.robot().click(ladder.canvas(), 4, 4);
+        fixture.robot().waitFor("the keyboard", ladder.canvas()::isFocusControl);
+        new Dialogs(fixture.robot()).menu(ladder.canvas(), 'v');
+        fixture.robot().waitFor("text in the clipboard", () -> copied().startsWith("<?xml"));
+        assertTrue(copied().contains(CaseSamples.CASE_FILE), "it says of which case it is");
+    }
+
+    private static String copied() {
+        Clipboard clipboard = new Clipboard(Display.getCurrent());
+        try {
+            return clipboard.getContents(TextTransfer.getInstance()) instanceof String text ? text : "";
+        } finally {
+            clipboard.dispose();
+        }
     }
 }

@@ -6,14 +6,21 @@
 package org.ferrule.ui.tests.escalation;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 
 import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.core.runtime.CoreException;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
@@ -65,6 +72,28 @@ class ReadyTest {
         assertEquals("last one", marks().get("Guide extension in place"));
         assertEquals("missing", marks().get("Laser"));
         assertEquals("not possible", marks().get("Rotational burr"), "nobody says that the plaque is calcified");
+    }
+
+    @Test
+    void theRowThatIsSelectedIsMarkedAsAWhole() {
+        table().setSelection(0);
+        table().forceFocus();
+        fixture.robot().settle();
+        fixture.robot().pause(300);
+        List<RGB> grounds = new ArrayList<>();
+        Image image = new Image(table().getDisplay(), table().getClientArea().width, table().getClientArea().height);
+        GC gc = new GC(table());
+        gc.copyArea(image, 0, 0);
+        gc.dispose();
+        ImageData pixels = image.getImageData();
+        image.dispose();
+        for (int i = 0; i < 3; i++) {
+            Rectangle cell = table().getItem(0).getBounds(i);
+            grounds.add(pixels.palette.getRGB(pixels.getPixel(cell.x + cell.width - 10, cell.y + cell.height / 2)));
+        }
+        assertEquals(1, grounds.stream().distinct().count(), grounds::toString);
+        assertNotEquals(grounds.get(0), pixels.palette.getRGB(pixels.getPixel(10, pixels.height - 10)),
+                "not the ground of the table");
     }
 
     @Test

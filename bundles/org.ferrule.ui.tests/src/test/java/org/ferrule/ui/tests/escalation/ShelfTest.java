@@ -7,11 +7,13 @@ package org.ferrule.ui.tests.escalation;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.CoreException;
+import org.eclipse.emf.edit.command.RemoveCommand;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Table;
@@ -91,6 +93,37 @@ class ShelfTest {
         scan("(01)" + GTIN + "(17)270228(10)A213");
         robot.waitFor("one more", () -> balloon().getLots().get(0).getQuantity() == 4);
         assertEquals(1, balloon().getLots().size());
+    }
+
+    @Test
+    void aBoxWithASerialNumberIsNotCountedTwice() {
+        scan("(01)" + GTIN + "(17)280630(21)S77");
+        robot.waitFor("a lot", () -> balloon().getLots().size() == 2);
+        scan("(01)" + GTIN + "(17)280630(21)S77");
+        robot.waitFor("a refusal", () -> message().contains("S77 is on the shelf already"));
+        assertEquals(2, balloon().getLots().size());
+        assertEquals(1, balloon().getLots().get(1).getQuantity());
+        scan("(01)" + GTIN + "(17)280630(21)S78");
+        robot.waitFor("another box", () -> balloon().getLots().size() == 3);
+    }
+
+    @Test
+    void anItemThatIsAddedAfterARemovalHasAnIdOfItsOwn() {
+        press("Add item");
+        String first = shelf().getItems().get(shelf().getItems().size() - 1).getId();
+        robot.key(SWT.ESC);
+        fixture.editor().session().execute(RemoveCommand.create(fixture.editor().session().domain(), balloon()));
+        robot.settle();
+        press("Add item");
+        String second = shelf().getItems().get(shelf().getItems().size() - 1).getId();
+        assertNotEquals(first, second);
+        robot.key(SWT.ESC);
+    }
+
+    private void press(String button) {
+        int before = shelf().getItems().size();
+        robot.clickUntil("an item", Widgets.button(fixture.body(), button),
+                () -> shelf().getItems().size() == before + 1);
     }
 
     @Test

@@ -6,6 +6,7 @@
 package org.ferrule.ui.tests.fit;
 
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.stream.Stream;
 
@@ -16,6 +17,9 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.swt.widgets.ToolItem;
@@ -108,6 +112,31 @@ class BesideTest {
                         && fixture.editor().answers().chart().orElseThrow().getConditions().getReach().toString()
                                 .startsWith("400")
                         && !fixture.editor().answers().stale());
+    }
+
+    @Test
+    void fieldsAndTablesGetTheWidthOfThePart() {
+        int width = side().getSize().x;
+        Text reach = Widgets.labelled(side(), "Reach beyond the outer device", Text.class);
+        Table inside = Widgets.all(side(), Table.class).findFirst().orElseThrow();
+        int columns = Stream.of(inside.getColumns()).mapToInt(TableColumn::getWidth).sum();
+        assertTrue(reach.getSize().x > width / 3, () -> reach.getSize() + " in " + width);
+        assertTrue(inside.getClientArea().width >= columns, () -> inside.getClientArea() + " for " + columns);
+    }
+
+    @Test
+    void theMatrixStandsBelowTheBarAlsoWhereThatHasTwoRows() {
+        Shell shell = page().getShell();
+        Rectangle before = shell.getBounds();
+        shell.setSize(1024, 700);
+        robot.settle();
+        int bottom = Widgets.all(page(), ToolBar.class).mapToInt(bar -> bar.toDisplay(0, bar.getSize().y).y).max()
+                .orElseThrow();
+        new ScreenPicture().take("matrix-narrow");
+        int top = fixture.table().control().toDisplay(0, 0).y;
+        shell.setBounds(before);
+        robot.settle();
+        assertTrue(top >= bottom, () -> "the matrix begins at " + top + ", the bar ends at " + bottom);
     }
 
     @Test

@@ -45,6 +45,7 @@ class EffectTest {
 
     private final List<String> reasons = new ArrayList<>();
     private final List<String> rows = new ArrayList<>();
+    private final List<Integer> heights = new ArrayList<>();
     private ChartFixture fixture;
     private Robot robot;
     private DocumentEditor editor;
@@ -108,6 +109,7 @@ class EffectTest {
 
     private void note(Shell shell) {
         dialogs++;
+        heights.add(shell.getSize().y);
         new ScreenPicture().take("edit-effect-" + dialogs);
         Widgets.first(shell, Table.class, table -> true).ifPresent(table -> Arrays.stream(table.getItems())
                 .forEach(item -> {
@@ -175,5 +177,6 @@ class EffectTest {
         robot.holding(SWT.CTRL, () -> robot.keys(SWT.ALT, 'e'));
         robot.waitFor("an empty list", () -> dialogs == 2 && dialog() == null);
         assertEquals(listed, rows.size());
+        assertTrue(heights.get(1) < heights.get(0) * 3 / 4, () -> "no list needs no room: " + heights);
     }
 }

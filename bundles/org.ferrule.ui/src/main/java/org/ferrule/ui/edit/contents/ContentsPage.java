@@ -38,7 +38,7 @@ import org.ferrule.ui.edit.DocumentPage;
 /** What a document holds, and the fields of what is chosen. */
 public final class ContentsPage extends DocumentPage {
 
-    private static final int LEAST_WIDTH = 760;
+    private static final int LEAST_WIDTH = 600;
     private static final int LEAST_HEIGHT = 200;
 
     private final ILabelProvider labels;
@@ -98,7 +98,7 @@ public final class ContentsPage extends DocumentPage {
     private static Button button(FormToolkit toolkit, Composite parent, String text, Runnable action) {
         Button button = toolkit.createButton(parent, text, SWT.PUSH);
         button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> action.run()));
-        GridDataFactory.swtDefaults().hint(72, SWT.DEFAULT).applyTo(button);
+        GridDataFactory.fillDefaults().grab(true, false).hint(60, SWT.DEFAULT).applyTo(button);
         return button;
     }
 
@@ -165,9 +165,15 @@ public final class ContentsPage extends DocumentPage {
     public boolean reveal(EObject object, EStructuralFeature feature) {
         boolean part = object.eContainmentFeature() != null && !object.eContainmentFeature().isMany();
         EObject wanted = part ? object.eContainer() : object;
+        if (feature instanceof EReference group && group.isMany() && !part) {
+            return select(new Group(object, group));
+        }
+        return select(wanted) && (feature == null || details.reveal(object, feature));
+    }
+
+    private boolean select(Object wanted) {
         tree.setSelection(new StructuredSelection(wanted), true);
-        return chosen().filter(shown -> shown == wanted).isPresent()
-                && (feature == null || details.reveal(object, feature));
+        return wanted.equals(tree.getStructuredSelection().getFirstElement());
     }
 
     @Override

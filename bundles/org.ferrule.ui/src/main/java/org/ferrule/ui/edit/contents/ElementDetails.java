@@ -19,12 +19,10 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
-import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.forms.IManagedForm;
 import org.eclipse.ui.forms.widgets.ExpandableComposite;
 import org.eclipse.ui.forms.widgets.FormToolkit;
@@ -39,15 +37,16 @@ import org.ferrule.ui.look.ModelLabels;
 final class ElementDetails {
 
     /** The fields of a class, and those of the parts that every object of it has. */
-    private record Page(Composite control, FieldForm form, Map<EReference, FieldForm> parts) {
+    private record Page(Composite control, FieldForm form, Map<EReference, RequiredPart> parts) {
 
         void show(EObject object) {
             form.show(object);
-            parts.forEach((part, fields) -> fields.show((EObject) object.eGet(part)));
+            parts.values().forEach(part -> part.show(object));
         }
 
         boolean reveal(EObject object, EStructuralFeature feature) {
-            return form.reveal(object, feature) || parts.values().stream().anyMatch(f -> f.reveal(object, feature));
+            return form.reveal(object, feature)
+                    || parts.values().stream().anyMatch(part -> part.reveal(object, feature));
         }
     }
 
@@ -110,12 +109,10 @@ final class ElementDetails {
         Composite control = toolkit.createComposite(stack);
         GridLayoutFactory.fillDefaults().margins(8, 8).spacing(0, 4).applyTo(control);
         FieldForm form = form(control, type);
-        Map<EReference, FieldForm> parts = new LinkedHashMap<>();
+        Map<EReference, RequiredPart> parts = new LinkedHashMap<>();
         for (EReference part : parts(type)) {
-            Label title = toolkit.createLabel(control, ModelLabels.feature(part));
-            title.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
-            title.setToolTipText(ModelLabels.description(part));
-            parts.put(part, form(control, part.getEReferenceType()));
+            Composite head = toolkit.createComposite(control);
+            parts.put(part, new RequiredPart(session, toolkit, head, part, form(control, part.getEReferenceType())));
         }
         return new Page(control, form, parts);
     }

@@ -25,6 +25,7 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.dialogs.ListSelectionDialog;
+import org.ferrule.model.ModelPackage;
 import org.ferrule.ui.look.ModelLabels;
 
 /**
@@ -65,11 +66,16 @@ public final class ChoicesField extends Field {
         ListSelectionDialog dialog = ListSelectionDialog.of(literals())
                 .contentProvider(ArrayContentProvider.getInstance())
                 .labelProvider(LabelProvider.createTextProvider(ChoicesField::word))
-                .title(ModelLabels.feature(feature())).message("None means all.").preselect(values.toArray())
+                .title(ModelLabels.feature(feature())).message(meansAll() ? "None means all." : ModelLabels.description(feature())).preselect(values.toArray())
                 .create(text.getShell());
         if (dialog.open() == Window.OK) {
             commit(new ArrayList<>(Arrays.asList(dialog.getResult())));
         }
+    }
+
+    /** A list of kinds that names none speaks of every kind; another list that is empty says nothing. */
+    private boolean meansAll() {
+        return feature().getEType() == ModelPackage.Literals.DEVICE_KIND;
     }
 
     private List<Enumerator> literals() {
@@ -90,7 +96,7 @@ public final class ChoicesField extends Field {
     void display(Object value, Object inherited) {
         values = value instanceof List<?> list ? List.copyOf(list) : List.of();
         text.setText(joined(values));
-        text.setMessage(inherited instanceof List<?> list ? joined(list) : enumeration ? "all" : "");
+        text.setMessage(inherited instanceof List<?> list ? joined(list) : meansAll() ? "all" : "");
     }
 
     private static String joined(List<?> words) {

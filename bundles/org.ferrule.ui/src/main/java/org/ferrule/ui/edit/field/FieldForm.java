@@ -175,6 +175,11 @@ public final class FieldForm {
                 .map(Field::focus).orElse(false);
     }
 
+    /** Puts the cursor into the first field. */
+    public boolean setFocus() {
+        return !fields.isEmpty() && fields.get(0).focus();
+    }
+
     DocumentSession session() {
         return session;
     }

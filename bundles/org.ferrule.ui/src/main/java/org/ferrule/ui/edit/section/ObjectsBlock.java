@@ -37,7 +37,7 @@ import org.ferrule.ui.edit.field.FieldForm;
 /** The objects that stand in a feature, in a table, with the fields of the one that is selected. */
 public final class ObjectsBlock implements PartBlock {
 
-    private static final int HEIGHT = 84;
+    private static final int ROWS = 4;
 
     private final DocumentSession session;
     private final IManagedForm managed;
@@ -88,8 +88,9 @@ public final class ObjectsBlock implements PartBlock {
     private Table table(Composite block) {
         Table made = managed.getToolkit().createTable(block,
                 SWT.SINGLE | SWT.FULL_SELECTION | SWT.BORDER | SWT.V_SCROLL);
-        GridDataFactory.fillDefaults().grab(true, true).hint(150, HEIGHT).applyTo(made);
         made.setHeaderVisible(true);
+        GridDataFactory.fillDefaults().grab(true, true)
+                .hint(150, made.getHeaderHeight() + ROWS * made.getItemHeight()).applyTo(made);
         for (ObjectColumn each : columns) {
             TableColumn column = new TableColumn(made, SWT.NONE);
             column.setText(each.heading());

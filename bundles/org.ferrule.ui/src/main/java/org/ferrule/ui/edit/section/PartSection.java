@@ -18,6 +18,7 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.widgets.Button;
@@ -35,6 +36,8 @@ import org.ferrule.ui.edit.field.FieldForm;
  */
 public final class PartSection {
 
+    private static final int PICK_ROW = 200;
+
     private final DocumentSession session;
     private final EReference part;
     private final FormToolkit toolkit;
@@ -42,6 +45,7 @@ public final class PartSection {
     private final FieldForm form;
     private final List<PartBlock> blocks = new ArrayList<>();
     private final List<Button> picks = new ArrayList<>();
+    private Composite pickRow;
     private Button stating;
 
     /**
@@ -94,10 +98,20 @@ public final class PartSection {
 
     /** Adds a button that lets the value of a feature be picked. */
     public void addPicking(String label, EAttribute feature, Supplier<List<String>> picking) {
-        Button button = toolkit.createButton(client, label, SWT.PUSH);
+        Button button = toolkit.createButton(pickRow(), label, SWT.PUSH);
         button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> Optional.ofNullable(object())
                 .ifPresent(object -> picking.get().forEach(picked -> session.set(object, feature, picked)))));
         picks.add(button);
+    }
+
+    /** Buttons that pick stand side by side, and below each other only where there is no room. */
+    private Composite pickRow() {
+        if (pickRow == null) {
+            pickRow = toolkit.createComposite(client);
+            RowLayoutFactory.fillDefaults().wrap(true).spacing(6).applyTo(pickRow);
+            GridDataFactory.fillDefaults().grab(true, false).hint(PICK_ROW, SWT.DEFAULT).applyTo(pickRow);
+        }
+        return pickRow;
     }
 
     /** Returns the object that is shown, or null. */

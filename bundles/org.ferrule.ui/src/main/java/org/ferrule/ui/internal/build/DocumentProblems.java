@@ -21,6 +21,7 @@ import org.ferrule.model.ElementPaths;
 import org.ferrule.model.FileReferences;
 import org.ferrule.model.check.Severity;
 import org.ferrule.ui.document.DocumentRecord;
+import org.ferrule.ui.look.ElementWords;
 import org.ferrule.ui.problem.FoundProblem;
 import org.ferrule.ui.problem.ProblemRequest;
 import org.ferrule.ui.problem.ProblemSource;
@@ -42,7 +43,8 @@ public class DocumentProblems implements ProblemSource {
     private static FoundProblem found(DocumentProblem problem, ElementPaths paths) {
         return new FoundProblem(problem.severity(), problem.code(), problem.text(), problem.suggestion(),
                 problem.region(), problem.subject().map(paths::of).orElse(""),
-                problem.feature().map(EStructuralFeature::getName).orElse(""));
+                problem.feature().map(EStructuralFeature::getName).orElse(""),
+                problem.subject().map(ElementWords::of).orElse(""));
     }
 
     private static List<FoundProblem> missingFiles(ProblemRequest request) throws CoreException {
@@ -61,6 +63,6 @@ public class DocumentProblems implements ProblemSource {
                 .filter(entry -> reference.endsWith(entry.getValue())).map(Map.Entry::getKey).findFirst();
         TextRegion region = feature.flatMap(f -> record.region("", f)).orElse(BEGINNING);
         return new FoundProblem(Severity.ERROR, "MISSING_FILE", "There is no file " + reference, "", region, "",
-                feature.map(EAttribute::getName).orElse(""));
+                feature.map(EAttribute::getName).orElse(""), "");
     }
 }

@@ -70,7 +70,8 @@ public final class MarkerWriter {
     }
 
     private static String location(FoundProblem problem) {
-        return "line " + problem.region().line() + ", column " + problem.region().column();
+        String line = "line " + problem.region().line() + ", column " + problem.region().column();
+        return problem.place().isEmpty() ? line : problem.place() + ", " + line;
     }
 
     private static int severity(Severity severity) {

@@ -61,7 +61,7 @@ public final class ProblemFinder {
         } catch (CoreException | RuntimeException | LinkageError e) {
             ILog.of(ProblemFinder.class).error(source.getClass().getName() + " has failed", e);
             return List.of(new FoundProblem(Severity.ERROR, "NOT_CHECKED", "Not checked: " + e.getMessage(), "",
-                    BEGINNING, "", ""));
+                    BEGINNING, "", "", ""));
         }
     }
 

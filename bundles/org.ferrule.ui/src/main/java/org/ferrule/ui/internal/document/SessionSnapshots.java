@@ -76,7 +76,7 @@ public final class SessionSnapshots {
             if (stopped) {
                 return;
             }
-            if (session.dirty() && session.editable()) {
+            if (session.dirty() && session.writable()) {
                 long start = System.nanoTime();
                 byte[] content = session.snapshot();
                 pause = (int) Math.max(PAUSE_MS, PAUSE_PER_WORK * (System.nanoTime() - start) / 1_000_000);
