@@ -20,6 +20,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 import org.ferrule.fit.device.DeviceKind;
+import org.ferrule.fit.device.Lumen;
 import org.ferrule.fit.device.Parts;
 import org.ferrule.fit.device.Parts.MarkerPart;
 import org.ferrule.fit.sample.SampleDevice;
@@ -108,6 +109,37 @@ class ProfileComparisonTest {
                 .on(devices(marked, SMALL).compare().devices().get(0).read()));
         assertEquals(Optional.of(length("5 mm")), Landmark.parse("marker")
                 .on(devices(marked, SMALL).compare().devices().get(0).read()));
+    }
+
+    @Test
+    void marksAtAStationAreThoseThatLieThere() {
+        SampleDevice marked = rod("marked", DeviceKind.MICROCATHETER, "135 cm", "0.9 mm")
+                .section("ring", "30 mm", "34 mm", "0.8 mm").rigid();
+        ProfileComparison comparison = devices(marked, SMALL).compare();
+        for (String inside : List.of("30 mm", "32 mm", "34 mm")) {
+            assertEquals(1, comparison.valuesAt(length(inside)).get(0).marks().size(), inside);
+        }
+        for (String outside : List.of("29 mm", "35 mm")) {
+            assertEquals(List.of(), comparison.valuesAt(length(outside)).get(0).marks(), outside);
+        }
+    }
+
+    @Test
+    void anExitPortIsALandmarkOnlyWhereItsPlaceIsStated() {
+        SampleDevice hub = rod("hub", DeviceKind.MICROCATHETER, "135 cm", "0.9 mm").overTheWire("135 cm", "0.4 mm");
+        assertEquals(Optional.empty(), devices(hub, SMALL).from("exit port").compare().devices().get(0).landmark());
+        assertEquals(Optional.of(length("25 cm")),
+                devices(hub, SMALL).from("exit port").compare().devices().get(1).landmark());
+        SampleDevice two = balloon("two", "0.9 mm", "0.6 mm").lumen("second", Lumen.Use.WIRE, Lumen.Opening.SIDE_PORT,
+                "0 mm", "12 cm").bore("0 mm", "12 cm", "0.4 mm");
+        assertEquals(Optional.of(length("12 cm")),
+                devices(two, SMALL).from("exit port").compare().devices().get(0).landmark(), "the most distal one");
+        SampleDevice tube = device("tube", DeviceKind.GUIDE_EXTENSION).length("150 cm")
+                .section("tube", "0 mm", "25 cm", "1.7 mm").section("rod", "25 cm", "150 cm", "0.5 mm")
+                .lumen("tube", Lumen.Use.WORKING, Lumen.Opening.COLLAR, "0 mm", "25 cm")
+                .bore("0 mm", "25 cm", "1.4 mm");
+        assertEquals(Optional.of(length("25 cm")),
+                devices(tube, SMALL).from("exit port").compare().devices().get(0).landmark(), "a collar");
     }
 
     @Test

@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -99,6 +100,17 @@ class GrowthTest {
     }
 
     @Test
+    void theUnitIsThatOfMostRows() {
+        Device bar = balloon("bar", "10 bar", "15 bar", "9 bar", "2.9 mm", "10 bar", "3 mm", "12 bar", "3.1 mm");
+        assertEquals(PressureUnit.BAR, GrowthComparison.of(List.of(bar, HARD)).unit());
+        assertEquals(PressureUnit.ATMOSPHERE, GrowthComparison.of(List.of(bar, SOFT, HARD)).unit());
+        assertEquals(PressureUnit.ATMOSPHERE,
+                GrowthComparison.of(List.of(balloon("bare", "8 bar", "14 bar"))).unit(), "without any row");
+        assertEquals(List.of(), GrowthComparison.of(List.of(balloon("bare", "8 bar", "14 bar"))).pressures(),
+                "pressures of what has no curve are not asked");
+    }
+
+    @Test
     void printedRowsAndMarksCanBeFoundInThePlot() {
         GrowthComparison growth = GrowthComparison.of(List.of(SOFT, HARD));
         GrowthPlot plot = new GrowthPlot(growth, WORDS, 200, 130);
@@ -122,6 +134,8 @@ class GrowthTest {
     @Test
     void oneToEightBalloons() {
         assertThrows(IllegalArgumentException.class, () -> GrowthComparison.of(List.of()));
+        assertEquals(8, GrowthComparison.of(Collections.nCopies(8, SOFT)).balloons().size());
+        assertThrows(IllegalArgumentException.class, () -> GrowthComparison.of(Collections.nCopies(9, SOFT)));
     }
 
     private static Length length(String text) {

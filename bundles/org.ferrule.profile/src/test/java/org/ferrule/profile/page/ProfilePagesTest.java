@@ -13,6 +13,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -56,6 +57,10 @@ class ProfilePagesTest {
                 "C in L1: stops at its balloon",
                 "Where outer diameters cross", "Sources", "No source is stated.")) {
             assertTrue(rest.contains(part), part + " is missing in " + rest);
+        }
+        for (String part : List.of("L1 guide: narrowest inner diameter 1.15 mm", "claims of makers and bench results",
+                "No two outer diameters cross.")) {
+            assertEquals(1, rest.split(Pattern.quote(part), -1).length - 1, () -> part + " once in " + rest);
         }
     }
 

@@ -5,6 +5,7 @@
 package org.ferrule.profile.plot;
 
 import static org.ferrule.fit.sample.SampleDevice.balloon;
+import static org.ferrule.fit.sample.SampleDevice.device;
 import static org.ferrule.fit.sample.SampleDevice.guide;
 import static org.ferrule.fit.sample.SampleDevice.rod;
 import static org.ferrule.profile.Compared.devices;
@@ -27,6 +28,7 @@ import org.ferrule.picture.Point;
 import org.ferrule.profile.Drawn;
 import org.ferrule.profile.ProfileComparison;
 import org.ferrule.profile.words.ProfileWords;
+import org.ferrule.quantity.Length;
 import org.ferrule.quantity.LengthUnit;
 import org.junit.jupiter.api.Test;
 
@@ -111,6 +113,56 @@ class ProfilePlotTest {
         assertEquals(view.moved(length("1 cm")).from(), view.from().plus(length("1 cm")));
         assertThrows(IllegalArgumentException.class,
                 () -> new View(view.from(), view.from(), Optional.empty(), true, true));
+    }
+
+    /** The last event that tells devices apart is 5 mm from the right end, and there is some room at both ends. */
+    @Test
+    void theDistalViewGoesUpToTheLastEvent() {
+        SampleDevice even = rod("even", DeviceKind.MICROCATHETER, "135 cm", "0.9 mm");
+        SampleDevice other = rod("other", DeviceKind.MICROCATHETER, "135 cm", "0.8 mm");
+        SampleDevice bulge = device("bulge", DeviceKind.MICROCATHETER).length("135 cm")
+                .section("tip", "0 mm", "2 cm", "0.7 mm").section("bulge", "2 cm", "3 cm", "0.95 mm")
+                .section("shaft", "3 cm", "135 cm", "0.85 mm");
+        assertEquals(length("25 mm"), seen(devices(rod("thick", DeviceKind.MICROCATHETER, "135 cm", "1 mm"), bulge)
+                .compare()), "the largest part");
+        assertEquals(length("35 mm"), seen(devices(even, bulge).compare()), "the last crossing");
+        SampleDevice ring = rod("ring", DeviceKind.MICROCATHETER, "135 cm", "0.8 mm").section("ring", "20 cm", "21 cm",
+                "0.7 mm").rigid();
+        assertEquals(length("215 mm"), seen(devices(ring, even).compare()), "the end of a rigid part");
+        SampleDevice wide = device("wide", DeviceKind.MICROCATHETER).length("135 cm")
+                .section("tip", "0 mm", "10 cm", "0.95 mm").section("shaft", "10 cm", "135 cm", "0.93 mm ±0.1");
+        assertEquals(length("105 mm"), seen(devices(wide, other).in(guide("guide", "1.0 mm")).compare()),
+                "the first contact in the worst case");
+        SampleDevice stopped = device("stopped", DeviceKind.MICROCATHETER).length("135 cm")
+                .section("tip", "0 mm", "10 cm", "1.3 mm").section("shaft", "10 cm", "135 cm", "1.25 mm");
+        assertEquals(length("5 mm"), seen(devices(stopped, other).in(guide("guide", "1.28 mm")).compare()),
+                "where it stops");
+    }
+
+    /** The stations in sight without the room of four hundredths at both ends. */
+    private static Length seen(ProfileComparison comparison) {
+        return View.distal(comparison).length().times(100).dividedBy(108);
+    }
+
+    @Test
+    void everythingIsInSightWhereTheLastEventIsFarProximal() {
+        SampleDevice late = rod("late", DeviceKind.MICROCATHETER, "100 cm", "0.8 mm").section("ring", "60 cm", "61 cm",
+                "0.7 mm").rigid();
+        ProfileComparison comparison = devices(late, rod("even", DeviceKind.MICROCATHETER, "100 cm", "0.9 mm"))
+                .compare();
+        assertEquals(View.whole(comparison), View.distal(comparison));
+        assertEquals(length("1 m"), seen(comparison));
+    }
+
+    @Test
+    void aViewShowsAHundredthOfAMillimetreAtLeast() {
+        ProfileComparison comparison = devices(SMALL, LARGE).compare();
+        View least = View.whole(comparison).along(length("0 mm"), View.LEAST);
+        assertEquals(View.LEAST, least.length());
+        assertEquals(least, least.zoomed(length("0 mm"), 50), "no closer than that");
+        assertEquals(View.LEAST, new View.Diameters(length("1 mm"), length("1.01 mm")).high()
+                .minus(length("1 mm")));
+        assertThrows(IllegalArgumentException.class, () -> new View.Diameters(length("1 mm"), length("1.009 mm")));
     }
 
     @Test

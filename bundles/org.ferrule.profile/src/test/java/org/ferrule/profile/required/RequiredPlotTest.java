@@ -118,6 +118,34 @@ class RequiredPlotTest {
     }
 
     @Test
+    void wordsSayWhichWayAndWhetherAShaftOrALumenIsAsked() {
+        RequiredWords in = new RequiredWords(LANES, WORDS);
+        assertEquals("How thick may shaft of micro be? (going in)", in.title());
+        assertEquals("diameter as printed, mm", in.axis());
+        RequiredWords out = new RequiredWords(new RequiredLanes(REQUIRED, Phase.OUT), WORDS);
+        assertEquals("How thick may shaft of micro be? (coming out)", out.title());
+        assertTrue(out.note().startsWith("Coming out") && !in.note().startsWith("Coming out"));
+        FitQuestion question = QUESTIONS.get(0);
+        RequiredWords bore = new RequiredWords(new RequiredLanes(SizeSearch.of(
+                MovableSection.of(new Place.Bore(question.outer().device(), question.lumen(), 0)), List.of(question),
+                SOLVER), Phase.IN), WORDS);
+        assertEquals("How wide must bore 1 of narrow be? (going in)", bore.title());
+        assertEquals("all fit from 0.9250 mm", bore.limit(length("0.925 mm")));
+        assertEquals("all fit up to 0.9250 mm", in.limit(length("0.925 mm")));
+        assertEquals("micro: blocked, from 0.9000 mm on tight, tight, from 0.9250 mm on fits",
+                bore.lane(new RequiredLanes(SizeSearch.of(MovableSection.of(new Place.Bore(question.outer().device(),
+                        question.lumen(), 0)), List.of(question), SOLVER), Phase.IN).lanes().get(0)));
+    }
+
+    @Test
+    void lanesAreThoseOfTheirPhase() {
+        assertEquals(3, LANES.lanes().size());
+        assertEquals(3, new RequiredLanes(REQUIRED, Phase.OUT).lanes().size());
+        assertTrue(LANES.lanes().stream().allMatch(lane -> lane.sizes().phase() == Phase.IN));
+        assertEquals(Optional.empty(), LANES.limit(Verdict.FITS), "one is unknown at every diameter");
+    }
+
+    @Test
     void sensitivityIsDrawnAsSortedBars() {
         Place place = new Place.Shaft(QUESTIONS.get(0).inner().device(), 0);
         Place other = new Place.Bore(QUESTIONS.get(0).outer().device(), QUESTIONS.get(0).lumen(), 0);
