@@ -35,7 +35,8 @@ class FitConditionsTest {
     void statesEveryConditionThatIsAsked() throws IOException {
         JsonNode conditions = json("--inside", "pel-micro-135, ahead=3 cm ,wire=hes-workhorse-190", "--inside",
                 "dun-sc-100-10,ahead=-20 mm,used", "--through", "pel-extension-7fr,protrusion=10 cm", "--bend",
-                "20 mm", "--bend", "1.5 cm,60.5,vessel", "--bend", "15 mm,vessel=3 mm", "--after-inflation").get("conditions");
+                "20 mm", "--bend", "1.5 cm,60.5,vessel", "--bend", "15 mm,vessel=3 mm", "--after-inflation")
+                .get("conditions");
         assertEquals("""
                 {"inside":[{"device":"pel-micro-135","wireMm":0.3556,"tipAheadMm":30,"used":false},\
                 {"device":"dun-sc-100-10","wireMm":0.3556,"tipAheadMm":-20,"used":true}],\

@@ -115,7 +115,8 @@ final class NestedPainter {
 
     /** A valve at the hub, which lies beyond the left edge. */
     void valve(PictureBuilder g, double thickestMm) {
-        Box box = new Box(room.xMm() - 2.2, y(-thickestMm / 2) - 0.8, 1.6, y(thickestMm / 2) - y(-thickestMm / 2) + 1.6);
+        Box box = new Box(room.xMm() - 2.2, y(-thickestMm / 2) - 0.8, 1.6,
+                y(thickestMm / 2) - y(-thickestMm / 2) + 1.6);
         g.pen(DrawingInks.SHAFT_LINE, THIN_MM).fill(DrawingInks.WALL).roundRect(box, 0.4);
     }
 

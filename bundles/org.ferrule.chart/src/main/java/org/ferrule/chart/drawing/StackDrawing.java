@@ -74,7 +74,8 @@ public final class StackDrawing {
         g.lettering(zones.smallStyle()).lines(zones.left(), zones.captionBaseline(), Zones.leading(zones.smallStyle()),
                 TextLayout.standard().wrap(caption, zones.smallStyle(), zones.right() - zones.left(),
                         zones.captionRows()));
-        return g.picture(widthMm, heightMm, title).described(Printable.line(String.join("; ", described(answer, phase))));
+        return g.picture(widthMm, heightMm, title)
+                .described(Printable.line(String.join("; ", described(answer, phase))));
     }
 
     private static Box room(Zones zones) {

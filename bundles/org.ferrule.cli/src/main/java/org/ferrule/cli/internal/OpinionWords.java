@@ -31,7 +31,8 @@ public final class OpinionWords {
         SecondOpinion opinion = line.opinion();
         BinomialInterval share = opinion.share(CONFIDENCE);
         return head + opinion.verdict().word() + "; " + opinion.overlapping() + " of " + opinion.samples()
-                + " parts overlap" + undecided(opinion) + " (" + percent(share.low()) + " to " + percent(share.high()) + ", 95 % confidence)"
+                + " parts overlap" + undecided(opinion) + " (" + percent(share.low()) + " to " + percent(share.high())
+                + ", 95 % confidence)"
                 + (opinion.agrees() ? "; agrees with the lanes" : "; CONTRADICTS THE LANES");
     }
 
@@ -74,7 +75,8 @@ public final class OpinionWords {
         BinomialInterval share = opinion.share(CONFIDENCE);
         node.put("verdict", opinion.verdict().word()).put("seed", opinion.seed()).put("samples", opinion.samples())
                 .put("overlapping", opinion.overlapping()).put("undecided", opinion.undecided())
-                .put("shareLow", share.low()).put("shareHigh", share.high()).put("leastGapMm", opinion.leastMm()).put("agrees", opinion.agrees());
+                .put("shareLow", share.low()).put("shareHigh", share.high()).put("leastGapMm", opinion.leastMm())
+                .put("agrees", opinion.agrees());
         ArrayNode contradictions = node.putArray("contradictions");
         opinion.contradictions().forEach(c -> contradictions.add(json(c)));
         return node;

@@ -38,7 +38,8 @@ class ChartConditionWordsTest {
                 "through the guide extension \u201cg0\u201d, its tip 80 mm beyond the outer tip",
                 "round bends of the lumen with a radius of 20 mm, 15 mm (90\u00b0)",
                 "round bends of the vessel with a radius of 12.7 mm where it is 3.5 mm wide",
-                "going in again after use, with the profile that use leaves"), words("""
+                "going in again after use, with the profile that use leaves"),
+                words("""
                         {"reach": "12 cm", "inside": [{"device": "b0"},
                           {"device": "b1", "tipAhead": "-3 cm", "used": true}],
                          "through": {"extension": "g0", "protrusion": "8 cm"},

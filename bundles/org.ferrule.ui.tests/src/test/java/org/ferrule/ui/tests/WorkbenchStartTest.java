@@ -39,7 +39,7 @@ class WorkbenchStartTest {
 
     @ParameterizedTest
     @ValueSource(strings = { ProjectExplorer.VIEW_ID, IPageLayout.ID_PROBLEM_VIEW, IPageLayout.ID_PROP_SHEET,
-            FitIds.STACK_VIEW })
+        FitIds.STACK_VIEW })
     void holdsTheView(String viewId) {
         assertNotNull(page().findViewReference(viewId), viewId);
     }

@@ -40,7 +40,7 @@ record Piece(long from, long to, ToDoubleFunction<double[]> start, ToDoubleFunct
     private Piece between(long nearer, long farther) {
         return nearer == from && farther == to ? this
                 : isStraight() ? new Piece(nearer, farther, start, end)
-                : new Piece(nearer, farther, drawn -> at(nearer, drawn), drawn -> at(farther, drawn));
+                        : new Piece(nearer, farther, drawn -> at(nearer, drawn), drawn -> at(farther, drawn));
     }
 
     Piece movedBy(long by) {

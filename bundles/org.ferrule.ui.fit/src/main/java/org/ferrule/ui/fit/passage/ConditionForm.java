@@ -72,7 +72,8 @@ final class ConditionForm {
         bend = bend();
         radius = text("Radius", "such as 20 mm", "Radius of the bend, to the centre line");
         degrees = text("Degrees", "longer than what passes", "How far the bend turns");
-        width = text("Vessel", "such as 3 mm", "Diameter of a vessel that is bent: from it is told how it must straighten");
+        width = text("Vessel", "such as 3 mm",
+                "Diameter of a vessel that is bent: from it is told how it must straighten");
         afterInflation = flag("Goes in after use",
                 "The device to pass has its outline after use, like a balloon that was inflated before");
         showHeading();

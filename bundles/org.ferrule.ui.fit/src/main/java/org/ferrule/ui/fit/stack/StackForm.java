@@ -69,10 +69,12 @@ final class StackForm implements StackTable.Acts {
         ahead.addModifyListener(event -> change(e -> e.ahead(ahead.getText().strip())));
         wire = new DeviceField(fields, "Over wire", device -> device.kind() == DeviceKind.GUIDEWIRE, this::overWire);
         wire.control().setMessage("the largest that it takes");
-        used = check(fields, "Used before", "The selected device has its outline after use, such as a re-wrapped balloon");
+        used = check(fields, "Used before",
+                "The selected device has its outline after use, such as a re-wrapped balloon");
         used.addSelectionListener(
                 SelectionListener.widgetSelectedAdapter(event -> change(e -> e.used(used.getSelection()))));
-        beside = check(fields, "Beside the next one", "It lies in the same lumen as the device below it, and holds nothing");
+        beside = check(fields, "Beside the next one",
+                "It lies in the same lumen as the device below it, and holds nothing");
         beside.addSelectionListener(
                 SelectionListener.widgetSelectedAdapter(event -> change(e -> e.beside(beside.getSelection()))));
         vessel = text(fields, "Vessel", "not known, or such as 2.4 mm",
