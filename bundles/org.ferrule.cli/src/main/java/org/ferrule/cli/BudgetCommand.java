@@ -65,8 +65,8 @@ final class BudgetCommand implements Callable<Integer> {
         } else {
             out.println(verdict.word());
             budget.ifPresentOrElse(b -> BudgetWords.lines(b).forEach(out::println),
-                    () -> out.println("no tolerance decides: only a pair that is tight by the geometry of its passage "
-                            + "has a budget, and beside others only round outlines"));
+                    () -> out.println("no tolerance decides: only a pair that is tight by geometry has a budget, and "
+                            + "beside others only round outlines"));
         }
         return verdict == Verdict.FITS ? Main.FITS : Main.OTHER;
     }

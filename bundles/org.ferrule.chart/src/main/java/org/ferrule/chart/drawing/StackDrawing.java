@@ -44,8 +44,9 @@ public final class StackDrawing {
     private static final double MOST_LABELS_MM = 70;
     private static final double GLYPH_MM = 2.6;
     private static final double HUB_MM = 3;
-    /** With less room for a name its clearance is left out. */
-    private static final double LEAST_NAME_MM = 24;
+    /** With less room for labels clearances are left out. */
+    private static final double LEAST_LABEL_MM = 46;
+    private static final double TALLEST = 0.9;
 
     private final ReasonWords words;
 
@@ -69,7 +70,8 @@ public final class StackDrawing {
         painter.edge(g);
         bodies.forEach(body -> g.group(Frame.named("level:" + body.level()), inner -> painter.draw(inner, body)));
         labels(g, zones, room, answer, phase, bodies, painter, thickest);
-        String caption = words.phrases().fill("stack.drawing.caption",
+        String caption = words.phrases().fill(
+                showsClearances(zones, room) ? "stack.drawing.caption" : "stack.drawing.caption.brief",
                 String.format(Locale.ROOT, "%.0f", painter.exaggeration()));
         g.lettering(zones.smallStyle()).lines(zones.left(), zones.captionBaseline(), Zones.leading(zones.smallStyle()),
                 TextLayout.standard().wrap(caption, zones.smallStyle(), zones.right() - zones.left(),
@@ -82,8 +84,8 @@ public final class StackDrawing {
         double top = zones.titleBaseline() + 3;
         double bottom = zones.captionBaseline() - Zones.leading(zones.smallStyle()) - 2;
         double labels = Math.min(MOST_LABELS_MM, (zones.right() - zones.left()) * LABELS);
-        return new Box(zones.left() + HUB_MM, top, Math.max(10, zones.right() - zones.left() - labels - HUB_MM),
-                Math.max(4, bottom - top));
+        double width = Math.max(10, zones.right() - zones.left() - labels - HUB_MM);
+        return new Box(zones.left() + HUB_MM, top, width, Math.max(4, Math.min(TALLEST * width, bottom - top)));
     }
 
     /** All tips and collars are shown, with some of what lies proximal to them. */
@@ -182,13 +184,17 @@ public final class StackDrawing {
                         .orElse("");
         TextStyle figures = style.in(Ink.MUTED);
         double right = zones.right() - TextMeasure.standard().widthMm(clearance, figures);
-        boolean isRoom = right - left > LEAST_NAME_MM;
+        boolean isRoom = showsClearances(zones, room);
         if (isRoom) {
             g.lettering(figures).text(right, base, clearance);
         }
         String name = label.device().name().isEmpty() ? label.device().id() : label.device().name();
         g.lettering(style).text(left, base,
                 TextLayout.standard().shorten(name, style, (isRoom ? right : zones.right()) - left - 1));
+    }
+
+    private static boolean showsClearances(Zones zones, Box room) {
+        return zones.right() - room.rightMm() > LEAST_LABEL_MM;
     }
 
     private List<String> described(StackAnswer answer, Phase phase) {

@@ -7,6 +7,9 @@ package org.ferrule.ui.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
 
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.Platform;
@@ -38,10 +41,15 @@ class WorkbenchStartTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = { ProjectExplorer.VIEW_ID, IPageLayout.ID_PROBLEM_VIEW, IPageLayout.ID_PROP_SHEET,
-        FitIds.STACK_VIEW })
+    @ValueSource(strings = { ProjectExplorer.VIEW_ID, IPageLayout.ID_PROBLEM_VIEW, IPageLayout.ID_PROP_SHEET })
     void holdsTheView(String viewId) {
         assertNotNull(page().findViewReference(viewId), viewId);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = { FitIds.GROUNDS_VIEW, FitIds.PASSAGE_VIEW, FitIds.STACK_VIEW, FitIds.SUMS_VIEW })
+    void offersTheView(String viewId) {
+        assertTrue(List.of(page().getShowViewShortcuts()).contains(viewId), viewId);
     }
 
     @Test

@@ -24,12 +24,13 @@ import org.ferrule.fit.passage.PhaseAnswer;
 import org.ferrule.fit.rules.FigureClass;
 import org.ferrule.fit.verdict.Authority;
 import org.ferrule.fit.verdict.Verdict;
+import org.ferrule.geometry.EnclosingCircle;
 import org.ferrule.quantity.Dimension;
 import org.ferrule.quantity.Length;
 
 /**
  * Works out tolerance budgets for the way in: of a device that passes alone, and of one beside others or through an
- * extension, where all that lies there is round.
+ * extension, where all that lies there is round; and of a rigid part in a bend.
  */
 public final class BudgetSearch {
     private final FitQuestion question;
@@ -51,7 +52,7 @@ public final class BudgetSearch {
     public static Optional<ToleranceBudget> of(FitQuestion question, FitSolver solver) {
         PhaseAnswer answer = solver.answer(question).in(Phase.IN);
         boolean tight = answer.verdict() == Verdict.TIGHT && answer.authority() == Authority.GEOMETRY
-                && answer.geometry() == Verdict.TIGHT && answer.clearance().isPresent();
+                && answer.clearance().isPresent() && answer.limiting().isPresent();
         return tight && !question.conditions().afterInflation()
                 ? new BudgetSearch(question, answer).budget(solver)
                 : Optional.empty();
@@ -60,8 +61,8 @@ public final class BudgetSearch {
     private Optional<ToleranceBudget> budget(FitSolver solver) {
         Length missing = question.requiredClearance().minus(answer.clearance().orElseThrow().worst());
         Optional<SharedSection> beside = beside();
-        if (missing.compareTo(Length.ZERO) <= 0) {
-            return Optional.empty();
+        if (answer.geometry() != Verdict.TIGHT || missing.compareTo(Length.ZERO) <= 0) {
+            return BendBudget.of(question, answer, solver);
         }
         return beside.isPresent() ? beside(beside.get(), solver) : alone(missing, solver);
     }
@@ -88,8 +89,9 @@ public final class BudgetSearch {
         if (givers.isEmpty()) {
             return Optional.empty();
         }
-        SharedBudget shared = new SharedBudget(section, givers, answer.clearance().orElseThrow().worst(),
-                question.requiredClearance());
+        SharedBudget shared = new SharedBudget(section.members().stream().map(SharedSection.Member::figure).toList(),
+                discs -> EnclosingCircle.discs(discs).upperDiameter(), givers,
+                answer.clearance().orElseThrow().worst(), question.requiredClearance());
         return Optional.of(budget(shared.contributors(), shared.missingWithoutSpread(), solver));
     }
 

@@ -6,21 +6,21 @@ package org.ferrule.fit.engineering.size;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.LongPredicate;
 
-import org.ferrule.fit.evidence.SharedSection;
 import org.ferrule.fit.figure.Figure;
-import org.ferrule.geometry.EnclosingCircle;
 import org.ferrule.quantity.Length;
 
 /**
- * Works out who must give how much where discs lie side by side: what three and more need together does not run
- * linearly, so each cut is found by halving on the circle round them all.
+ * Works out who must give how much where the room that is needed does not run linearly with the diameters: of three
+ * discs and more side by side, and of a rigid part in a bend. Each cut is found by halving.
  */
 final class SharedBudget {
     private static final long WHOLE = 1_000_000;
 
     private final List<Figure> discs;
+    private final Function<List<Length>, Length> lumenNeeded;
     private final List<Giver> givers;
     private final Length worst;
     private final Length required;
@@ -29,11 +29,15 @@ final class SharedBudget {
     /**
      * A budget.
      *
+     * @param discs what the lumen has to take
+     * @param lumenNeeded by discs of these diameters; larger the larger they are
      * @param worst clearance that the solver tells
      * @param required clearance
      */
-    SharedBudget(SharedSection section, List<Giver> givers, Length worst, Length required) {
-        this.discs = section.members().stream().map(SharedSection.Member::figure).toList();
+    SharedBudget(List<Figure> discs, Function<List<Length>, Length> lumenNeeded, List<Giver> givers, Length worst,
+            Length required) {
+        this.discs = List.copyOf(discs);
+        this.lumenNeeded = lumenNeeded;
         this.givers = givers;
         this.worst = worst;
         this.required = required;
@@ -113,6 +117,6 @@ final class SharedBudget {
                 high.set(member, high.get(member).minus(cut).max(discs.get(member).centre()));
             }
         }
-        return EnclosingCircle.discs(high).upperDiameter();
+        return lumenNeeded.apply(high);
     }
 }

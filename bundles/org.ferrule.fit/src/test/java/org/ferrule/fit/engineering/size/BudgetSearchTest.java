@@ -165,4 +165,20 @@ class BudgetSearchTest {
                 besideRod.contributors().stream().map(c -> c.place().device().id()).toList());
         assertEquals(Optional.of(Verdict.FITS), besideRod.afterSharing());
     }
+
+    /** 1.2 mm over 9.7598 mm just needs 1.778 mm at a radius of 20 mm (closed form; computed). */
+    @Test
+    void aRigidPartThatIsTightInABendHasABudget() {
+        SampleDevice burr = device("burr", DeviceKind.ROTATIONAL_BURR).length("135 cm")
+                .section("burr", "0 mm", "9.7 mm", "1.2 mm ±0.02").rigid()
+                .section("shaft", "9.7 mm", "135 cm", "0.8 mm");
+        ToleranceBudget budget = budget(passage(burr, guide("g", "1.79 mm ±0.01")).reach("10 cm").bentLumen("20 mm")
+                .under(TestRules.exact().required("0 mm"))).orElseThrow();
+        assertTrue(budget.clearance().worst().isNegative(), "the thickest in the narrowest needs more");
+        assertEquals(List.of("g", "burr"), budget.contributors().stream().map(c -> c.place().device().id()).toList());
+        assertEquals(Optional.of(Verdict.FITS), budget.afterSharing());
+        for (Contributor contributor : budget.contributors()) {
+            assertTrue(contributor.shared().compareTo(contributor.spread()) <= 0);
+        }
+    }
 }

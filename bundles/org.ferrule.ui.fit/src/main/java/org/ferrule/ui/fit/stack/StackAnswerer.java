@@ -29,7 +29,7 @@ import org.ferrule.ui.fit.passage.ProjectDevices;
 /** Answers a stack by the devices and rule sets of a project. */
 final class StackAnswerer {
 
-    private static final String VESSEL = "the vessel";
+    private static final String VESSEL = "vessel of access";
 
     private final ProjectDevices project;
     private final StackRequest request;

@@ -58,9 +58,9 @@ final class StackTable {
         GridDataFactory.fillDefaults().grab(true, true)
                 .hint(240, ROWS * table.getItemHeight() + table.getHeaderHeight()).applyTo(frame);
         table.setHeaderVisible(true);
-        column(columns, "From outside to inside", 46, 120);
-        column(columns, "Going in", 27, 70);
-        column(columns, "Coming out", 27, 70);
+        column(columns, "From outside to inside", 38, 100);
+        column(columns, "Going in", 31, 95);
+        column(columns, "Coming out", 31, 95);
         images = new VerdictImages(table);
         table.addSelectionListener(
                 SelectionListener.widgetSelectedAdapter(event -> selected.accept(table.getSelectionIndex())));
@@ -76,7 +76,8 @@ final class StackTable {
     private static void key(Event event, Acts acts) {
         if (event.keyCode == SWT.DEL) {
             acts.remove();
-        } else if (event.stateMask == SWT.ALT && (event.keyCode == SWT.ARROW_UP || event.keyCode == SWT.ARROW_DOWN)) {
+        } else if ((event.stateMask & SWT.MODIFIER_MASK) == SWT.ALT
+                && (event.keyCode == SWT.ARROW_UP || event.keyCode == SWT.ARROW_DOWN)) {
             acts.move(event.keyCode == SWT.ARROW_UP ? -1 : 1);
             event.doit = false;
         }
@@ -131,8 +132,9 @@ final class StackTable {
         }
     }
 
+    /** On whose authority the image shows, and the text beside the table says. */
     private static String words(PhaseAnswer answer, LengthWords lengths) {
-        return VerdictLook.of(answer).word()
+        return answer.verdict().word()
                 + answer.clearance().map(c -> " " + lengths.clearance(c.worst())).orElse("");
     }
 }

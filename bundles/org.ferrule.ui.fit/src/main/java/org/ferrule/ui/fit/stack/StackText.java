@@ -27,6 +27,8 @@ import org.ferrule.ui.look.Colours;
 final class StackText {
 
     private static final int MARGIN = 6;
+    private static final String BULLET = "\u2022 ";
+    private static final String SELECT = "Select a device to read why.";
 
     private final StyledText text;
 
@@ -56,11 +58,13 @@ final class StackText {
     private record Line(String words, boolean bold, boolean muted) {
     }
 
+    /** Without the reasons: those of a device are told when it is selected. */
     private static List<Line> whole(AnsweredStack answered, ReasonWords reasons, Phase phase) {
+        String because = reasons.phrases().fill("stack.why", "");
         List<Line> lines = new ArrayList<>();
-        for (String line : new StackWords(reasons).explain(answered.answer(), phase)) {
-            lines.add(new Line(line, lines.isEmpty(), false));
-        }
+        new StackWords(reasons).explain(answered.answer(), phase).stream().filter(line -> !line.startsWith(because))
+                .forEach(line -> lines.add(new Line((lines.isEmpty() ? "" : BULLET) + line, lines.isEmpty(), false)));
+        lines.add(new Line(SELECT, false, true));
         return lines;
     }
 
@@ -80,9 +84,9 @@ final class StackText {
     private static String lead(AnswerLine.Kind kind) {
         return switch (kind) {
             case SUMMARY -> "";
-            case CONFLICT -> "\u2022 Conflict: ";
-            case CAUTION -> "\u2022 Caution: ";
-            default -> "\u2022 ";
+            case CONFLICT -> BULLET + "Conflict: ";
+            case CAUTION -> BULLET + "Caution: ";
+            default -> BULLET;
         };
     }
 

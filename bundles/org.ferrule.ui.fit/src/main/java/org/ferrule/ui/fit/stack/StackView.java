@@ -54,8 +54,10 @@ public final class StackView extends ViewPart {
             + "extension, microcatheter, wire. Type in the field, or choose devices in the explorer and "
             + "\u201cPut into Each Other\u201d from their menu.";
     private static final String ONE = "Add what lies inside.";
+    private static final String NOTHING_YET = "Nothing lies in anything yet.";
+    private static final String NO_ANSWER = "The devices cannot lie like this.";
     private static final String PROJECT = "project";
-    private static final int[] WEIGHTS = { 36, 26, 38 };
+    private static final int[] WEIGHTS = { 40, 25, 35 };
     private static final int FORM_WIDTH = 300;
     private static final double STANDS_BELOW = 1.1;
 
@@ -200,12 +202,12 @@ public final class StackView extends ViewPart {
         StackRequest asked = form.request();
         if (asked.entries().size() < 2) {
             work.forget();
-            refuse(asked.entries().isEmpty() ? FIRST : ONE);
+            refuse(asked.entries().isEmpty() ? FIRST : ONE, NOTHING_YET);
             return;
         }
         ProjectDevices project = devices;
         work.start(() -> Outcome.of(project, asked), outcome -> outcome.answer()
-                .ifPresentOrElse(found -> showAnswer(Optional.of(found)), () -> refuse(outcome.problem())));
+                .ifPresentOrElse(found -> showAnswer(Optional.of(found)), () -> refuse(outcome.problem(), NO_ANSWER)));
     }
 
     /** What came of a stack: the answer, or what stands in the way. */
@@ -220,11 +222,11 @@ public final class StackView extends ViewPart {
         }
     }
 
-    private void refuse(String why) {
+    private void refuse(String why, String drawn) {
         answered = null;
         form.show(Optional.empty());
-        text.say("");
-        canvas.clear(why);
+        text.say(why);
+        canvas.clear(drawn);
         selection.select(Optional.empty());
     }
 

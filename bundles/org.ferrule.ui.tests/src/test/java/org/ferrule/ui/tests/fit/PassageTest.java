@@ -32,6 +32,7 @@ import org.ferrule.ui.fit.FitIds;
 import org.ferrule.ui.fit.answer.AskedPair;
 import org.ferrule.ui.fit.passage.PassageConditions;
 import org.ferrule.ui.fit.passage.PassageConditions.Beside;
+import org.ferrule.ui.fit.passage.PassageConditions.Bent;
 import org.ferrule.ui.fit.passage.PassageQuestion;
 import org.ferrule.ui.fit.passage.PassageView;
 import org.ferrule.ui.tests.robot.EditorFixture;
@@ -145,5 +146,17 @@ class PassageTest {
         fixture.robot().settle();
         new ScreenPicture().take("passage-flow");
         assertTrue(view.panel().picture().orElseThrow().title().contains("Flow left"));
+    }
+
+    @Test
+    void aBentVesselIsAskedWithItsDiameter() {
+        ask();
+        view.ask(fixture.project(), new PassageQuestion(GUIDE, "", "hes-workhorse-190", BALLOON, Direction.TIP_FIRST,
+                "", "house.rules.json", new PassageConditions(List.of(), "", "",
+                        Optional.of(new Bent(true, "15 mm", "", "3 mm")), false)));
+        fixture.robot().waitFor("a bend in the question", () -> view.panel().shown().stream()
+                .flatMap(pair -> pair.question().conditions().bends().stream())
+                .anyMatch(bend -> bend.vessel().equals(Optional.of(Length.ofMm(3)))));
+        assertEquals("3 mm", Widgets.labelled(body(), "Vessel", Text.class).getText());
     }
 }

@@ -119,6 +119,7 @@ class StackTest {
         maximize();
         new ScreenPicture().take("stack-empty");
         assertTrue(view.canvas().picture().isEmpty());
+        assertTrue(view.words().startsWith("Add the devices from the outside to the inside"), view.words());
     }
 
     @Test
@@ -130,7 +131,7 @@ class StackTest {
         assertTrue(table().getItem(1).getText(1).startsWith("fits"), table().getItem(1).getText(1));
         assertEquals("", table().getItem(0).getText(1), "nothing is asked of the outermost");
         assertTrue(view.words().contains("tip lies"), view.words());
-        assertTrue(view.canvas().picture().orElseThrow().description().contains("fits"));
+        assertTrue(view.canvas().picture().orElseThrow().description().contains("Fits"));
     }
 
     @Test
