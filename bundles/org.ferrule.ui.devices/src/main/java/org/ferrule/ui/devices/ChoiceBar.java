@@ -28,6 +28,7 @@ import org.ferrule.ui.devices.sheet.Choice;
 import org.ferrule.ui.devices.sheet.Listing;
 import org.ferrule.ui.devices.sheet.SheetColumn;
 import org.ferrule.ui.devices.sheet.Trait;
+import org.ferrule.ui.look.WrapRow;
 
 /** The buttons that choose rows by their traits, put them into groups, and show or hide columns. */
 final class ChoiceBar {

@@ -39,6 +39,7 @@ import org.ferrule.ui.devices.sheet.SheetRow;
 import org.ferrule.ui.devices.table.FocusCommand;
 import org.ferrule.ui.edit.CompareProfiles;
 import org.ferrule.ui.edit.GrowthCurves;
+import org.ferrule.ui.look.WrapRow;
 
 /** What can be done with the rows and cells that are selected in the table: by buttons below it, and by keys. */
 final class DeviceActions {

@@ -18,6 +18,7 @@ import org.ferrule.ui.devices.part.EditContext;
 import org.ferrule.ui.devices.part.Shown;
 import org.ferrule.ui.look.Colours;
 import org.ferrule.ui.look.ThemeChange;
+import org.ferrule.ui.look.WrapRow;
 
 /** The row above the drawing: by which rules it is drawn, and the way to the line of the device. */
 final class TitleBar {

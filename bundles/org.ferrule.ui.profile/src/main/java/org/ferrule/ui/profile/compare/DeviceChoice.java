@@ -19,6 +19,7 @@ import org.eclipse.jface.window.Window;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
@@ -70,11 +71,18 @@ public final class DeviceChoice {
         remove = button(buttons, "Remove", this::remove);
         up = button(buttons, "Up", this::up);
         table.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> enable()));
+        table.addListener(SWT.MouseMove, event -> table.setToolTipText(textAt(event.x, event.y)));
         table.addListener(SWT.KeyDown, event -> {
             if (event.keyCode == SWT.DEL) {
                 remove();
             }
         });
+    }
+
+    /** Names are longer than the list is wide. */
+    private String textAt(int x, int y) {
+        TableItem item = table.getItem(new Point(x, y));
+        return item == null ? null : item.getText().replace("&", "&&");
     }
 
     private static Button button(Composite parent, String text, Runnable work) {

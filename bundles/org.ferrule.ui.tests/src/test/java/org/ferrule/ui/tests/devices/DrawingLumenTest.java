@@ -41,12 +41,14 @@ class DrawingLumenTest {
                       "sections": [
                         {
                           "name": "wide",
+                          "from": "0 mm",
                           "to": "100 mm",
                           "id": "0.070 in min"
                         },
                         {
                           "name": "narrow",
                           "from": "100 mm",
+                          "to": "400 mm",
                           "id": "0.060 in min"
                         }
                       ]
@@ -132,9 +134,9 @@ class DrawingLumenTest {
     @Test
     void portIsMovedByKeyboard() {
         tabTo(TABS_TO_PORT);
-        robot.key(SWT.ARROW_RIGHT);
+        robot.key(SWT.ARROW_LEFT);
         robot.key(SWT.CR);
-        robot.waitFor("a port nearer to the tip", () -> port().equals("39 cm"));
+        robot.waitFor("a port farther from the tip", () -> port().equals("41 cm"));
         robot.keys(SWT.CTRL, 'z');
         robot.waitFor("the former port", this::isAsBefore);
     }
@@ -158,10 +160,13 @@ class DrawingLumenTest {
     @Test
     void portStaysOutsideOfItsSections() {
         tabTo(TABS_TO_PORT);
+        robot.key(SWT.ARROW_LEFT);
         for (int i = 0; i < 5; i++) {
             robot.keyWith(SWT.SHIFT, SWT.ARROW_RIGHT);
         }
         robot.key(SWT.CR);
-        robot.waitFor("the limit", () -> port().equals("10 cm"));
+        robot.settle();
+        assertTrue(isAsBefore(), port());
+        assertNull(library.fixture().editor().session().nextUndo());
     }
 }

@@ -36,7 +36,7 @@ class SheetReplaceTest {
                     {
                       "type": "compatible",
                       "sizes": [
-                        "1.5 x 20 mm",
+                        "1.5 x 12 mm",
                         "2.0 x 30 mm",
                         "2.5 x 30 mm"
                       ]
@@ -132,14 +132,14 @@ class SheetReplaceTest {
             pattern.setFocus();
             robot.type(" ");
             robot.waitFor("two hits", () -> hits(shell).getItemCount() == 2);
-            assertTrue(hits(shell).getItem(0).getText(1).endsWith("Sizes, entry 2"), hits(shell).getItem(0).getText(1));
+            assertTrue(hits(shell).getItem(0).getText(1).endsWith("Sizes of partner, entry 2"), hits(shell).getItem(0).getText(1));
             new ScreenPicture().take("sheet-replace-list");
             dialog.press(shell, "Replace");
         });
         List<String> before = List.copyOf(sizes());
         openDialog();
         dialog.await();
-        robot.waitFor("one size", () -> sizes().equals(List.of("1.5 x 20 mm")));
+        robot.waitFor("one size", () -> sizes().equals(List.of("1.5 x 12 mm")));
         robot.keys(SWT.CTRL, 'z');
         robot.waitFor("the former sizes", () -> sizes().equals(before));
         assertFalse(library.fixture().editor().isDirty());
@@ -156,6 +156,6 @@ class SheetReplaceTest {
         openDialog();
         dialog.await();
         robot.waitFor("another size",
-                () -> sizes().equals(List.of("1.5 x 20 mm", "2.0 x 25 mm", "2.5 x 30 mm")));
+                () -> sizes().equals(List.of("1.5 x 12 mm", "2.0 x 25 mm", "2.5 x 30 mm")));
     }
 }

@@ -117,7 +117,8 @@ class ProfileMenusTest {
         robot.waitFor("the line", () -> item(tree, LINE).findFirst().isPresent());
         tree.showItem(item(tree, LINE).findFirst().orElseThrow());
         Trees.click(robot, item(tree, LINE).findFirst().orElseThrow());
-        robot.waitFor("the selected line", () -> Stream.of(tree.getSelection()).anyMatch(i -> i.getText().equals(LINE)));
+        robot.waitFor("the selected line",
+                () -> Stream.of(tree.getSelection()).anyMatch(i -> i.getText().equals(LINE)));
         return tree;
     }
 

@@ -25,6 +25,7 @@ import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.layout.RowData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.forms.IManagedForm;
@@ -34,6 +35,7 @@ import org.eclipse.ui.forms.widgets.Section;
 import org.ferrule.ui.document.DocumentChange;
 import org.ferrule.ui.edit.DocumentEditor;
 import org.ferrule.ui.edit.DocumentPage;
+import org.ferrule.ui.look.WrapRow;
 
 /** What a document holds, and the fields of what is chosen. */
 public final class ContentsPage extends DocumentPage {
@@ -80,25 +82,26 @@ public final class ContentsPage extends DocumentPage {
         Section section = toolkit.createSection(parent, ExpandableComposite.TITLE_BAR);
         section.setText("Contents");
         Composite client = toolkit.createComposite(section);
-        GridLayoutFactory.fillDefaults().numColumns(4).margins(2, 4).applyTo(client);
+        GridLayoutFactory.fillDefaults().margins(2, 4).applyTo(client);
         section.setClient(client);
         tree = new TreeViewer(toolkit.createTree(client, SWT.BORDER | SWT.SINGLE));
-        GridDataFactory.fillDefaults().grab(true, true).span(4, 1).hint(220, 300).applyTo(tree.getControl());
+        GridDataFactory.fillDefaults().grab(true, true).hint(220, 300).applyTo(tree.getControl());
         tree.setContentProvider(new ContentsTree());
         tree.setLabelProvider(labels);
         tree.setInput(session());
         tree.expandToLevel(2);
         tree.addSelectionChangedListener(event -> selected(event.getStructuredSelection()));
-        add = button(toolkit, client, "Add", this::addToGroup);
-        remove = button(toolkit, client, "Remove", this::removeSelected);
-        moves.add(button(toolkit, client, "Up", () -> move(-1)));
-        moves.add(button(toolkit, client, "Down", () -> move(1)));
+        Composite buttons = new WrapRow(client, 5).control();
+        add = button(toolkit, buttons, "Add", this::addToGroup);
+        remove = button(toolkit, buttons, "Remove", this::removeSelected);
+        moves.add(button(toolkit, buttons, "Up", () -> move(-1)));
+        moves.add(button(toolkit, buttons, "Down", () -> move(1)));
     }
 
     private static Button button(FormToolkit toolkit, Composite parent, String text, Runnable action) {
         Button button = toolkit.createButton(parent, text, SWT.PUSH);
         button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> action.run()));
-        GridDataFactory.fillDefaults().grab(true, false).hint(60, SWT.DEFAULT).applyTo(button);
+        button.setLayoutData(new RowData(72, SWT.DEFAULT));
         return button;
     }
 

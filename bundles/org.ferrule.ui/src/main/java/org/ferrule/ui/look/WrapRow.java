@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: EPL-2.0
  */
 
-package org.ferrule.ui.devices;
+package org.ferrule.ui.look;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
@@ -11,11 +11,12 @@ import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Composite;
 
 /** A row of controls below a grid layout: it breaks into as many lines as its width demands. */
-final class WrapRow {
+public final class WrapRow {
 
     private final Composite row;
 
-    WrapRow(Composite parent, int spacing) {
+    /** Creates an empty row with so many points between its controls. */
+    public WrapRow(Composite parent, int spacing) {
         row = new Composite(parent, SWT.NONE);
         row.setBackground(parent.getBackground());
         RowLayout layout = new RowLayout(SWT.HORIZONTAL);
@@ -40,12 +41,13 @@ final class WrapRow {
     }
 
     /** Lays the controls out again: some of them have other texts. */
-    void refresh() {
+    public void refresh() {
         row.layout(true, true);
         makeRoom();
     }
 
-    Composite control() {
+    /** Returns what the controls are to be created in. */
+    public Composite control() {
         return row;
     }
 }
