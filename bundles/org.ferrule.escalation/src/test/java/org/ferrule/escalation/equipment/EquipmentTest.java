@@ -87,8 +87,10 @@ class EquipmentTest {
         assertEquals(3, ranked(ask(balloons(), sizedRole(sized(LengthRange.ANY, range(15, 15), ShareRange.ANY),
                 Goal.LESION))).size());
         assertEquals(List.of(new Lack.NothingMatches(sizedRole(sized(LengthRange.ANY, range(16, 20), ShareRange.ANY),
-                Goal.LESION))), ask(balloons(), sizedRole(sized(LengthRange.ANY, range(16, 20), ShareRange.ANY),
-                        Goal.LESION)).lacks());
+                Goal.LESION))), ask(balloons(),
+                        sizedRole(sized(LengthRange.ANY, range(16, 20), ShareRange.ANY),
+                                Goal.LESION))
+                        .lacks());
     }
 
     /** The vessel has 3 mm, the branch 2 mm: a balloon of 1.5 mm is half the one and three quarters of the other. */
@@ -226,7 +228,8 @@ class EquipmentTest {
         assertEquals(List.of(Set.of(), beside), drawnBack.choices(
                 Moves.on(Moves.technique("t", Axis.MODIFY, List.of(), BALLOON), "extension"), full));
         assertEquals(List.of(Set.of(), Set.of(Slot.ANCHOR), Set.of(Slot.EXTENSION),
-                Set.of(Slot.ANCHOR, Slot.EXTENSION)), drawnBack.choices(Moves.technique("t", Axis.MODIFY, List.of(),
+                Set.of(Slot.ANCHOR, Slot.EXTENSION)),
+                drawnBack.choices(Moves.technique("t", Axis.MODIFY, List.of(),
                         role("balloon", ofDevices("balloon-1.0"), Task.PASS, Carrier.SECOND_WIRE, Goal.LESION, false)),
                         full));
         assertEquals(List.of(Set.of()), drawnBack.choices(Moves.technique("t", Axis.MODIFY, List.of(), BALLOON),

@@ -130,8 +130,9 @@ public final class GrowthPlot {
     private String description() {
         List<String> lines = Stream.iterate(0, i -> i + 1).limit(growth.balloons().size())
                 .map(i -> sentences.refusal(i).orElseGet(() -> sentences.pressures(i))).toList();
-        return words.phrases().fill("growth.described", Integer.toString(growth.balloons().size())) + ": "
-                + String.join("; ", lines);
+        String head = lines.size() == 1 ? words.phrases().get("growth.described.one")
+                : words.phrases().fill("growth.described", Integer.toString(lines.size()));
+        return head + ": " + String.join("; ", lines);
     }
 
     private void curve(PictureBuilder g, BalloonGrowth balloon, int number) {

@@ -139,8 +139,8 @@ class GrowthLayoutTest {
         assertEquals(0, plot.area().bottom());
         assertNear(1.08, plot.area().top(), "a millimetre");
         assertNear(21.2, plot.area().right(), "20 atm");
-        String described = plot.picture().description();
-        assertTrue(described.endsWith(": A bare: no curve, its papers have no table that can be read"), described);
+        assertEquals("Growth curve of one balloon: A bare: no curve, its papers have no table that can be read",
+                plot.picture().description());
     }
 
     @Test
