@@ -8,9 +8,13 @@ package org.ferrule.ui.fit.stack;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyleRange;
 import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.ferrule.chart.words.AnswerLine;
 import org.ferrule.chart.words.AnswerWords;
@@ -31,16 +35,44 @@ final class StackText {
     private static final String SELECT = "Select a device to read why.";
 
     private final StyledText text;
+    private Phase phase = Phase.IN;
 
-    StackText(Composite parent) {
-        text = new StyledText(parent, SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL | SWT.MULTI);
+    /**
+     * Creates the part.
+     *
+     * @param changed is run when the other way is to be explained
+     */
+    StackText(Composite parent, Runnable changed) {
+        Composite control = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(2).margins(2, 4).spacing(4, 4).applyTo(control);
+        way(control, "Going in", Phase.IN, changed).setSelection(true);
+        way(control, "Coming out", Phase.OUT, changed);
+        text = new StyledText(control, SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL | SWT.MULTI);
         text.setMargins(MARGIN, MARGIN, MARGIN, MARGIN);
         text.setAlwaysShowScrollBars(false);
         text.setCaret(null);
+        GridDataFactory.fillDefaults().grab(true, true).span(2, 1).hint(120, 60).applyTo(text);
+    }
+
+    private Button way(Composite parent, String words, Phase each, Runnable changed) {
+        Button button = new Button(parent, SWT.RADIO);
+        button.setText(words);
+        button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
+            if (button.getSelection()) {
+                phase = each;
+                changed.run();
+            }
+        }));
+        return button;
+    }
+
+    /** Returns which way is explained. */
+    Phase phase() {
+        return phase;
     }
 
     /** Explains one device, or with -1 the whole. */
-    void show(AnsweredStack answered, int selected, Phase phase) {
+    void show(AnsweredStack answered, int selected) {
         ReasonWords reasons = ReasonWords.english(ShownUnits.now());
         List<Line> lines = selected < 0 || answered.crossings(selected).isEmpty() ? whole(answered, reasons, phase)
                 : device(answered, selected, reasons, phase);

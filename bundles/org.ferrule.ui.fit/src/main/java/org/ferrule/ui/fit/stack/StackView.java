@@ -11,15 +11,11 @@ import java.util.function.Consumer;
 
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IProject;
-import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.custom.ScrolledComposite;
-import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.graphics.Point;
-import org.eclipse.swt.layout.FillLayout;
-import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IMemento;
 import org.eclipse.ui.IViewSite;
@@ -27,9 +23,7 @@ import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.part.ViewPart;
 import org.ferrule.chart.drawing.StackDrawing;
 import org.ferrule.chart.words.ReasonWords;
-import org.ferrule.engine.catalogue.ReferenceException;
 import org.ferrule.fit.device.Phase;
-import org.ferrule.fit.rules.RuleSetException;
 import org.ferrule.picture.Caption;
 import org.ferrule.ui.Services;
 import org.ferrule.ui.document.DeviceReference;
@@ -74,7 +68,6 @@ public final class StackView extends ViewPart {
     private StackText text;
     private PictureCanvas canvas;
     private LatestWork work;
-    private Phase phase = Phase.IN;
     private AnsweredStack answered;
 
     @Override
@@ -96,7 +89,7 @@ public final class StackView extends ViewPart {
     public void createPartControl(Composite parent) {
         parts = new SashForm(parent, SWT.HORIZONTAL | SWT.SMOOTH);
         createForm();
-        createWhy();
+        text = new StackText(parts, this::explain);
         canvas = new PictureCanvas(parts);
         canvas.ownedBy(this::owner);
         canvas.onClick(this::clicked);
@@ -121,30 +114,6 @@ public final class StackView extends ViewPart {
         scroller.setExpandVertical(true);
         scroller.setShowFocusedControl(true);
         scroller.setMinHeight(left.computeSize(FORM_WIDTH, SWT.DEFAULT).y);
-    }
-
-    private void createWhy() {
-        Composite why = new Composite(parts, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(2).margins(2, 4).spacing(4, 4).applyTo(why);
-        Button in = way(why, "Going in", Phase.IN);
-        way(why, "Coming out", Phase.OUT);
-        in.setSelection(true);
-        Composite frame = new Composite(why, SWT.NONE);
-        frame.setLayout(new FillLayout());
-        GridDataFactory.fillDefaults().grab(true, true).span(2, 1).hint(120, 60).applyTo(frame);
-        text = new StackText(frame);
-    }
-
-    private Button way(Composite parent, String words, Phase each) {
-        Button button = new Button(parent, SWT.RADIO);
-        button.setText(words);
-        button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
-            if (button.getSelection()) {
-                phase = each;
-                explain();
-            }
-        }));
-        return button;
     }
 
     private void turn() {
@@ -206,20 +175,8 @@ public final class StackView extends ViewPart {
             return;
         }
         ProjectDevices project = devices;
-        work.start(() -> Outcome.of(project, asked), outcome -> outcome.answer()
+        work.start(() -> StackOutcome.of(project, asked), outcome -> outcome.answer()
                 .ifPresentOrElse(found -> showAnswer(Optional.of(found)), () -> refuse(outcome.problem(), NO_ANSWER)));
-    }
-
-    /** What came of a stack: the answer, or what stands in the way. */
-    private record Outcome(Optional<AnsweredStack> answer, String problem) {
-
-        static Outcome of(ProjectDevices project, StackRequest asked) {
-            try {
-                return new Outcome(Optional.of(new StackAnswerer(project, asked).answer()), "");
-            } catch (ReferenceException | RuleSetException | IllegalArgumentException e) {
-                return new Outcome(Optional.empty(), e.getMessage());
-            }
-        }
     }
 
     private void refuse(String why, String drawn) {
@@ -244,11 +201,11 @@ public final class StackView extends ViewPart {
         }
         int selected = form.selected();
         boolean known = selected >= 0 && selected < answered.devices().size();
-        text.show(answered, known ? selected : -1, phase);
+        text.show(answered, known ? selected : -1);
         StackDrawing drawing = new StackDrawing(ReasonWords.english(ShownUnits.first()));
         AnsweredStack shown = answered;
-        Phase way = phase;
-        canvas.draw((width, height) -> drawing.of(shown.answer(), way, width, height));
+        Phase phase = text.phase();
+        canvas.draw((width, height) -> drawing.of(shown.answer(), phase, width, height));
         canvas.highlight(known ? "level:" + answered.levels().get(selected) : null);
         selection.select(known ? answered.pair(selected, phase) : Optional.empty());
     }
