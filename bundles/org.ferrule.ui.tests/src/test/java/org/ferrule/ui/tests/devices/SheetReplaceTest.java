@@ -132,7 +132,8 @@ class SheetReplaceTest {
             pattern.setFocus();
             robot.type(" ");
             robot.waitFor("two hits", () -> hits(shell).getItemCount() == 2);
-            assertTrue(hits(shell).getItem(0).getText(1).endsWith("Sizes of partner, entry 2"), hits(shell).getItem(0).getText(1));
+            assertTrue(hits(shell).getItem(0).getText(1).endsWith("Sizes of partner, entry 2"),
+                    hits(shell).getItem(0).getText(1));
             new ScreenPicture().take("sheet-replace-list");
             dialog.press(shell, "Replace");
         });
