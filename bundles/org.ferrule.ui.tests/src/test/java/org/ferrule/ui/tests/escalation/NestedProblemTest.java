@@ -114,8 +114,9 @@ class NestedProblemTest {
 
     @Test
     void aFigureOfATryIsShownInItsField() throws CoreException {
-        write(CaseSamples.TECHNIQUES_FILE, CaseSamples.TECHNIQUES.replaceFirst("(\"tries\": \\[\\s+\\{\\s+\"minutes\": )5",
-                "$1-5"));
+        write(CaseSamples.TECHNIQUES_FILE,
+                CaseSamples.TECHNIQUES.replaceFirst("(\"tries\": \\[\\s+\\{\\s+\"minutes\": )5",
+                        "$1-5"));
         DocumentEditor editor = follow(
                 marker(CaseSamples.TECHNIQUES_FILE, "techniques[small-balloon]/tries[0]", "minutes"));
         assertEquals("Try 1", selected(editor));

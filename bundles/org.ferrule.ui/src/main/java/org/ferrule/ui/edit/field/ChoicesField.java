@@ -66,7 +66,9 @@ public final class ChoicesField extends Field {
         ListSelectionDialog dialog = ListSelectionDialog.of(literals())
                 .contentProvider(ArrayContentProvider.getInstance())
                 .labelProvider(LabelProvider.createTextProvider(ChoicesField::word))
-                .title(ModelLabels.feature(feature())).message(meansAll() ? "None means all." : ModelLabels.description(feature())).preselect(values.toArray())
+                .title(ModelLabels.feature(feature()))
+                .message(meansAll() ? "None means all." : ModelLabels.description(feature()))
+                .preselect(values.toArray())
                 .create(text.getShell());
         if (dialog.open() == Window.OK) {
             commit(new ArrayList<>(Arrays.asList(dialog.getResult())));
