@@ -42,6 +42,19 @@ class FigureTest {
                         kilometre.dividedBy(2), kilometre, RoundingMode.FLOOR));
     }
 
+    /** A centre that came from one that nobody states is not stated either. */
+    @Test
+    void whatIsMadeOfAnAssumedCentreIsAssumed() {
+        Figure stated = figure(10, 20, 30);
+        Figure assumed = new Figure(new Length(12), new Length(18), new Length(31), true);
+        assertEquals(new Figure(new Length(10), new Length(18), new Length(30), true), stated.min(assumed));
+        assertEquals(new Figure(new Length(12), new Length(20), new Length(31), true), assumed.max(stated));
+        assertEquals(stated.min(assumed), assumed.min(stated));
+        assertEquals(stated.max(assumed), assumed.max(stated));
+        assertEquals(figure(10, 15, 25), stated.min(figure(11, 15, 25)));
+        assertEquals(figure(11, 20, 30), stated.max(figure(11, 15, 25)));
+    }
+
     private static Figure figure(long low, long centre, long high) {
         return new Figure(new Length(low), new Length(centre), new Length(high), false);
     }

@@ -65,6 +65,34 @@ class RuleSetTest {
     }
 
     @Test
+    void aRuleForOtherKindsDoesNotSpeakHere() {
+        RuleSet rules = TestRules.silent().span(FigureClass.INNER_DIAMETER, "1 mm", "1 mm")
+                .span(FigureClass.INNER_DIAMETER, "2 mm", "2 mm", GUIDE_CATHETER).rules();
+        assertEquals(length("1 mm"), rules.span(FigureClass.INNER_DIAMETER, MICROCATHETER).below());
+        assertEquals(length("2 mm"), rules.span(FigureClass.INNER_DIAMETER, GUIDE_CATHETER).below());
+    }
+
+    @Test
+    void sharesOfLimitsLieBetweenNothingAndAll() {
+        assertThrows(IllegalArgumentException.class, () -> TestRules.silent().leastFlow(Limits.FlowUse.values()[0],
+                "1.1").rules());
+        assertThrows(IllegalArgumentException.class, () -> TestRules.silent().leastFlow(Limits.FlowUse.values()[0],
+                "-0.1").rules());
+        assertThrows(IllegalArgumentException.class, () -> TestRules.silent().greatestChance("1.1").rules());
+        assertEquals(1, TestRules.silent().greatestChance("1").rules().limits().chances().size());
+        assertEquals(1, TestRules.silent().greatestChance("0").rules().limits().chances().size());
+    }
+
+    @Test
+    void classesOfFiguresAreFoundByTheirWords() {
+        for (FigureClass figure : FigureClass.values()) {
+            assertEquals(figure, FigureClass.ofWord(figure.word()));
+        }
+        assertTrue(assertThrows(IllegalArgumentException.class, () -> FigureClass.ofWord("girth")).getMessage()
+                .contains("girth"));
+    }
+
+    @Test
     void growthMayBeNone() {
         assertEquals(BigDecimal.ONE, new AfterUseRule(Set.of(), BigDecimal.ONE, BigDecimal.ONE, BigDecimal.ONE,
                 SourceRef.NONE).high());
