@@ -207,7 +207,8 @@ class LadderTest {
         ladder.select(setup);
         fixture.robot().settle();
         assertTrue(ladder.picture().isPresent());
-        fixture.robot().click(ladder.canvas(), 4, 4);
+        Rectangle card = ladder.bounds(setup).orElseThrow();
+        fixture.robot().click(ladder.canvas(), card.x + 4, card.y + 4);
         fixture.robot().waitFor("the keyboard", ladder.canvas()::isFocusControl);
         new Dialogs(fixture.robot()).menu(ladder.canvas(), 'v');
         fixture.robot().waitFor("text in the clipboard", () -> copied().startsWith("<?xml"));

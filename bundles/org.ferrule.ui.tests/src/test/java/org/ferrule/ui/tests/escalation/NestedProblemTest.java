@@ -152,7 +152,7 @@ class NestedProblemTest {
         Combo step = Widgets.first(body(editor), Combo.class, Combo::isFocusControl).orElse(null);
         assertNotNull(step, () -> "the focus is at " + editor.getSite().getShell().getDisplay().getFocusControl());
         Table log = Widgets.first(body(editor), Table.class,
-                table -> table.getColumn(0).getText().equals("Step")).orElseThrow();
+                table -> table.getColumnCount() > 0 && table.getColumn(0).getText().equals("Step")).orElseThrow();
         assertEquals(1, log.getSelectionIndex());
     }
 }

@@ -72,6 +72,7 @@ final class ElementDetails {
         toolkit.adapt(scroller);
         scroller.setExpandHorizontal(true);
         scroller.setExpandVertical(true);
+        scroller.setShowFocusedControl(true);
         stack = toolkit.createComposite(scroller);
         stack.setLayout(layout);
         scroller.setContent(stack);
