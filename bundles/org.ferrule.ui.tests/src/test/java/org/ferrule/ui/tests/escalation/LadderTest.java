@@ -208,8 +208,7 @@ class LadderTest {
         fixture.robot().settle();
         assertTrue(ladder.picture().isPresent());
         Rectangle card = ladder.bounds(setup).orElseThrow();
-        fixture.robot().click(ladder.canvas(), card.x + 4, card.y + 4);
-        fixture.robot().waitFor("the keyboard", ladder.canvas()::isFocusControl);
+        fixture.robot().clickPainted(ladder.canvas(), card.x + 4, card.y + 4);
         new Dialogs(fixture.robot()).menu(ladder.canvas(), 'v');
         fixture.robot().waitFor("text in the clipboard", () -> copied().startsWith("<?xml"));
         assertTrue(copied().contains(CaseSamples.CASE_FILE), "it says of which case it is");

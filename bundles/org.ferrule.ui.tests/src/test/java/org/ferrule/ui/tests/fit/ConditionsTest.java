@@ -152,8 +152,7 @@ class ConditionsTest {
         robot.waitFor("the extension",
                 () -> "pel-extension-6fr".equals(chart().getConditions().getThrough().getExtension()));
         new ScreenPicture().take("setup-extension");
-        click(state);
-        robot.waitFor("no extension", () -> chart().getConditions().getThrough() == null);
+        robot.clickUntil("no extension", state, () -> chart().getConditions().getThrough() == null);
     }
 
     @Test

@@ -23,6 +23,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.ui.forms.IManagedForm;
 import org.eclipse.ui.forms.widgets.ExpandableComposite;
 import org.eclipse.ui.forms.widgets.FormToolkit;
@@ -156,6 +157,24 @@ final class ElementDetails {
 
     boolean reveal(EObject object, EStructuralFeature feature) {
         Page page = pages.get(shownClass(object));
-        return page != null && page.reveal(object, feature);
+        boolean found = page != null && page.reveal(object, feature);
+        if (found) {
+            stack.getDisplay().asyncExec(this::scrollToFocus);
+        }
+        return found;
+    }
+
+    /** Once more when all is laid out: what got the focus may have moved since. */
+    private void scrollToFocus() {
+        if (!scroller.isDisposed()) {
+            Control focused = scroller.getDisplay().getFocusControl();
+            Control parent = focused;
+            while (parent != null && parent != stack) {
+                parent = parent.getParent();
+            }
+            if (parent == stack) {
+                scroller.showControl(focused);
+            }
+        }
     }
 }

@@ -88,6 +88,7 @@ public final class OptionalBlock implements PartBlock {
         if (data.exclude == there || stating.getText().isEmpty()) {
             stating.setText(there ? "Leave out" : "State");
             stating.setToolTipText(heading);
+            stating.requestLayout();
             data.exclude = !there;
             fields.setVisible(there);
             Reflow.around(managed, fields);
