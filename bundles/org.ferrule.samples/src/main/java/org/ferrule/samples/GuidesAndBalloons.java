@@ -16,7 +16,6 @@ import org.ferrule.model.DocumentKind;
 import org.ferrule.model.FitChart;
 import org.ferrule.model.FigureClass;
 import org.ferrule.model.Lumen;
-import org.ferrule.model.LumenOpening;
 import org.ferrule.model.LumenSection;
 import org.ferrule.model.LumenUse;
 import org.ferrule.model.ModelFactory;
@@ -106,7 +105,7 @@ public final class GuidesAndBalloons {
         Balloon part = FACTORY.createBalloon();
         part.setSection("balloon");
         balloon.setBalloon(part);
-        balloon.getLumens().add(wireLumen());
+        balloon.getLumens().add(WireLumen.create());
         Claim claim = FACTORY.createClaim();
         claim.setType(ClaimType.MINIMUM_LUMEN);
         claim.setValue(Dimension.parse("0.066 in"));
@@ -115,18 +114,6 @@ public final class GuidesAndBalloons {
             balloon.getClaims().add(claim);
         }
         return balloon;
-    }
-
-    private static Lumen wireLumen() {
-        Lumen lumen = FACTORY.createLumen();
-        lumen.setName("wire");
-        lumen.setUse(LumenUse.WIRE);
-        lumen.setOpens(LumenOpening.SIDE_PORT);
-        lumen.setProximalAt(Dimension.parse("25 cm"));
-        LumenSection section = FACTORY.createLumenSection();
-        section.setId(Dimension.parse("0.0165 in"));
-        lumen.getSections().add(section);
-        return lumen;
     }
 
     private static Device device(String id, DeviceKind kind, String length) {

@@ -18,7 +18,6 @@ import org.ferrule.model.DeviceLibrary;
 import org.ferrule.model.DeviceLine;
 import org.ferrule.model.DocumentKind;
 import org.ferrule.model.Lumen;
-import org.ferrule.model.LumenOpening;
 import org.ferrule.model.LumenSection;
 import org.ferrule.model.LumenUse;
 import org.ferrule.model.ModelFactory;
@@ -79,7 +78,7 @@ public final class LargeLibrary {
         line.getSections().add(section("balloon", "4 mm", null, null));
         line.getSections().add(section("distal shaft", null, "25 cm", "2.6 Fr"));
         line.getSections().add(section("hypotube", "25 cm", "142 cm", "1.9 Fr"));
-        line.getLumens().add(wireLumen());
+        line.getLumens().add(WireLumen.create());
         line.getClaims().add(claim());
         return line;
     }
@@ -90,18 +89,6 @@ public final class LargeLibrary {
         claim.setValue(Dimension.parse("0.056 in"));
         claim.getKinds().add(DeviceKind.GUIDE_CATHETER);
         return claim;
-    }
-
-    private static Lumen wireLumen() {
-        Lumen lumen = FACTORY.createLumen();
-        lumen.setName("wire");
-        lumen.setUse(LumenUse.WIRE);
-        lumen.setOpens(LumenOpening.SIDE_PORT);
-        lumen.setProximalAt(Dimension.parse("25 cm"));
-        LumenSection section = FACTORY.createLumenSection();
-        section.setId(Dimension.parse("0.0165 in"));
-        lumen.getSections().add(section);
-        return lumen;
     }
 
     private static Device balloon(int number, int line) {
