@@ -5,10 +5,6 @@
 
 package org.ferrule.ui.tests.edit;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
@@ -29,6 +25,7 @@ import org.eclipse.ui.ide.IDE;
 import org.ferrule.ui.WorkbenchIds;
 import org.ferrule.ui.edit.DocumentEditor;
 import org.ferrule.ui.tests.robot.EditorFixture;
+import org.ferrule.ui.tests.robot.OutcomeFile;
 import org.ferrule.ui.tests.robot.Projects;
 import org.ferrule.ui.tests.robot.Robot;
 import org.ferrule.ui.tests.robot.ScreenPicture;
@@ -74,14 +71,7 @@ public class SecondRun implements IStartup {
         } catch (CoreException | CommandException | RuntimeException | AssertionError e) {
             outcome = "failed: " + e;
         }
-        try {
-            Path file = Path.of(System.getProperty(OUTCOME));
-            Path whole = file.resolveSibling(file.getFileName() + ".part");
-            Files.writeString(whole, outcome);
-            Files.move(whole, file);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        OutcomeFile.write(OUTCOME, outcome);
         if (PREPARE.equals(task) || START.equals(task)) {
             PlatformUI.getWorkbench().close();
         }

@@ -5,10 +5,6 @@
 
 package org.ferrule.ui.tests.fit;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -23,6 +19,7 @@ import org.eclipse.ui.PlatformUI;
 import org.ferrule.ui.fit.matrix.MatrixAxis;
 import org.ferrule.ui.fit.matrix.MatrixContent;
 import org.ferrule.ui.fit.matrix.Side;
+import org.ferrule.ui.tests.robot.OutcomeFile;
 import org.ferrule.ui.tests.robot.Robot;
 
 /**
@@ -56,14 +53,7 @@ public class MatrixRun implements IStartup {
         } catch (CommandException | CoreException | RuntimeException | AssertionError e) {
             outcome = "failed: " + e;
         }
-        try {
-            Path file = Path.of(System.getProperty(OUTCOME));
-            Path whole = file.resolveSibling(file.getFileName() + ".part");
-            Files.writeString(whole, outcome);
-            Files.move(whole, file);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        OutcomeFile.write(OUTCOME, outcome);
         PlatformUI.getWorkbench().close();
     }
 
