@@ -5,8 +5,6 @@
 
 package org.ferrule.ui.tests.devices;
 
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import java.util.function.IntBinaryOperator;
 
 import org.eclipse.core.runtime.CoreException;
@@ -38,11 +36,9 @@ class SheetThemeTest {
         try (LibraryRobot library = new LibraryRobot(Libraries.SAMPLE)) {
             assertLight(library);
             Themes.DARK.choose(library.robot());
-            library.robot().waitFor("a dark cell", () -> darkest(library, cell(library)) < DARK);
-            new ScreenPicture().take("device-table-dark");
             assertDark(library);
+            new ScreenPicture().take("device-table-dark");
             Themes.LIGHT.choose(library.robot());
-            library.robot().waitFor("a light cell", () -> darkest(library, cell(library)) > LIGHT);
             assertLight(library);
         }
     }
@@ -55,20 +51,23 @@ class SheetThemeTest {
         }
     }
 
+    /** Waits, since a theme reaches the parts of a table one after the other. */
     private static void assertDark(LibraryRobot library) {
-        assertTrue(lightest(library, cell(library)) < DARK, "a cell has light places");
-        assertTrue(lightest(library, line(library)) < DARK, "the line below a cell is light");
-        assertTrue(lightest(library, below(library)) < DARK, "it is light below the last row");
-        assertTrue(lightest(library, head(library)) < DARK, "the head of a row has light places");
-        assertTrue(lightest(library, id(library)) > LIGHT, "the text of a cell is dark");
+        Robot robot = library.robot();
+        robot.waitFor("a cell without light places", () -> lightest(library, cell(library)) < DARK);
+        robot.waitFor("a dark line below a cell", () -> lightest(library, line(library)) < DARK);
+        robot.waitFor("darkness below the last row", () -> lightest(library, below(library)) < DARK);
+        robot.waitFor("a head of a row without light places", () -> lightest(library, head(library)) < DARK);
+        robot.waitFor("a cell with light text", () -> lightest(library, id(library)) > LIGHT);
     }
 
     private static void assertLight(LibraryRobot library) {
-        assertTrue(darkest(library, cell(library)) > LIGHT, "a cell has dark places");
-        assertTrue(darkest(library, line(library)) > LIGHT, "the line below a cell is dark");
-        assertTrue(darkest(library, below(library)) > LIGHT, "it is dark below the last row");
-        assertTrue(darkest(library, head(library)) > LIGHT, "the head of a row has dark places");
-        assertTrue(darkest(library, id(library)) < DARK, "the text of a cell is light");
+        Robot robot = library.robot();
+        robot.waitFor("a cell without dark places", () -> darkest(library, cell(library)) > LIGHT);
+        robot.waitFor("a light line below a cell", () -> darkest(library, line(library)) > LIGHT);
+        robot.waitFor("light below the last row", () -> darkest(library, below(library)) > LIGHT);
+        robot.waitFor("a head of a row without dark places", () -> darkest(library, head(library)) > LIGHT);
+        robot.waitFor("a cell with dark text", () -> darkest(library, id(library)) < DARK);
     }
 
     private static Rectangle id(LibraryRobot library) {
