@@ -72,6 +72,8 @@ final class Layers {
         SEES.put("ui.fit", SEES.get("ui") + " ui calc io.pdf io.svg io.csv");
         SEES.put("ui.profile", SEES.get("ui.fit") + " ui.fit balloon profile");
         SEES.put("ui.escalation", SEES.get("ui.fit") + " ui.fit shelf order escalation plansheet");
+        SEES.put("link.collections", "");
+        SEES.put("link.logging", "");
         SEES.put("product", "");
     }
 

@@ -7,6 +7,7 @@ package org.ferrule.ui.tests.robot;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.lang.management.ManagementFactory;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -45,6 +46,8 @@ public final class SecondWorkbench implements AutoCloseable {
         List<String> command = new ArrayList<>(
                 List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-Xmx512m", "-Duser.language=en", "-Duser.country=US"));
+        ManagementFactory.getRuntimeMXBean().getInputArguments().stream().filter(option -> option.startsWith("-XX:"))
+                .forEach(command::add);
         properties.forEach((name, value) -> command.add("-D" + name + "=" + value));
         command.addAll(
                 List.of("-cp", System.getProperty("java.class.path"), "org.eclipse.equinox.launcher.Main", "-data",
