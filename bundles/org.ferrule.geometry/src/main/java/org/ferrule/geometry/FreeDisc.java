@@ -4,6 +4,7 @@
  */
 package org.ferrule.geometry;
 
+import java.util.List;
 import org.ferrule.quantity.Length;
 
 /**
@@ -26,7 +27,7 @@ public record FreeDisc(Length diameter) implements Body {
 
     @Override
     public Enclosure enclosure() {
-        return EnclosingCircle.discs(diameter);
+        return new Enclosure(diameter, diameter, List.of(new PlacedDisc(0, 0, diameter)));
     }
 
     @Override

@@ -56,8 +56,10 @@ public final class Packings {
 
     /** Whether bodies may not find room in a circle of that diameter; searches only where that is not plain. */
     boolean mayExceed(List<Body> bodies, Length diameter) {
-        return SideBySide.enough(bodies).compareTo(diameter) > 0 && !isRoomPlain(bodies, diameter)
-                && around(bodies).upperDiameter().compareTo(diameter) > 0;
+        return SideBySide.inLine(bodies).compareTo(diameter) > 0
+                && (SideBySide.twoThickest(bodies).compareTo(diameter) > 0
+                        || SideBySide.enough(bodies).compareTo(diameter) > 0 && !isRoomPlain(bodies, diameter)
+                                && around(bodies).upperDiameter().compareTo(diameter) > 0);
     }
 
     /** Whether a short search finds room for bodies and, since no circle counts as smaller, for fewer of them. */
@@ -73,9 +75,14 @@ public final class Packings {
 
     /** Whether bodies surely do not find room in a circle of that diameter; searches only where that is not plain. */
     boolean exceed(List<Body> bodies, Length diameter) {
-        return SideBySide.enough(bodies).compareTo(diameter) > 0
-                && (SideBySide.needed(bodies).compareTo(diameter) > 0
-                        || around(bodies).lowerDiameter().compareTo(diameter) > 0);
+        return SideBySide.inLine(bodies).compareTo(diameter) > 0
+                && (SideBySide.twoThickest(bodies).compareTo(diameter) > 0
+                        || SideBySide.enough(bodies).compareTo(diameter) > 0 && exceedsByMore(bodies, diameter));
+    }
+
+    private boolean exceedsByMore(List<Body> bodies, Length diameter) {
+        return SideBySide.needed(bodies).compareTo(diameter) > 0
+                || around(bodies).lowerDiameter().compareTo(diameter) > 0;
     }
 
     /** The smallest circle round bodies; its discs are those of the bodies, in the order given. */

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Predicate;
 
 import org.ferrule.fit.figure.Figure;
 import org.ferrule.quantity.Length;
@@ -31,6 +32,8 @@ final class SharedRegion {
     private final Across across;
     private final Window whole;
     private final List<Window> strips;
+    /** What is needed where that is the same at all stations; null before it was asked for, and where it is not. */
+    private Need needAnywhere;
 
     /**
      * The region of a place whose neighbours are all known. A device whose figures are unknown counts as nothing.
@@ -105,13 +108,22 @@ final class SharedRegion {
     }
 
     private Contact contactAt(long x, long s) {
-        List<Profile> parts = partsAt(x, s);
-        Need need = Need.of(parts, parts, packings);
+        Need need = needAt(x, s);
         Optional<Figure> alone = device.diameter().map(d -> device.at(new Length(s), RoundingMode.CEILING));
         boolean proved = need.proved() && across.isProved()
                 && (device.proved() || alone.get().centre().compareTo(need.figure().centre()) <= 0);
         return new Contact(place.bore(), device, new Length(x), new Length(s), lumenAt(x),
                 alone.map(need.figure()::max).orElse(need.figure()), place.beside(), proved);
+    }
+
+    private Need needAt(long x, long s) {
+        if (needAnywhere != null) {
+            return needAnywhere;
+        }
+        List<Profile> parts = partsAt(x, s);
+        Need need = Need.of(parts, parts, packings);
+        needAnywhere = across.isConstant() ? need : null;
+        return need;
     }
 
     /** The narrowest lumen and the widest parts of a strip as if they met, told at one of its corners. */
@@ -121,14 +133,37 @@ final class SharedRegion {
                 lumenAt(strip.x0()).min(lumenAt(strip.x1())), need.max(corner.deviceFigure()), place.beside(), false);
     }
 
-    /** Hands over candidates for the first and the last contact at which an overlap is proved. */
-    void overlaps(Consumer<Contact> found) {
-        strips.stream().filter(this::mayOverlap).forEach(strip -> {
-            List<long[]> corners = strip.corners();
-            for (int i = 0; i < corners.size(); i++) {
-                along(corners.get(i), corners.get((i + 1) % corners.size()), found);
+    /**
+     * Hands over candidates for the first and the last contact at which an overlap is proved.
+     *
+     * @param wanted whether a contact after that travel could be the first or the last one
+     */
+    void overlaps(Predicate<Length> wanted, Consumer<Contact> found) {
+        strips.stream().filter(this::mayOverlap).forEach(strip -> overlaps(strip.corners(), wanted, found));
+    }
+
+    private void overlaps(List<long[]> corners, Predicate<Length> wanted, Consumer<Contact> found) {
+        boolean overlapsAtFirst = overlaps(corners.get(0));
+        boolean overlapsHere = overlapsAtFirst;
+        for (int i = 0; i < corners.size(); i++) {
+            long[] here = corners.get(i);
+            long[] next = corners.get((i + 1) % corners.size());
+            boolean isLast = i + 1 == corners.size();
+            boolean overlapsNext = isLast || across.isConstant() ? overlapsAtFirst : overlaps(next);
+            if (overlapsHere && wanted.test(travel(here))) {
+                found.accept(contactAt(here[0], here[1]));
             }
-        });
+            // what lies between two travels is no more wanted than both of them
+            if (overlapsHere != overlapsNext && (wanted.test(travel(here)) || wanted.test(travel(next)))) {
+                long[] crossing = overlapsHere ? crossing(here, next) : crossing(next, here);
+                found.accept(contactAt(crossing[0], crossing[1]));
+            }
+            overlapsHere = overlapsNext;
+        }
+    }
+
+    private static Length travel(long[] at) {
+        return new Length(at[0] + at[1]);
     }
 
     private boolean mayOverlap(Window strip) {
@@ -138,17 +173,6 @@ final class SharedRegion {
     /** A lumen whose centre is only assumed counts with its upper end. */
     private static Length mostOf(Figure lumen) {
         return lumen.centreAssumed() ? lumen.high() : lumen.centre();
-    }
-
-    private void along(long[] here, long[] next, Consumer<Contact> found) {
-        boolean overlapsHere = overlaps(here);
-        if (overlapsHere) {
-            found.accept(contactAt(here[0], here[1]));
-        }
-        if (!across.isConstant() && overlapsHere != overlaps(next)) {
-            long[] crossing = overlapsHere ? crossing(here, next) : crossing(next, here);
-            found.accept(contactAt(crossing[0], crossing[1]));
-        }
     }
 
     private boolean overlaps(long[] at) {

@@ -36,6 +36,27 @@ final class SideBySide {
         return EnclosingCircle.discs(discs).upperDiameter();
     }
 
+    /** A diameter that is enough, plainly: each body as round, all in one line. */
+    static Length inLine(List<Body> bodies) {
+        Length sum = Length.ZERO;
+        for (Body body : bodies) {
+            sum = sum.plus(body.enclosure().upperDiameter());
+        }
+        return sum;
+    }
+
+    /** A diameter that is needed, plainly: that of the two thickest discs in line. */
+    static Length twoThickest(List<Body> bodies) {
+        Length first = Length.ZERO;
+        Length second = Length.ZERO;
+        for (Body body : bodies) {
+            Length diameter = body instanceof FreeDisc disc ? disc.diameter() : Length.ZERO;
+            second = second.max(first.min(diameter));
+            first = first.max(diameter);
+        }
+        return first.plus(second);
+    }
+
     /** A diameter that is needed, without a search: round the thickest discs alone. */
     static Length needed(List<Body> bodies) {
         return EnclosingCircle.discs(bodies.stream().filter(FreeDisc.class::isInstance)

@@ -63,7 +63,7 @@ final class TransitSearch {
             region.tightest(least).ifPresent(this::tighter);
         }
         if (region.mayLeaveLessThan(Length.ZERO)) {
-            region.overlaps(this::overlap);
+            region.overlaps(this::isBeyondKnown, this::overlap);
         }
     }
 
@@ -113,6 +113,12 @@ final class TransitSearch {
         boolean assumed = contact.lumen().diameter().orElseThrow().centreAssumed()
                 || contact.device().diameter().orElseThrow().centreAssumed();
         return assumed ? Lane.BEST : Lane.NOMINAL;
+    }
+
+    /** Whether an overlap after that travel is before the first or behind the last one that is known. */
+    private boolean isBeyondKnown(Length travel) {
+        return firstOverlap == null || travel.compareTo(firstOverlap.travel()) < 0
+                || travel.compareTo(lastOverlap.travel()) > 0;
     }
 
     private void overlap(Contact contact) {
