@@ -53,22 +53,20 @@ public final class DocumentSession {
     private ReadResult read;
     private boolean saved;
 
-    /**
-     * Opens the file.
-     *
-     * @throws CoreException if the file cannot be read; a broken document can
-     */
-    DocumentSession(IFile file, Display display) throws CoreException {
+    /** Opens a file that was read. */
+    DocumentSession(FileReading reading, Display display) {
+        IFile file = reading.file();
         this.disk = new FileOnDisk(file);
         this.collector = new ChangeCollector(display, this::changed);
         this.resource = new ResourceImpl(URI.createPlatformResourceURI(file.getFullPath().toString(), true));
         domain.getResourceSet().getResources().add(resource);
-        load();
+        load(reading);
         commands.addCommandStackListener(event -> fire(SessionListener::stateChanged));
     }
 
-    private void load() throws CoreException {
-        ReadResult result = documents.readUnchecked(disk.read(), file().getName());
+    private void load(FileReading reading) {
+        disk.know(reading.content());
+        ReadResult result = reading.result();
         resource.eAdapters().remove(collector);
         collector.forget();
         resource.getContents().clear();
@@ -253,7 +251,7 @@ public final class DocumentSession {
      * @throws CoreException if the file cannot be read; the document is as it was then
      */
     public void revert() throws CoreException {
-        load();
+        load(FileReading.of(file()));
         changed(new DocumentChange(true, List.of()));
         fire(SessionListener::stateChanged);
     }

@@ -43,13 +43,21 @@ public final class DocumentSessions {
      * @throws CoreException if the file cannot be read; a broken document can
      */
     public DocumentSession acquire(IFile file) throws CoreException {
-        Held found = held.get(file);
-        if (found == null) {
-            found = new Held(new DocumentSession(file, Display.getCurrent()));
-            held.put(file, found);
-            DocumentSession opened = found.session;
+        return held.containsKey(file) ? hold(file) : acquire(FileReading.of(file));
+    }
+
+    /** Does the same with a file that was read; what was read does not count if there is a session already. */
+    public DocumentSession acquire(FileReading reading) {
+        if (!held.containsKey(reading.file())) {
+            DocumentSession opened = new DocumentSession(reading, Display.getCurrent());
+            held.put(reading.file(), new Held(opened));
             openListeners.forEach(listener -> listener.accept(opened));
         }
+        return hold(reading.file());
+    }
+
+    private DocumentSession hold(IFile file) {
+        Held found = held.get(file);
         found.holders++;
         return found.session;
     }

@@ -31,17 +31,6 @@ final class FileOnDisk {
     }
 
     /**
-     * Reads the file.
-     *
-     * @throws CoreException if it cannot be read; what was known of it still is
-     */
-    byte[] read() throws CoreException {
-        byte[] content = DocumentRecords.bytes(file);
-        know(content);
-        return content;
-    }
-
-    /**
      * Writes the file.
      *
      * @param over whether what another program has written is replaced too
@@ -53,7 +42,8 @@ final class FileOnDisk {
         know(content);
     }
 
-    private void know(byte[] content) {
+    /** Notes what was read. */
+    void know(byte[] content) {
         known = ContentHash.of(content);
         conflict = false;
     }
@@ -87,7 +77,7 @@ final class FileOnDisk {
     /** Lets the next save replace what the other program has written. */
     void accept() throws CoreException {
         if (file.exists()) {
-            read();
+            know(DocumentRecords.bytes(file));
         }
         conflict = false;
     }

@@ -79,7 +79,8 @@ public abstract class DocumentEditor extends FormEditor implements RevealTarget,
 
     private void open(IFile file) throws PartInitException {
         try {
-            session = sessions.acquire(file);
+            session = sessions.find(file).isPresent() ? sessions.acquire(file)
+                    : sessions.acquire(PatientReading.read(file));
         } catch (CoreException e) {
             throw new PartInitException(e.getStatus());
         }

@@ -1,0 +1,95 @@
+/*
+ * Copyright (c) 2026 the Ferrule authors.
+ * SPDX-License-Identifier: EPL-2.0
+ */
+
+package org.ferrule.ui.tests.edit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.stream.Stream;
+
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Shell;
+import org.ferrule.io.json.JsonDocuments;
+import org.ferrule.model.DeviceLibrary;
+import org.ferrule.samples.LargeLibrary;
+import org.ferrule.ui.edit.PatientReading;
+import org.ferrule.ui.tests.robot.EditorFixture;
+import org.ferrule.ui.tests.robot.Robot;
+import org.ferrule.ui.tests.robot.ScreenPicture;
+import org.ferrule.ui.tests.robot.Widgets;
+import org.junit.jupiter.api.Test;
+
+/** A large file is read beside the window, and that can be cancelled. */
+class PatientReadingTest {
+
+    private static final String NAME = "large.devices.json";
+    /** Two megabytes. */
+    private static final int DEVICES = 2_000;
+    private static final int LOOK_AGAIN_MS = 300;
+
+    private final Robot robot = new Robot();
+    private final Display display = Display.getCurrent();
+    private boolean cancelled;
+
+    @Test
+    void largeFileOpensLikeAnyOther() throws CoreException {
+        String content = new String(new JsonDocuments().write(LargeLibrary.of(DEVICES)), StandardCharsets.UTF_8);
+        try (EditorFixture fixture = new EditorFixture(NAME, content)) {
+            DeviceLibrary library = (DeviceLibrary) fixture.editor().session().document().orElseThrow();
+            assertEquals(DEVICES, library.getDevices().size());
+            assertTrue(fixture.editor().session().editable());
+        }
+    }
+
+    @Test
+    void whatTakesLongIsShownAndCanBeCancelled() {
+        CountDownLatch never = new CountDownLatch(1);
+        clickCancel();
+        IStatus status = assertThrows(CoreException.class, () -> PatientReading.inBackground(NAME, () -> {
+            never.await();
+            return NAME;
+        })).getStatus();
+        assertEquals(IStatus.CANCEL, status.getSeverity());
+        assertEquals(NAME + " was not opened: cancelled", status.getMessage());
+    }
+
+    /** Again and again until the dialog is there, says what is done, and is closed. */
+    private void clickCancel() {
+        display.timerExec(LOOK_AGAIN_MS, () -> {
+            Optional<Shell> dialog = Stream.of(display.getShells()).filter(Shell::isVisible)
+                    .filter(shell -> "Progress Information".equals(shell.getText())).findFirst();
+            dialog.filter(PatientReadingTest::tellsTheFile).ifPresent(shell -> {
+                new ScreenPicture().take("reading-large-file");
+                cancelled = true;
+                robot.click(Widgets.button(shell, "Cancel"));
+            });
+            if (!cancelled || dialog.isPresent()) {
+                clickCancel();
+            }
+        });
+    }
+
+    private static boolean tellsTheFile(Shell dialog) {
+        return Widgets.all(dialog, Label.class).anyMatch(label -> ("Reading " + NAME).equals(label.getText()));
+    }
+
+    @Test
+    void failureIsThatOfTheReading() {
+        CoreException failure = assertThrows(CoreException.class, () -> PatientReading.inBackground(NAME, () -> {
+            throw new IOException("the disk is gone");
+        }));
+        assertEquals(NAME + " cannot be read", failure.getStatus().getMessage());
+        assertEquals("the disk is gone", failure.getStatus().getException().getMessage());
+    }
+}
