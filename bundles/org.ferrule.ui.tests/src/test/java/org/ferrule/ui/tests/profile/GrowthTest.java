@@ -9,34 +9,26 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.stream.Stream;
 
 import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.core.resources.IProject;
-import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
-import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Table;
-import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IWorkbenchPage;
-import org.eclipse.ui.PlatformUI;
-import org.eclipse.ui.handlers.IHandlerService;
 import org.eclipse.ui.ide.IDE;
 import org.ferrule.model.ElementPath;
 import org.ferrule.model.ModelPackage;
 import org.ferrule.quantity.Dimension;
-import org.ferrule.ui.WorkbenchIds;
 import org.ferrule.ui.edit.DocumentEditor;
 import org.ferrule.ui.profile.ProfileIds;
 import org.ferrule.ui.profile.growth.GrowthView;
 import org.ferrule.ui.tests.robot.Dialogs;
 import org.ferrule.ui.tests.robot.EditorFixture;
-import org.ferrule.ui.tests.robot.Projects;
 import org.ferrule.ui.tests.robot.Robot;
 import org.ferrule.ui.tests.robot.ScreenPicture;
 import org.ferrule.ui.tests.robot.Widgets;
@@ -49,6 +41,7 @@ class GrowthTest {
 
     private static final String ROW = "devices[dun-sc-300-15]/balloon/compliance[0]";
 
+    private PlotFixture fixture;
     private Robot robot;
     private Dialogs dialogs;
     private IProject project;
@@ -56,65 +49,25 @@ class GrowthTest {
 
     @BeforeEach
     void open() throws CommandException, CoreException {
-        PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand(WorkbenchIds.OPEN_DEMO, null);
-        project = ResourcesPlugin.getWorkspace().getRoot().getProject("Demo");
-        view = (GrowthView) EditorFixture.page().showView(ProfileIds.GROWTH_VIEW);
-        robot = new Robot();
-        dialogs = new Dialogs(robot);
-        robot.waitForJobs();
-        robot.waitFor("the view over all", this::isMaximized);
-        clear();
-        add("semi-compliant balloon 3.00");
-        add("non-compliant balloon 3.00");
-        add("twin-layer balloon 3.00");
+        fixture = new PlotFixture(ProfileIds.GROWTH_VIEW);
+        view = (GrowthView) fixture.view();
+        project = fixture.project();
+        robot = fixture.robot();
+        dialogs = fixture.dialogs();
+        fixture.add(0, "Balloons", "semi-compliant balloon 3.00");
+        fixture.add(0, "Balloons", "non-compliant balloon 3.00");
+        fixture.add(0, "Balloons", "twin-layer balloon 3.00");
         robot.waitFor("three curves", () -> view.growth().filter(g -> g.balloons().size() == 3).isPresent());
         robot.waitFor("a plot", () -> view.canvas().boundsOf("growth:kol-twin-300-15").isPresent());
     }
 
     @AfterEach
     void close() throws CoreException {
-        EditorFixture.page().closeAllEditors(false);
-        EditorFixture.page().setPartState(EditorFixture.page().getReference(view), IWorkbenchPage.STATE_RESTORED);
-        EditorFixture.page().hideView(view);
-        robot.waitForJobs();
-        Projects.delete(project);
-        robot.settle();
+        fixture.close();
     }
 
     private Composite body() {
-        return view.canvas().getShell();
-    }
-
-    private boolean isMaximized() {
-        IWorkbenchPage page = EditorFixture.page();
-        page.activate(view);
-        page.setPartState(page.getReference(view), IWorkbenchPage.STATE_MAXIMIZED);
-        return page.getPartState(page.getReference(view)) == IWorkbenchPage.STATE_MAXIMIZED;
-    }
-
-    /** The view remembers what was chosen, even when it was closed. */
-    private void clear() {
-        Widgets.all(body(), Table.class).filter(t -> t.isVisible() && !t.getHeaderVisible()).toList()
-                .forEach(table -> {
-                    robot.waitFor("the devices of the project", () -> Stream.of(table.getItems())
-                            .noneMatch(item -> item.getText().endsWith("(not there)")));
-                    table.setFocus();
-                    table.selectAll();
-                    robot.key(SWT.DEL);
-                    robot.waitFor("nothing chosen", () -> table.getItemCount() == 0);
-                });
-    }
-
-    private void add(String words) {
-        Button button = Widgets.first(body(), Button.class, b -> b.getText().equals("Add...") && b.isVisible())
-                .orElseThrow();
-        dialogs.open(() -> robot.click(button), "Balloons", shell -> {
-            Text filter = Widgets.first(shell, Text.class, any -> true).orElseThrow();
-            robot.click(filter);
-            robot.type(words);
-            robot.pause(300);
-            dialogs.close(shell, Widgets.button(shell, "OK"));
-        });
+        return fixture.body();
     }
 
     @Test

@@ -12,12 +12,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.stream.Stream;
 
 import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IProject;
-import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.SWT;
@@ -27,22 +25,17 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Scale;
-import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IWorkbenchPage;
-import org.eclipse.ui.PlatformUI;
-import org.eclipse.ui.handlers.IHandlerService;
 import org.eclipse.ui.ide.IDE;
 import org.ferrule.model.ElementPath;
 import org.ferrule.model.ModelPackage;
 import org.ferrule.quantity.Dimension;
-import org.ferrule.ui.WorkbenchIds;
 import org.ferrule.ui.edit.DocumentEditor;
 import org.ferrule.ui.profile.ProfileIds;
 import org.ferrule.ui.profile.required.RequiredView;
 import org.ferrule.ui.tests.robot.Dialogs;
 import org.ferrule.ui.tests.robot.EditorFixture;
-import org.ferrule.ui.tests.robot.Projects;
 import org.ferrule.ui.tests.robot.Robot;
 import org.ferrule.ui.tests.robot.ScreenPicture;
 import org.ferrule.ui.tests.robot.Widgets;
@@ -57,6 +50,7 @@ class RequiredTest {
     private static final String LIBRARY = "balloons.devices.json";
     private static final String BALLOON = "devices[dun-nc-500-8]/sections[0]";
 
+    private PlotFixture fixture;
     private Robot robot;
     private Dialogs dialogs;
     private IProject project;
@@ -64,17 +58,14 @@ class RequiredTest {
 
     @BeforeEach
     void open() throws CommandException, CoreException {
-        PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand(WorkbenchIds.OPEN_DEMO, null);
-        project = ResourcesPlugin.getWorkspace().getRoot().getProject("Demo");
-        view = (RequiredView) EditorFixture.page().showView(ProfileIds.REQUIRED_VIEW);
-        robot = new Robot();
-        dialogs = new Dialogs(robot);
-        robot.waitForJobs();
-        robot.waitFor("the view over all", this::isMaximized);
-        clear();
-        add(0, "Device", "non-compliant balloon 5.00");
-        add(1, "Partners", "inner catheter 4 fr");
-        add(1, "Partners", "inner catheter 5 fr");
+        fixture = new PlotFixture(ProfileIds.REQUIRED_VIEW);
+        view = (RequiredView) fixture.view();
+        project = fixture.project();
+        robot = fixture.robot();
+        dialogs = fixture.dialogs();
+        fixture.add(0, "Device", "non-compliant balloon 5.00");
+        fixture.add(1, "Partners", "inner catheter 4 fr");
+        fixture.add(1, "Partners", "inner catheter 5 fr");
         Combo section = Widgets.labelled(body(), "Section", Combo.class);
         robot.waitFor("sections", () -> section.getItemCount() > 1);
         section.setFocus();
@@ -84,36 +75,11 @@ class RequiredTest {
 
     @AfterEach
     void close() throws CoreException {
-        EditorFixture.page().closeAllEditors(false);
-        EditorFixture.page().setPartState(EditorFixture.page().getReference(view), IWorkbenchPage.STATE_RESTORED);
-        EditorFixture.page().hideView(view);
-        robot.waitForJobs();
-        Projects.delete(project);
-        robot.settle();
+        fixture.close();
     }
 
     private Composite body() {
-        return view.canvas().getShell();
-    }
-
-    private boolean isMaximized() {
-        IWorkbenchPage page = EditorFixture.page();
-        page.activate(view);
-        page.setPartState(page.getReference(view), IWorkbenchPage.STATE_MAXIMIZED);
-        return page.getPartState(page.getReference(view)) == IWorkbenchPage.STATE_MAXIMIZED;
-    }
-
-    /** The view remembers what was chosen, even when it was closed. */
-    private void clear() {
-        Widgets.all(body(), Table.class).filter(t -> t.isVisible() && !t.getHeaderVisible()).toList()
-                .forEach(table -> {
-                    robot.waitFor("the devices of the project", () -> Stream.of(table.getItems())
-                            .noneMatch(item -> item.getText().endsWith("(not there)")));
-                    table.setFocus();
-                    table.selectAll();
-                    robot.key(SWT.DEL);
-                    robot.waitFor("nothing chosen", () -> table.getItemCount() == 0);
-                });
+        return fixture.body();
     }
 
     private String title() {
@@ -122,18 +88,6 @@ class RequiredTest {
 
     private String described() {
         return view.canvas().picture().map(picture -> picture.description()).orElse("");
-    }
-
-    private void add(int which, String title, String words) {
-        Button button = Widgets.all(body(), Button.class).filter(b -> b.getText().equals("Add...") && b.isVisible())
-                .toList().get(which);
-        dialogs.open(() -> robot.click(button), title, shell -> {
-            Text filter = Widgets.first(shell, Text.class, any -> true).orElseThrow();
-            robot.click(filter);
-            robot.type(words);
-            robot.pause(300);
-            dialogs.close(shell, Widgets.button(shell, "OK"));
-        });
     }
 
     @Test
