@@ -4,6 +4,7 @@
  */
 package org.ferrule.fit.check;
 
+import static org.ferrule.fit.device.DeviceKind.BALLOON_CATHETER;
 import static org.ferrule.fit.device.DeviceKind.GUIDE_CATHETER;
 import static org.ferrule.fit.device.DeviceKind.MICROCATHETER;
 import static org.ferrule.fit.device.DeviceKind.ROTATIONAL_BURR;
@@ -36,6 +37,7 @@ import org.ferrule.fit.sample.TestRules;
 import org.ferrule.fit.verdict.Reason;
 import org.ferrule.fit.verdict.ReasonCode;
 import org.ferrule.fit.verdict.Verdict;
+import org.ferrule.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -102,6 +104,21 @@ class BendCheckTest {
         assertEquals(TIGHT, finding.verdict(), "the wire may make room, so it is not proved");
         BendRoom room = (BendRoom) finding.evidence().get(0);
         assertEquals(Optional.of(length("1.418 mm")), room.freeLumen());
+    }
+
+    /** 1.778 mm less 0.36 mm going in, less 1.3 times 0.36 mm at worst coming out, as where it passes straight. */
+    @Test
+    void whatGrowsByUseTakesMoreRoomOnTheWayOut() {
+        SampleDevice balloon = device("o", BALLOON_CATHETER).length("135 cm").folded("balloon", "0 cm", "135 cm",
+                "0.36 mm");
+        SampleQuestion question = question(burr("9 mm"), "1.778 mm").bentLumen("20 mm").beside(balloon, "5 cm")
+                .under(TestRules.exact().growth("1.1", "1.2", "1.3"));
+        assertEquals(Optional.of(length("1.418 mm")), freeLumen(question, Phase.IN));
+        assertEquals(Optional.of(length("1.31 mm")), freeLumen(question, Phase.OUT));
+    }
+
+    private static Optional<Length> freeLumen(SampleQuestion question, Phase phase) {
+        return ((BendRoom) new BendCheck().check(question.question(), phase).evidence().get(0)).freeLumen();
     }
 
     @Test
