@@ -208,4 +208,27 @@ class BendCheckTest {
     private static List<ReasonCode> codes(Finding finding) {
         return finding.reasons().stream().map(Reason::code).toList();
     }
+
+    /** 1.2 mm pass up to 9.76 mm, 1.1 mm up to 10.56 mm, and 1.2 mm in 1.856 mm up to 10.40 mm (closed form; computed). */
+    @Test
+    void whereACentreIsOnlyAssumedNoPartStopsThatPassesAtBest() {
+        assertEquals(BLOCKED, find(question(part("10 mm", "1.2 mm"), "1.778 mm").bentLumen("20 mm")).verdict());
+        assertEquals(TIGHT, find(question(part("10 mm", "1.1..1.3 mm"), "1.778 mm").bentLumen("20 mm")).verdict());
+        assertEquals(TIGHT, find(question(part("10 mm", "1.2 mm"), "1.7..1.856 mm").bentLumen("20 mm")).verdict());
+        assertEquals(BLOCKED, find(question(part("10.6 mm", "1.1..1.3 mm"), "1.778 mm").bentLumen("20 mm")).verdict());
+        assertEquals(BLOCKED, find(question(part("10.6 mm", "1.2 mm"), "1.7..1.856 mm").bentLumen("20 mm")).verdict());
+    }
+
+    private static SampleDevice part(String rigidLength, String diameter) {
+        return device("d", ROTATIONAL_BURR).length("135 cm").section("burr", "0 mm", rigidLength, diameter).rigid();
+    }
+
+    /** A quarter of a turn of 20 mm is 31 mm long. */
+    @Test
+    void aBendThatIsLongAndWideEnoughNeedsNoNote() {
+        Bend bend = new Bend(Bend.Where.LUMEN, length("20 mm"), Optional.of(BigDecimal.valueOf(90)));
+        assertEquals(List.of(ReasonCode.RIGID_PASSES_BEND), codes(find(question(burr("8 mm"), "1.778 mm").bend(bend))));
+        assertTrue(!codes(find(question(burr("1 mm"), "1.778 mm").bentLumen("1.778 mm")))
+                .contains(ReasonCode.BEND_NARROWER_THAN_LUMEN));
+    }
 }

@@ -95,4 +95,14 @@ class ChanceCheckTest {
     private static List<ReasonCode> codes(Finding finding) {
         return finding.reasons().stream().map(Reason::code).toList();
     }
+
+    @Test
+    void partsThatDoNotEnterAddNoChance() {
+        SampleDevice stepped = device("d", MICROCATHETER).length("135 cm")
+                .section("shaft", "0 cm", "100 cm", "1.40 mm sd 0.010")
+                .section("tail", "100 cm", "135 cm", "1.39 mm sd 0.010");
+        SampleQuestion question = passage(stepped, guide("g", "1.43 mm sd 0.010"));
+        assertEquals(0.016947, ((Chance) find(question.reach("-10 cm")).evidence().get(0)).high(), 1e-6);
+        assertEquals(0.016947 + 0.002339, ((Chance) find(question.reach("10 cm")).evidence().get(0)).high(), 1e-5);
+    }
 }
