@@ -6,12 +6,10 @@ package org.ferrule.fit.check;
 
 import static org.ferrule.fit.device.DeviceKind.BALLOON_CATHETER;
 import static org.ferrule.fit.device.DeviceKind.GUIDE_CATHETER;
-import static org.ferrule.fit.device.DeviceKind.MICROCATHETER;
 import static org.ferrule.fit.device.DeviceKind.ROTATIONAL_BURR;
 import static org.ferrule.fit.sample.SampleClaim.minimumLumen;
 import static org.ferrule.fit.sample.SampleDevice.device;
 import static org.ferrule.fit.sample.SampleDevice.guide;
-import static org.ferrule.fit.sample.SampleDevice.rod;
 import static org.ferrule.fit.sample.SampleQuestion.passage;
 import static org.ferrule.fit.sample.Texts.length;
 import static org.ferrule.fit.verdict.Verdict.BLOCKED;
@@ -37,7 +35,6 @@ import org.ferrule.fit.sample.TestRules;
 import org.ferrule.fit.verdict.Reason;
 import org.ferrule.fit.verdict.ReasonCode;
 import org.ferrule.fit.verdict.Verdict;
-import org.ferrule.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -93,39 +90,6 @@ class BendCheckTest {
         Finding finding = find(question(uneven, "1.778 mm").bentLumen("20 mm"));
         assertEquals(TIGHT, finding.verdict());
         assertTrue(codes(finding).contains(ReasonCode.NOT_PROVED));
-    }
-
-    @Test
-    void whatLiesInTheLumenAlreadyTakesRoom() {
-        SampleDevice wire = rod("w", MICROCATHETER, "135 cm", "0.36 mm");
-        SampleQuestion question = question(burr("9 mm"), "1.778 mm").bentLumen("20 mm");
-        assertEquals(FITS, find(question).verdict());
-        Finding finding = find(question.beside(wire, "5 cm"));
-        assertEquals(TIGHT, finding.verdict(), "the wire may make room, so it is not proved");
-        BendRoom room = (BendRoom) finding.evidence().get(0);
-        assertEquals(Optional.of(length("1.418 mm")), room.freeLumen());
-    }
-
-    /** 1.778 mm less 0.36 mm going in, less 1.3 times 0.36 mm at worst coming out, as where it passes straight. */
-    @Test
-    void whatGrowsByUseTakesMoreRoomOnTheWayOut() {
-        SampleDevice balloon = device("o", BALLOON_CATHETER).length("135 cm").folded("balloon", "0 cm", "135 cm",
-                "0.36 mm");
-        SampleQuestion question = question(burr("9 mm"), "1.778 mm").bentLumen("20 mm").beside(balloon, "5 cm")
-                .under(TestRules.exact().growth("1.1", "1.2", "1.3"));
-        assertEquals(Optional.of(length("1.418 mm")), freeLumen(question, Phase.IN));
-        assertEquals(Optional.of(length("1.31 mm")), freeLumen(question, Phase.OUT));
-    }
-
-    private static Optional<Length> freeLumen(SampleQuestion question, Phase phase) {
-        return ((BendRoom) new BendCheck().check(question.question(), phase).evidence().get(0)).freeLumen();
-    }
-
-    @Test
-    void whatEndsBeforeTheBendTakesNone() {
-        SampleDevice shaft = rod("w", MICROCATHETER, "135 cm", "0.36 mm");
-        assertEquals(FITS, find(question(burr("9 mm"), "1.778 mm").bentLumen("20 mm").beside(shaft, "-101 cm"))
-                .verdict());
     }
 
     @Test
@@ -231,4 +195,42 @@ class BendCheckTest {
         assertTrue(!codes(find(question(burr("1 mm"), "1.778 mm").bentLumen("1.778 mm")))
                 .contains(ReasonCode.BEND_NARROWER_THAN_LUMEN));
     }
+
+    @Test
+    void whatWasInflatedBeforeGoesRoundTheBendGrown() {
+        SampleDevice balloon = device("b", BALLOON_CATHETER).length("135 cm").folded("balloon", "0 mm", "8 mm", "0.8 mm")
+                .rigid();
+        SampleQuestion question = question(balloon, "1.778 mm").bentLumen("20 mm")
+                .under(TestRules.exact().growth("1.1", "1.2", "1.25"));
+        assertEquals(length("0.8 mm"), ((BendRoom) find(question).evidence().get(0)).deviceDiameter());
+        assertEquals(length("1 mm"), ((BendRoom) find(question.afterInflation()).evidence().get(0)).deviceDiameter());
+    }
+
+    @Test
+    void aPartIsCalledByItsThickestSection() {
+        SampleDevice nose = device("d", ROTATIONAL_BURR).length("135 cm").section("nose", "0 mm", "3 mm", "0.5 mm")
+                .rigid().section("burr", "3 mm", "6 mm", "1.2 mm").rigid();
+        SampleDevice tail = device("d", ROTATIONAL_BURR).length("135 cm").section("burr", "0 mm", "3 mm", "1.2 mm")
+                .rigid().section("tail", "3 mm", "6 mm", "0.5 mm").rigid();
+        for (SampleDevice device : List.of(nose, tail)) {
+            BendRoom room = (BendRoom) find(question(device, "1.778 mm").bentLumen("20 mm")).evidence().get(0);
+            assertEquals("burr", room.deviceSection());
+            assertEquals(length("6 mm"), room.rigidLength());
+        }
+    }
+
+    @Test
+    void onlyTheSectionWithoutAFigureSaysWhy() {
+        SampleDevice open = device("d", ROTATIONAL_BURR).length("135 cm").section("burr", "0 mm", "5 mm", "1.2 mm")
+                .rigid().section("housing", "5 mm", "9 mm", "?").rigid();
+        assertEquals(List.of(ReasonCode.MISSING_FIGURE), codes(find(question(open, "1.778 mm").bentLumen("20 mm"))));
+    }
+
+    @Test
+    void aPartThatBeginsWhereTheWayEndsPassesNoBend() {
+        SampleDevice late = device("d", ROTATIONAL_BURR).length("135 cm").section("drive", "10 cm", "60 cm", "1.2 mm")
+                .rigid();
+        assertEquals(List.of(), find(question(late, "1.778 mm").bentLumen("20 mm")).evidence());
+    }
+
 }

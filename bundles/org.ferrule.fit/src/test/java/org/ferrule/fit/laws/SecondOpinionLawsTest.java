@@ -60,9 +60,9 @@ class SecondOpinionLawsTest {
 
     @Test
     @Tag("slow")
-    void neverContradictsTheLanesBesideOthersInThousands() {
-        Cases.check(4_000, random -> compare(beside(random), random, 20));
-        assertTrue(compared > 4_000, "enough of them compared: " + compared);
+    void neverContradictsTheLanesBesideOthersInHundreds() {
+        Cases.check(400, random -> compare(beside(random), random, 20));
+        assertTrue(compared > 400, "enough of them compared: " + compared);
     }
 
     /** Beside one or two others, and now and then through an extension. */
