@@ -23,9 +23,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Optional;
 
-import org.ferrule.fit.device.Contour;
 import org.ferrule.fit.device.Lumen;
 import org.ferrule.fit.passage.Limiting;
 import org.ferrule.fit.passage.PhaseAnswer;
@@ -38,7 +36,6 @@ import org.ferrule.geometry.Body;
 import org.ferrule.geometry.Enclosure;
 import org.ferrule.geometry.Packing;
 import org.ferrule.geometry.Stadium;
-import org.ferrule.quantity.Dimension;
 import org.ferrule.quantity.Length;
 import org.ferrule.quantity.LengthUnit;
 import org.junit.jupiter.api.Test;
@@ -281,18 +278,5 @@ class OccupantTest {
         SampleQuestion question = passage(rod("w", GUIDEWIRE, "190 cm", "0.3 mm"), micro).overTail()
                 .beside(rod("a", GUIDEWIRE, "190 cm", "0.05 mm"), "10 cm");
         assertThrows(IllegalArgumentException.class, question::question);
-    }
-
-    /** 1.2 mm wide, 0.6 mm high, it lies beside 0.4 mm in 1.5 mm; where it becomes round nobody tells how high it is. */
-    @Test
-    void whatMayBeThinnerThanItCountsProvesNoOverlap() {
-        Contour oval = new Contour.Oval(Dimension.parse("1.2 mm"), Dimension.parse("0.6 mm"));
-        Contour round = new Contour.Round(Optional.of(Dimension.parse("0.9 mm")));
-        SampleDevice uneven = device("o", OTHER).length("135 cm").contour("shaft", "0 cm", "135 cm", oval, round);
-        SampleQuestion question = passage(uneven, guide("g", "1.5 mm"));
-        assertEquals(FITS, question.in().verdict());
-        PhaseAnswer beside = question.beside(rod("a", OTHER, "135 cm", "0.4 mm"), "5 cm").in();
-        assertEquals(TIGHT, beside.verdict(), beside::toString);
-        assertTrue(beside.reasons().stream().anyMatch(r -> r.code() == ReasonCode.NOT_PROVED), beside::toString);
     }
 }
