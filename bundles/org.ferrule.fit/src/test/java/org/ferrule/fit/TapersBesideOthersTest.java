@@ -49,7 +49,8 @@ class TapersBesideOthersTest {
         SampleDevice narrowing = device("g", GUIDE_CATHETER).length("100 cm")
                 .lumen("lumen", Lumen.Use.WORKING, Lumen.Opening.HUB, "0 mm", "100 cm")
                 .taperedBore("0 cm", "100 cm", "2 mm", "1.6 mm");
-        SampleDevice thickening = device("d", OTHER).length("135 cm").taper("shaft", "0 cm", "100 cm", "0.8 mm", "1.2 mm")
+        SampleDevice thickening = device("d", OTHER).length("135 cm")
+                .taper("shaft", "0 cm", "100 cm", "0.8 mm", "1.2 mm")
                 .section("tail", "100 cm", "135 cm", "1.2 mm");
         PhaseAnswer answer = passage(thickening, narrowing).reach("0 cm")
                 .beside(rod("a", OTHER, "135 cm", "0.4 mm"), "0 cm").in();

@@ -65,7 +65,8 @@ class BendBesideOthersTest {
     void onlyWhatLiesBetweenHubAndOpeningTakesRoom() {
         SampleDevice thickTip = device("o", MICROCATHETER).length("135 cm").section("tip", "0 cm", "5 cm", "1 mm")
                 .section("shaft", "5 cm", "135 cm", "0.36 mm");
-        SampleDevice thickTail = device("o", MICROCATHETER).length("135 cm").section("shaft", "0 cm", "105 cm", "0.36 mm")
+        SampleDevice thickTail = device("o", MICROCATHETER).length("135 cm")
+                .section("shaft", "0 cm", "105 cm", "0.36 mm")
                 .section("tail", "105 cm", "135 cm", "1 mm");
         for (SampleDevice device : List.of(thickTip, thickTail)) {
             SampleQuestion question = question(burr("5 mm"), "1.778 mm").bentLumen("20 mm").beside(device, "5 cm");

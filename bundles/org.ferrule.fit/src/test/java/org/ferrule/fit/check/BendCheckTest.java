@@ -198,7 +198,8 @@ class BendCheckTest {
 
     @Test
     void whatWasInflatedBeforeGoesRoundTheBendGrown() {
-        SampleDevice balloon = device("b", BALLOON_CATHETER).length("135 cm").folded("balloon", "0 mm", "8 mm", "0.8 mm")
+        SampleDevice balloon = device("b", BALLOON_CATHETER).length("135 cm")
+                .folded("balloon", "0 mm", "8 mm", "0.8 mm")
                 .rigid();
         SampleQuestion question = question(balloon, "1.778 mm").bentLumen("20 mm")
                 .under(TestRules.exact().growth("1.1", "1.2", "1.25"));

@@ -63,7 +63,8 @@ class ConcernsTest {
     @Test
     void chancesConcernStatedDeviations() {
         SampleDevice before = rod("d", MICROCATHETER, "135 cm", "0.9 mm sd 0.01");
-        SampleDevice after = device("d", BALLOON_CATHETER).length("135 cm").folded("balloon", "0 cm", "135 cm", "0.9 mm",
+        SampleDevice after = device("d", BALLOON_CATHETER).length("135 cm").folded("balloon", "0 cm", "135 cm",
+                "0.9 mm",
                 "1 mm sd 0.01");
         TestRules rules = TestRules.usual();
         assertConcerned(new ChanceCheck(), passage(before, GUIDE).under(rules));
@@ -111,9 +112,11 @@ class ConcernsTest {
 
     @Test
     void overlapsConcernExtensionsThatAreToReachOrToBePassed() {
-        SampleDevice extension = device("x", GUIDE_EXTENSION).length("150 cm").section("tube", "0 cm", "25 cm", "1.7 mm")
+        SampleDevice extension = device("x", GUIDE_EXTENSION).length("150 cm")
+                .section("tube", "0 cm", "25 cm", "1.7 mm")
                 .section("rod", "25 cm", "150 cm", "0.4 mm")
-                .lumen("tube", Lumen.Use.WORKING, Lumen.Opening.COLLAR, "0 cm", "25 cm").bore("0 cm", "25 cm", "1.5 mm");
+                .lumen("tube", Lumen.Use.WORKING, Lumen.Opening.COLLAR, "0 cm", "25 cm")
+                .bore("0 cm", "25 cm", "1.5 mm");
         assertConcerned(new OverlapCheck(), passage(extension, GUIDE).reach("10 cm"));
         assertConcerned(new OverlapCheck(), passage(MICRO, GUIDE).through(extension, "5 cm"));
         assertNotConcerned(new OverlapCheck(), true, passage(MICRO, GUIDE).reach("10 cm"));

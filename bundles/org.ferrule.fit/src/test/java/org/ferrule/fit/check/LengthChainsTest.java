@@ -154,7 +154,8 @@ class LengthChainsTest {
     void tubeOfAnExtensionInPlaceMustStayInTheGuideToo() {
         SampleDevice tube = device("x", GUIDE_EXTENSION).length("150 cm").section("tube", "0 cm", "25 cm", "1.7 mm")
                 .section("push rod", "25 cm", "150 cm", "0.5 mm")
-                .lumen("tube", Lumen.Use.WORKING, Lumen.Opening.COLLAR, "0 cm", "25 cm").bore("0 cm", "25 cm", "1.5 mm");
+                .lumen("tube", Lumen.Use.WORKING, Lumen.Opening.COLLAR, "0 cm", "25 cm")
+                .bore("0 cm", "25 cm", "1.5 mm");
         TestRules rules = TestRules.exact().allow(Purpose.EXTENSION_OVERLAP, "10 cm");
         SampleQuestion question = passage(MICRO, guide("g", "2 mm")).under(rules);
         assertEquals(FITS, question.through(tube, "15 cm").in().verdict());

@@ -41,7 +41,8 @@ class StackLayoutTest {
     private static SampleDevice extension() {
         return device("x", GUIDE_EXTENSION).length("150 cm").section("tube", "0 cm", "25 cm", "1.7 mm")
                 .section("push rod", "25 cm", "150 cm", "0.4 mm")
-                .lumen("tube", Lumen.Use.WORKING, Lumen.Opening.COLLAR, "0 cm", "25 cm").bore("0 cm", "25 cm", "1.4 mm");
+                .lumen("tube", Lumen.Use.WORKING, Lumen.Opening.COLLAR, "0 cm", "25 cm")
+                .bore("0 cm", "25 cm", "1.4 mm");
     }
 
     private static SampleStack stack() {

@@ -34,7 +34,8 @@ import org.junit.jupiter.api.Test;
 /** Places in papers: what is printed there, what decides an answer, and what changes with them. */
 class PlaceTest {
     private static final RuleSet RULES = TestRules.exact().rules();
-    private static final SampleDevice MICRO = rod("m", DeviceKind.MICROCATHETER, "135 cm", "0.9 mm").takesWire("0.36 mm");
+    private static final SampleDevice MICRO = rod("m", DeviceKind.MICROCATHETER, "135 cm", "0.9 mm")
+            .takesWire("0.36 mm");
     private static final SampleDevice EXTENSION = device("x", DeviceKind.GUIDE_EXTENSION).length("150 cm")
             .section("tube", "0 cm", "25 cm", "1.7 mm").section("rod", "25 cm", "150 cm", "0.4 mm")
             .lumen("tube", Lumen.Use.WORKING, Lumen.Opening.COLLAR, "0 cm", "25 cm").bore("0 cm", "25 cm", "1.5 mm");
@@ -55,7 +56,8 @@ class PlaceTest {
         assertEquals(List.of("1.1 mm", "0.5 mm"), printed(shaft(device("d", DeviceKind.OTHER).oval("s", "0 mm", "5 cm",
                 "1.1 mm", "0.5 mm"))));
         assertEquals(List.of("0.5 mm", "0.4 mm"), printed(shaft(part.bundle("s", "0 mm", "5 cm",
-                member("0 mm", "0 mm", "0.5 mm"), member("1 mm", "0 mm", "0.4 mm"), member("2 mm", "0 mm", "0.5 mm")))));
+                member("0 mm", "0 mm", "0.5 mm"), member("1 mm", "0 mm", "0.4 mm"),
+                member("2 mm", "0 mm", "0.5 mm")))));
         assertEquals(List.of("0.36 mm"), printed(new Place.Wire(MICRO.device())));
         assertThrows(IndexOutOfBoundsException.class, () -> new Place.Shaft(part.device(), 1));
     }
@@ -80,7 +82,8 @@ class PlaceTest {
     @Test
     void theClassOfAFigureFollowsFromSectionAndKind() {
         assertEquals(FigureClass.OUTER_DIAMETER, shaft(MICRO).figureClass());
-        assertEquals(FigureClass.WIRE_DIAMETER, shaft(rod("w", DeviceKind.GUIDEWIRE, "190 cm", "0.36 mm")).figureClass());
+        assertEquals(FigureClass.WIRE_DIAMETER,
+                shaft(rod("w", DeviceKind.GUIDEWIRE, "190 cm", "0.36 mm")).figureClass());
         assertEquals(FigureClass.CROSSING_PROFILE, shaft(device("b", DeviceKind.BALLOON_CATHETER).folded("balloon",
                 "0 mm", "2 cm", "0.9 mm")).figureClass());
     }
@@ -139,7 +142,8 @@ class PlaceTest {
         assertFalse(wire.touches(question.outer()));
         Replacement one = Replacement.ofWire(List.of(question.inner()), OwnWire.NOT_STATED, RULES);
         assertTrue(one.touches(question.inner()));
-        assertFalse(one.touches(passage(MICRO, guide("g", "2 mm")).question().inner()), "another one of the same papers");
+        assertFalse(one.touches(passage(MICRO, guide("g", "2 mm")).question().inner()),
+                "another one of the same papers");
     }
 
     @Test

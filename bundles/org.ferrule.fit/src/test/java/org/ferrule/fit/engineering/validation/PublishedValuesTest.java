@@ -20,7 +20,8 @@ class PublishedValuesTest {
     @Test
     void everyPublishedValueIsMet() {
         ValidationReport report = Validation.run(
-                new ReportHead("0.1.0", Optional.empty(), LocalDate.of(2026, 11, 26)), CheckTables.shared(), Optional.empty());
+                new ReportHead("0.1.0", Optional.empty(), LocalDate.of(2026, 11, 26)), CheckTables.shared(),
+                Optional.empty());
         assertEquals(List.of(), report.failures());
         assertTrue(report.results().size() > 180, "values: " + report.results().size());
         for (CheckResult result : report.results()) {
