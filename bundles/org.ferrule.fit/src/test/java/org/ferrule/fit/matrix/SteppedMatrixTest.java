@@ -12,6 +12,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 import org.ferrule.fit.FitSolver;
 import org.ferrule.fit.device.DeviceKind;
@@ -116,5 +117,13 @@ class SteppedMatrixTest {
     @Test
     void columnsAmongOthersAreTheSingleAnswers() {
         reaches().forEach(reach -> assertSolved(devices(), reach));
+    }
+
+    @Test
+    void columnsOfSeveralTilesAreTheSingleAnswers() {
+        List<SampleDevice> rods = IntStream.range(0, 70)
+                .mapToObj(i -> rod("rod " + i, DeviceKind.MICROCATHETER, 60 + i + " cm", (50 + i) / 100.0 + " mm")).toList();
+        assertSolved(rods, Optional.of(Texts.length("-20 cm")));
+        assertSolved(rods, Optional.empty());
     }
 }

@@ -9,6 +9,7 @@ import static org.ferrule.fit.device.DeviceKind.GUIDE_CATHETER;
 import static org.ferrule.fit.device.DeviceKind.GUIDE_EXTENSION;
 import static org.ferrule.fit.device.DeviceKind.HAEMOSTASIS_VALVE;
 import static org.ferrule.fit.device.DeviceKind.MICROCATHETER;
+import static org.ferrule.fit.sample.SampleDevice.balloon;
 import static org.ferrule.fit.sample.SampleDevice.device;
 import static org.ferrule.fit.sample.SampleDevice.rod;
 import static org.ferrule.fit.sample.Texts.length;
@@ -132,5 +133,27 @@ class StackLayoutTest {
     private static void assertRefused(String named, Executable stack) {
         String message = assertThrows(IllegalArgumentException.class, stack).getMessage();
         assertTrue(message.contains(named), message);
+    }
+
+    /** Its port lies 5 cm proximal to the collar. */
+    @Test
+    void theWireBesideAShaftStillLiesThereProximalToTheCollar() {
+        List<Stretch> outline = besideTube(balloon("b", "0.85 mm", "0.6 mm").takesWire("0.36 mm"), "0 cm").get(0)
+                .device().outline(Phase.IN);
+        assertEquals(List.of(length("0.8 mm"), length("0.96 mm")),
+                outline.stream().map(s -> s.diameter().orElseThrow().largest().centre()).toList());
+        assertEquals(length("5 cm"), outline.get(0).to());
+    }
+
+    @Test
+    void whatWentInBeforeLiesInTheValveToo() {
+        StackAnswer answer = stack().level(guide("2.7 mm"), "0 cm")
+                .level(device("valve", HAEMOSTASIS_VALVE).length("8 cm").working("8 cm", "1 mm"), "0 cm")
+                .beside(rod("buddy", GUIDEWIRE, "190 cm", "0.36 mm"), "2 cm").level(MICRO, "3 cm").answer();
+        List<Crossing> crossings = answer.levels().get(2).crossings();
+        assertEquals(List.of(0, 0, 1, 1), crossings.stream().map(c -> c.question().conditions().inside().size())
+                .toList());
+        assertEquals(List.of("FITS", "FITS", "BLOCKED", "FITS"), crossings.stream()
+                .map(c -> c.answer().in().verdict().name()).toList(), "0.36 and 0.8 mm in a valve of 1 mm");
     }
 }
