@@ -9,21 +9,25 @@ import static org.ferrule.fit.sample.SampleDevice.rod;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
+import org.ferrule.fit.FitSolver;
 import org.ferrule.fit.device.DeviceKind;
+import org.ferrule.fit.device.Lumen;
+import org.ferrule.fit.passage.Conditions;
+import org.ferrule.fit.passage.Direction;
 import org.ferrule.fit.passage.ReadDevice;
+import org.ferrule.fit.rules.RuleSet;
+import org.ferrule.fit.sample.SampleDevice;
 import org.ferrule.fit.sample.TestRules;
+import org.ferrule.quantity.Length;
 import org.junit.jupiter.api.Test;
 
-/** Columns are found again after a change, and what is alike shares a slot. */
+/** Lines and columns are found again after a change. */
 class PlacesTest {
     private static final ReadDevice A = read("a", "0.9 mm");
     private static final ReadDevice B = read("b", "0.8 mm");
@@ -98,99 +102,44 @@ class PlacesTest {
         assertFalse(places(List.of(A, read("d", "1 mm"), B), List.of(A, C)).areMostlySame());
     }
 
-    private static Slots<String> slots(String... keys) {
-        return Slots.of(List.of(keys), Comparator.naturalOrder());
+    private static MatrixLine line(String name, String diameter) {
+        SampleDevice guide = device("g", DeviceKind.GUIDE_CATHETER).length("100 cm")
+                .lumen(name, Lumen.Use.WORKING, Lumen.Opening.HUB, "0 mm", "100 cm").bore("0 mm", "100 cm", diameter);
+        return new MatrixLine(ReadDevice.of(guide.device(), TestRules.exact().rules()), guide.device().lumen(name));
     }
 
     @Test
-    void likesShareASlotInOrder() {
-        Slots<String> slots = slots("thick", "thin", "thick");
-        assertEquals(2, slots.count());
-        assertEquals(List.of(0, 1, 0), IntStream.range(0, slots.size()).mapToObj(slots::slot).toList());
-        assertEquals(List.of(2, 1), List.of(slots.users(0), slots.users(1)));
-        assertEquals(List.of(0, 1), List.of(slots.standing(0), slots.standing(1)));
-        assertTrue(slots.isNew());
-        assertEquals(2, slots.freshCount());
+    void linesAreFoundAgainByDeviceAndLumen() {
+        MatrixLine main = line("main", "2 mm");
+        MatrixLine side = line("side", "1 mm");
+        Places moved = Places.ofLines(List.of(side, main), List.of(main, side), true);
+        assertEquals(List.of(1, 0), former(moved));
+        assertEquals(List.of(true, true), same(moved));
+        Places widened = Places.ofLines(List.of(line("main", "3 mm"), side), List.of(main, side), true);
+        assertEquals(List.of(false, true), same(widened));
+        assertTrue(widened.sameNames(0));
+        assertEquals(List.of(-1, 1), former(Places.ofLines(List.of(line("other", "2 mm"), side), List.of(main, side),
+                true)));
     }
 
     @Test
-    void whatChangesTakesTheSlotOfItsLikesOrAFreeOne() {
-        Slots<String> slots = slots("thick", "thin", "wide");
-        Places last = places(List.of(A, B, read("c", "1 mm")), List.of(A, B, C));
-        Slots<String> like = slots.next(last, i -> "thin");
-        assertEquals(1, like.slot(2));
-        assertEquals(0, like.freshCount());
-        assertEquals(Optional.empty(), like.key(2));
-        assertEquals(-1, like.standing(2));
-        assertEquals(0, like.users(2));
-        Slots<String> other = slots.next(last, i -> "new");
-        assertEquals(2, other.slot(2));
-        assertEquals(Optional.of("new"), other.key(2));
-        assertTrue(other.isFresh(2));
-        assertFalse(other.isFresh(0));
-        assertFalse(other.isNew());
-        assertTrue(other.anyFresh("new"::equals));
-        assertFalse(other.anyFresh("thin"::equals));
-        assertArrayEquals(new int[] { 2 }, other.freshOf(0));
-        assertArrayEquals(new int[] { 0, 1, 2 }, other.slotsOf(0));
-    }
-
-    @Test
-    void whatComesInGetsANewSlotWhereNoneIsFree() {
-        Slots<String> next = slots("thick", "thin").next(places(List.of(A, B, C), List.of(A, B)), i -> "new");
-        assertEquals(3, next.count());
-        assertEquals(2, next.slot(2));
-    }
-
-    @Test
-    void slotsAreSparseWhereMostAreFree() {
-        Slots<String> slots = slots("one", "three", "two");
-        assertFalse(slots.next(places(List.of(A, B), List.of(A, B, C)), i -> "new").isSparse());
-        assertTrue(slots.next(places(List.of(A), List.of(A, B, C)), i -> "new").isSparse());
-        Slots<String> four = slots("four", "one", "three", "two");
-        ReadDevice d = read("d", "0.5 mm");
-        assertFalse(four.next(places(List.of(A, B), List.of(A, B, C, d)), i -> "new").isSparse(), "half of them");
-    }
-
-    @Test
-    void aGridTellsOfEveryCellAndOfNoOther() {
-        Slots<String> lines = slots(IntStream.range(0, 40).mapToObj(i -> "l" + i).toArray(String[]::new));
-        Slots<String> columns = slots("a", "b");
-        CellGrid grid = new CellGrid(lines, columns, Optional.empty());
-        assertEquals(40, grid.lines());
-        grid.tile(0, 0, new long[CellGrid.SIDE * CellGrid.SIDE]);
-        long[] words = new long[CellGrid.SIDE * CellGrid.SIDE];
-        words[CellGrid.within(lines.slot(39), 1)] = 7;
-        grid.tile(lines.slot(39) / CellGrid.SIDE, 0, words);
-        assertEquals(7, grid.word(39, 1));
-        assertEquals(0, grid.word(39, 0));
-        for (int[] outside : List.of(new int[] { -1, 0 }, new int[] { 40, 0 }, new int[] { 0, -1 },
-                new int[] { 0, 2 })) {
-            Exception refused = assertThrows(IndexOutOfBoundsException.class,
-                    () -> grid.word(outside[0], outside[1]));
-            assertTrue(refused.getMessage().contains("40 by 2"), refused.getMessage());
+    void anotherReachDirectionOrRuleSetIsAnotherQuestion() {
+        RuleSet rules = TestRules.exact().rules();
+        FitSolver solver = FitSolver.standard(List.of());
+        MatrixQuestion question = new MatrixQuestion(List.of(line("main", "2 mm")), List.of(A), Direction.TIP_FIRST,
+                Optional.empty(), rules, solver);
+        assertTrue(question.asksTheSameAs(new MatrixQuestion(List.of(), List.of(B), Direction.TIP_FIRST,
+                Optional.empty(), rules, solver)));
+        for (MatrixQuestion other : List.of(
+                new MatrixQuestion(List.of(), List.of(), Direction.OVER_WIRE_TAIL, Optional.empty(), rules, solver),
+                new MatrixQuestion(List.of(), List.of(), Direction.TIP_FIRST, Optional.of(Length.ZERO), rules, solver),
+                new MatrixQuestion(List.of(), List.of(), Direction.TIP_FIRST, Optional.empty(),
+                        TestRules.usual().rules(), solver),
+                new MatrixQuestion(List.of(), List.of(), Direction.TIP_FIRST, Optional.empty(),
+                        new Conditions(List.of(), Optional.empty(), List.of(), true), rules, solver),
+                new MatrixQuestion(List.of(), List.of(), Direction.TIP_FIRST, Optional.empty(), rules,
+                        FitSolver.standard(List.of())))) {
+            assertFalse(question.asksTheSameAs(other), other::toString);
         }
-    }
-
-    @Test
-    void tilesAreKeptWhereTheGridGrows() {
-        Slots<String> few = slots("a");
-        Slots<String> many = slots(IntStream.range(0, 40).mapToObj(i -> "c" + i).toArray(String[]::new));
-        assertEquals(List.of(0, 1, 1, 2), List.of(CellGrid.tiles(0), CellGrid.tiles(1), CellGrid.tiles(32),
-                CellGrid.tiles(33)));
-        CellGrid small = new CellGrid(many, few, Optional.empty());
-        long[] first = { 1 };
-        long[] second = { 2 };
-        small.tile(0, 0, first);
-        small.tile(1, 0, second);
-        CellGrid wider = new CellGrid(many, many, Optional.of(small));
-        assertEquals(List.of(true, true), List.of(wider.tile(0, 0).orElseThrow() == first,
-                wider.tile(1, 0).orElseThrow() == second));
-        assertEquals(Optional.empty(), wider.tile(0, 1));
-        CellGrid narrowAgain = new CellGrid(many, few, Optional.of(wider));
-        assertTrue(narrowAgain.tile(1, 0).orElseThrow() == second);
-        CellGrid same = new CellGrid(few, few, Optional.of(narrowAgain));
-        assertTrue(same.tile(0, 0).orElseThrow() == first);
-        assertEquals(Collections.emptyMap(), new CellGrid(Slots.none(), Slots.none(), Optional.empty()).verdictsIn());
     }
 }
