@@ -91,4 +91,16 @@ class PhaseAnswerTest {
         assertEquals(List.of("bore 1", "x bore 1", "bore 1"), inside.stream().map(Stretch::name).toList());
         assertEquals(1, passage(MICRO, guide("g", "2 mm")).question().bore().size());
     }
+
+    @Test
+    void aSectionThatEndsAtTheCollarLeavesNothingBehindIt() {
+        SampleDevice guide = device("g", GUIDE_CATHETER).length("100 cm")
+                .lumen("lumen", Lumen.Use.WORKING, Lumen.Opening.HUB, "0 mm", "100 cm")
+                .bore("0 mm", "80 cm", "2 mm").bore("80 cm", "100 cm", "1.9 mm");
+        SampleDevice extension = device("x", DeviceKind.GUIDE_EXTENSION).length("150 cm")
+                .lumen("tube", Lumen.Use.WORKING, Lumen.Opening.COLLAR, "0 cm", "25 cm")
+                .bore("0 cm", "25 cm", "1.5 mm").section("rod", "25 cm", "150 cm", "0.4 mm");
+        assertEquals(List.of("bore 1", "x bore 1"), passage(MICRO, guide).through(extension, "5 cm").question().bore()
+                .stream().map(Stretch::name).toList());
+    }
 }
