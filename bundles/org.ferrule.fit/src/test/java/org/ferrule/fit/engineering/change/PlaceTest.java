@@ -161,4 +161,13 @@ class PlaceTest {
                 .eachFigure(contour, d -> Dimension.parse("2 mm")));
         assertEquals(List.of(), printed(new Place.Shaft(missing, 0)));
     }
+
+    @Test
+    void theWireDecidesOnlyWhereItLiesBesideTheShaft() {
+        SampleDevice exchange = SampleDevice.balloon("b", "0.5 mm", "0.8 mm").takesWire("0.36 mm");
+        SampleQuestion beside = passage(exchange, guide("g", "2 mm"));
+        assertEquals(Optional.of(new Place.Wire(exchange.device())), LimitingPlaces.wire(beside.question(), beside.in()));
+        SampleQuestion inside = passage(MICRO, guide("g", "2 mm")).under(TestRules.usual());
+        assertEquals(Optional.empty(), LimitingPlaces.wire(inside.question(), inside.in()));
+    }
 }

@@ -93,4 +93,14 @@ class ValidationTest {
                 () -> Validation.run(HEAD, tables, Optional.empty()));
         assertTrue(refused.getMessage().contains("units"));
     }
+
+    @Test
+    void everyTableIsToldOfWithWhatWasComputed() {
+        ValidationReport report = report(TestRules.usual().rules());
+        for (String table : Validation.tables()) {
+            assertEquals(table.equals("typical-figures"), report.of(table).isEmpty(), table);
+            report.of(table).forEach(result -> assertFalse(result.subject().isBlank() || result.computed().isBlank(),
+                    result.toString()));
+        }
+    }
 }
