@@ -25,6 +25,7 @@ import org.ferrule.fit.passage.FitQuestion;
 import org.ferrule.fit.passage.OwnWire;
 import org.ferrule.fit.rules.FigureClass;
 import org.ferrule.fit.rules.RuleSet;
+import org.ferrule.fit.sample.SampleClaim;
 import org.ferrule.fit.sample.SampleDevice;
 import org.ferrule.fit.sample.SampleQuestion;
 import org.ferrule.fit.sample.TestRules;
@@ -169,5 +170,14 @@ class PlaceTest {
         assertEquals(Optional.of(new Place.Wire(exchange.device())), LimitingPlaces.wire(beside.question(), beside.in()));
         SampleQuestion inside = passage(MICRO, guide("g", "2 mm")).under(TestRules.usual());
         assertEquals(Optional.empty(), LimitingPlaces.wire(inside.question(), inside.in()));
+    }
+
+    @Test
+    void aStatementPrintsItsFigureOrTheWireThatIsTaken() {
+        Device claimed = rod("m", DeviceKind.MICROCATHETER, "135 cm", "0.9 mm").takesWire("0.36 mm")
+                .claim(SampleClaim.minimumLumen("0.056 in")).claim(SampleClaim.compatible().devices("g")).device();
+        assertEquals(List.of("0.056 in"), printed(new Place.Statement(claimed, Optional.of(claimed.claims().get(0)))));
+        assertEquals(List.of(), printed(new Place.Statement(claimed, Optional.of(claimed.claims().get(1)))));
+        assertEquals(List.of("0.36 mm"), printed(new Place.Statement(claimed, Optional.empty())));
     }
 }
