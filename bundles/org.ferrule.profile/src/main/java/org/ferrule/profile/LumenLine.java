@@ -12,6 +12,8 @@ import org.ferrule.fit.figure.Figure;
 import org.ferrule.fit.passage.ReadDevice;
 import org.ferrule.fit.passage.Stretch;
 import org.ferrule.fit.passage.Taper;
+import org.ferrule.profile.curve.Piece;
+import org.ferrule.quantity.Length;
 
 /**
  * A lumen of a guide, an extension or another device around, through which the devices of a comparison are to go.
@@ -35,6 +37,11 @@ public record LumenLine(ReadDevice outer, Lumen lumen) {
         boolean known = outer.bore(lumen).stream().allMatch(stretch -> stretch.diameter().isPresent());
         return known ? outer.bore(lumen).stream().map(Stretch::diameter).flatMap(Optional::stream)
                 .map(Taper::smallest).reduce(Figure::min) : Optional.empty();
+    }
+
+    /** Whether the rule set gives an end, or the centre, that the label does not state, anywhere along it. */
+    public boolean isAssumed() {
+        return outer.bore(lumen).stream().map(stretch -> Piece.of(stretch, Length.ZERO)).anyMatch(Piece::isAssumed);
     }
 
     /** The name of the device, or its id where it has none. */

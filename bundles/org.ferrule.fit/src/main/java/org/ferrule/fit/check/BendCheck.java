@@ -49,7 +49,7 @@ public final class BendCheck implements FitCheck {
         List<Evidence> evidence = new ArrayList<>();
         for (RigidPart part : partsOnTheWay(question, phase)) {
             for (Bend bend : question.conditions().bends()) {
-                Finding finding = finding(question, part, bend);
+                Finding finding = finding(question, phase, part, bend);
                 verdict = verdict.worse(finding.verdict());
                 reasons.addAll(finding.reasons());
                 evidence.addAll(finding.evidence());
@@ -76,11 +76,12 @@ public final class BendCheck implements FitCheck {
         return question.lumen().length().plus(protrusion);
     }
 
-    private static Finding finding(FitQuestion question, RigidPart part, Bend bend) {
+    private static Finding finding(FitQuestion question, Phase phase, RigidPart part, Bend bend) {
         if (bend.where() == Bend.Where.VESSEL) {
             return VesselBend.finding(part, bend);
         }
-        Finding finding = new LumenBend(part, FreeLumen.of(question), bend, requiredClearance(question)).finding();
+        Finding finding = new LumenBend(part, FreeLumen.of(question, phase), bend, requiredClearance(question))
+                .finding();
         boolean mayNotCome = !part.surelyComesTo(opening(question), question);
         return finding.verdict() != Verdict.FITS && mayNotCome ? lengthNotStated(question) : finding;
     }

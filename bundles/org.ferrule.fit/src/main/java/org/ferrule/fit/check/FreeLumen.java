@@ -31,7 +31,8 @@ import org.ferrule.quantity.Length;
  */
 record FreeLumen(Optional<Figure> narrowest, Optional<Figure> widest, List<Reason> why) {
 
-    static FreeLumen of(FitQuestion question) {
+    /** What it leaves; a device that was not used before has its outline before or after use, as the phase is. */
+    static FreeLumen of(FitQuestion question, Phase phase) {
         List<Stretch> bore = question.conditions().through().map(t -> t.extension().bore(t.lumen()))
                 .orElseGet(() -> question.outer().bore(question.lumen()));
         List<Stretch> unknown = bore.stream().filter(s -> s.diameter().isEmpty()).toList();
@@ -41,13 +42,13 @@ record FreeLumen(Optional<Figure> narrowest, Optional<Figure> widest, List<Reaso
         Figure narrowest = bore.stream().map(s -> s.diameter().orElseThrow().smallest()).reduce(Figure::min)
                 .orElseThrow();
         Optional<Figure> widest = bore.stream().map(s -> s.diameter().orElseThrow().largest()).reduce(Figure::max);
-        return less(narrowest, widest, question);
+        return less(narrowest, widest, question, phase);
     }
 
-    private static FreeLumen less(Figure narrowest, Optional<Figure> widest, FitQuestion question) {
+    private static FreeLumen less(Figure narrowest, Optional<Figure> widest, FitQuestion question, Phase phase) {
         List<Figure> taken = new ArrayList<>();
         for (Occupant occupant : question.conditions().inside()) {
-            List<Stretch> inside = inside(occupant, question);
+            List<Stretch> inside = inside(occupant, question, phase);
             Optional<Stretch> unknown = inside.stream().filter(s -> s.diameter().isEmpty()).findFirst();
             if (unknown.isPresent()) {
                 return new FreeLumen(Optional.empty(), widest, unknown.get().notes());
@@ -59,12 +60,12 @@ record FreeLumen(Optional<Figure> narrowest, Optional<Figure> widest, List<Reaso
     }
 
     /** The stretches of an occupant that lie in the lumen, at least in part. */
-    private static List<Stretch> inside(Occupant occupant, FitQuestion question) {
+    private static List<Stretch> inside(Occupant occupant, FitQuestion question, Phase phase) {
         Lumen lumen = question.conditions().through().map(t -> t.lumen()).orElse(question.lumen());
         Length opening = question.conditions().through().map(t -> t.protrusion()).orElse(Length.ZERO);
         Length distal = occupant.tipAhead().minus(opening);
         Length proximal = distal.plus(lumen.length());
-        return occupant.device().outline(occupant.used() ? Phase.OUT : Phase.IN).stream()
+        return occupant.device().outline(occupant.used() ? Phase.OUT : phase).stream()
                 .filter(s -> s.to().compareTo(distal) > 0 && s.from().compareTo(proximal) < 0).toList();
     }
 

@@ -64,6 +64,15 @@ record Across(Place place, Stretch device) {
         return parts;
     }
 
+    /** Those parts at a pair of stations that are as thick as they say, and not only no thicker. */
+    List<Profile> provedAt(Length x, Length s) {
+        List<Profile> parts = new ArrayList<>();
+        device.shape().filter(Shape::proved).ifPresent(shape -> parts.addAll(shape.at(s)));
+        place.beside().forEach(n -> n.outline().shape().filter(Shape::proved)
+                .ifPresent(shape -> parts.addAll(shape.at(n.stationAt(x)))));
+        return parts;
+    }
+
     /** The parts in a window, each as wide as anywhere there. */
     List<Profile> widest(Window window) {
         return over(window, Shape::widest);

@@ -175,8 +175,9 @@ final class SharedRegion {
         return lumen.centreAssumed() ? lumen.high() : lumen.centre();
     }
 
+    /** Only parts that are proved to be as thick prove an overlap. */
     private boolean overlaps(long[] at) {
-        return Need.overlap(partsAt(at[0], at[1]), mostOf(lumenAt(at[0])), packings);
+        return Need.overlap(across.provedAt(new Length(at[0]), new Length(at[1])), mostOf(lumenAt(at[0])), packings);
     }
 
     /** A pair of stations that overlaps, no farther than the resolution from one that does not. */

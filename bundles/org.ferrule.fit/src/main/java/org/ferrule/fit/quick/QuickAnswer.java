@@ -5,36 +5,15 @@
 package org.ferrule.fit.quick;
 
 /**
- * The answer to the question that was asked last. A scratch pad for one thread: asking the next one overwrites it.
+ * The geometry of the passage that was asked about last. A scratch pad for one thread: asking the next one overwrites it.
  * Lengths are thirds of a nanometre.
  */
 public final class QuickAnswer {
     private final QuickSolver solver;
     private final Passing in = new Passing();
-    private final Passing out = new Passing();
-    private int marks;
 
     QuickAnswer(QuickSolver solver) {
         this.solver = solver;
-    }
-
-    /** Asks about a pair; false when the solver has to be asked, and nothing here is of use. */
-    public boolean ask(QuickOuter outer, QuickInner inner) {
-        if (outer.wasTriedWith(inner)) {
-            return false;
-        }
-        long travel = solver.lengths.travel(outer, inner);
-        boolean unstated = solver.lengths.isLengthUnstated(outer, inner);
-        int required = solver.required(outer.kind, inner.kind);
-        int geometryIn = in.look(outer.bore, inner.in, travel, unstated, required);
-        int geometryOut = inner.out == inner.in ? geometryIn
-                : out.verdict(outer.bore, inner.out, travel, unstated, required);
-        if (geometryIn == Passing.NO_RULE || geometryOut == Passing.NO_RULE) {
-            return false;
-        }
-        marks = QuickJudgement.marks(geometryIn, geometryOut, solver.said(outer, inner),
-                solver.lengthVerdict(outer, inner, unstated), solver.meetsEdge(outer, inner, travel));
-        return true;
     }
 
     /**
@@ -45,11 +24,6 @@ public final class QuickAnswer {
         return in.look(outer.bore, inner.in, solver.lengths.travel(outer, inner),
                 solver.lengths.isLengthUnstated(outer, inner),
                 solver.required(outer.kind, inner.kind));
-    }
-
-    /** Verdicts, authorities and marks, as {@link Marks} puts them. */
-    public int marks() {
-        return marks;
     }
 
     /** How far the leading end comes going in, from the end of the lumen that it enters. */

@@ -181,10 +181,6 @@ public final class QuickSolver {
         return asks ? Math.max(0, outer.lengthNeeded + Math.max(0, valve)) : 0;
     }
 
-    boolean meetsEdge(QuickOuter outer, QuickInner inner, long travel) {
-        return checksEdges && lengths.meetsEdge(outer, inner, travel);
-    }
-
     boolean checksEdges() {
         return checksEdges && lengths.tipFirst();
     }

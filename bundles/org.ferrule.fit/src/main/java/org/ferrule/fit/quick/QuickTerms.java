@@ -55,12 +55,6 @@ record QuickTerms(boolean tipFirst, boolean reachStated) {
         return reachStated && unstated ? Passing.UNKNOWN : Passing.FITS;
     }
 
-    /** Whether the check of edges warns of anything. */
-    boolean meetsEdge(QuickOuter outer, QuickInner inner, long travel) {
-        boolean travelKnown = asksForDistance() || inner.statedLength != QuickInner.NOT_STATED;
-        return tipFirst && (outer.hasCollar || inner.deploys && (!travelKnown || travel > outer.length));
-    }
-
     /** The label of what enters. */
     QuickLabel entering(QuickOuter outer, QuickInner inner) {
         if (!tipFirst) {

@@ -95,4 +95,31 @@ class ChanceCheckTest {
     private static List<ReasonCode> codes(Finding finding) {
         return finding.reasons().stream().map(Reason::code).toList();
     }
+
+    @Test
+    void partsThatDoNotEnterAddNoChance() {
+        SampleDevice stepped = device("d", MICROCATHETER).length("135 cm")
+                .section("shaft", "0 cm", "100 cm", "1.40 mm sd 0.010")
+                .section("tail", "100 cm", "135 cm", "1.39 mm sd 0.010");
+        SampleQuestion question = passage(stepped, guide("g", "1.43 mm sd 0.010"));
+        assertEquals(0.016947, ((Chance) find(question.reach("-10 cm")).evidence().get(0)).high(), 1e-6);
+        assertEquals(0.016947 + 0.002339, ((Chance) find(question.reach("10 cm")).evidence().get(0)).high(), 1e-5);
+    }
+
+    @Test
+    void whatGrowsHasNoStatedDeviationComingOutAndWhatIsStatedHasOne() {
+        SampleDevice grows = device("d", MICROCATHETER).length("135 cm").folded("balloon", "0 cm", "135 cm",
+                "1.40 mm sd 0.010");
+        SampleDevice stated = device("d", MICROCATHETER).length("135 cm").folded("balloon", "0 cm", "135 cm", "1.3 mm",
+                "1.40 mm sd 0.010");
+        assertEquals(Finding.SILENT, find(grows, Phase.OUT));
+        assertEquals(1, find(grows, Phase.IN).evidence().size());
+        assertEquals(1, find(stated, Phase.OUT).evidence().size());
+        assertEquals(Finding.SILENT, find(stated, Phase.IN));
+    }
+
+    private static Finding find(SampleDevice device, Phase phase) {
+        return new ChanceCheck().check(passage(device, guide("g", "1.43 mm sd 0.010")).under(TestRules.usual())
+                .question(), phase);
+    }
 }

@@ -11,20 +11,24 @@ import static org.ferrule.fit.sample.SampleDevice.device;
 import static org.ferrule.fit.sample.SampleDevice.guide;
 import static org.ferrule.fit.sample.SampleDevice.rod;
 import static org.ferrule.fit.sample.SampleQuestion.passage;
+import static org.ferrule.fit.sample.Texts.length;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 
 import org.ferrule.fit.device.DeviceKind;
+import org.ferrule.fit.device.Lumen;
 import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.evidence.FlowLeft;
 import org.ferrule.fit.rules.Limits.FlowUse;
+import org.ferrule.fit.sample.SampleDevice;
 import org.ferrule.fit.sample.SampleQuestion;
 import org.ferrule.fit.sample.TestRules;
 import org.ferrule.fit.verdict.Reason;
 import org.ferrule.fit.verdict.ReasonCode;
 import org.ferrule.fit.verdict.Verdict;
+import org.ferrule.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -103,6 +107,21 @@ class FlowCheckTest {
         assertEquals(Finding.SILENT, find(new FlowCheck(), thick, "0.5"));
     }
 
+    /** In the proximal half two lie in 2 mm; in the distal half one lies in what is narrower. */
+    @Test
+    void thePlaceThatLeavesLeastIsTold() {
+        assertEquals(length("1.5 mm"), narrowest("1.5 mm", "0.2 mm"));
+        assertEquals(length("2 mm"), narrowest("1.9 mm", "0.9 mm"));
+    }
+
+    private static Length narrowest(String distal, String beside) {
+        SampleDevice stepped = device("g", DeviceKind.GUIDE_CATHETER).length("100 cm")
+                .lumen("lumen", Lumen.Use.WORKING, Lumen.Opening.HUB, "0 mm", "100 cm")
+                .bore("0 mm", "50 cm", "2 mm").bore("50 cm", "100 cm", distal);
+        return left(find(new FlowCheck().inDetail(), passage(rod("d", MICROCATHETER, "135 cm", "0.9 mm"), stepped)
+                .beside(rod("w", GUIDEWIRE, "190 cm", beside), "-50 cm"), "0.9")).lumen();
+    }
+
     private static Finding find(FitCheck check, SampleQuestion question, String leastContrast) {
         return check.check(question.under(TestRules.exact().leastFlow(FlowUse.CONTRAST, leastContrast)).question(),
                 Phase.IN);
@@ -114,5 +133,26 @@ class FlowCheckTest {
 
     private static List<ReasonCode> codes(Finding finding) {
         return finding.reasons().stream().map(Reason::code).toList();
+    }
+
+    @Test
+    void whatFillsTheLumenLeavesNothing() {
+        FlowLeft left = left(find(new FlowCheck(), passage(rod("d", MICROCATHETER, "135 cm", "2 mm"),
+                guide("g", "2 mm")), "0.5"));
+        assertEquals(0, left.high(), 1e-9);
+    }
+
+    @Test
+    void theSameIsToldWhenAskedAgain() {
+        FitCheck check = new FlowCheck();
+        SampleQuestion shaft = passage(rod("d", MICROCATHETER, "135 cm", "2.6 Fr"), guide("g", "0.070 in"));
+        assertEquals(find(check, shaft, "0.4"), find(check, shaft, "0.4"));
+    }
+
+    /** What all the lumen's flow goes past is no limit that is missed. */
+    @Test
+    void aLimitThatIsMetIsNoCaution() {
+        SampleQuestion thin = passage(rod("d", MICROCATHETER, "135 cm", "0.2 mm"), guide("g", "2 mm"));
+        assertEquals(List.of(), codes(find(new FlowCheck(), thin, "0.3")));
     }
 }

@@ -4,6 +4,7 @@
  */
 package org.ferrule.fit.check;
 
+import static org.ferrule.fit.device.DeviceKind.BALLOON_CATHETER;
 import static org.ferrule.fit.device.DeviceKind.GUIDEWIRE;
 import static org.ferrule.fit.device.DeviceKind.GUIDE_EXTENSION;
 import static org.ferrule.fit.device.DeviceKind.IMAGING_CATHETER;
@@ -20,6 +21,7 @@ import static org.ferrule.fit.verdict.Reason.name;
 import static org.ferrule.fit.verdict.Verdict.BLOCKED;
 import static org.ferrule.fit.verdict.Verdict.FITS;
 import static org.ferrule.fit.verdict.Verdict.TIGHT;
+import static org.ferrule.fit.verdict.Verdict.UNKNOWN;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -146,5 +148,28 @@ class LengthChainsTest {
     private static LengthChain chain(PhaseAnswer answer, LengthChain.Question asked) {
         return answer.evidence().stream().filter(LengthChain.class::isInstance).map(LengthChain.class::cast)
                 .filter(c -> c.question() == asked).findFirst().orElseThrow();
+    }
+
+    @Test
+    void tubeOfAnExtensionInPlaceMustStayInTheGuideToo() {
+        SampleDevice tube = device("x", GUIDE_EXTENSION).length("150 cm").section("tube", "0 cm", "25 cm", "1.7 mm")
+                .section("push rod", "25 cm", "150 cm", "0.5 mm")
+                .lumen("tube", Lumen.Use.WORKING, Lumen.Opening.COLLAR, "0 cm", "25 cm")
+                .bore("0 cm", "25 cm", "1.5 mm");
+        TestRules rules = TestRules.exact().allow(Purpose.EXTENSION_OVERLAP, "10 cm");
+        SampleQuestion question = passage(MICRO, guide("g", "2 mm")).under(rules);
+        assertEquals(FITS, question.through(tube, "15 cm").in().verdict());
+        PhaseAnswer little = question.through(tube, "20 cm").in();
+        assertEquals(TIGHT, little.verdict());
+        assertEquals(length("-5 cm"), chain(little, LengthChain.Question.OVERLAP).margin());
+    }
+
+    @Test
+    void aPortThatIsNotStatedMattersOnlyWhereTheTipComesOut() {
+        SampleDevice balloon = rod("b", BALLOON_CATHETER, "142 cm", "0.9 mm").sidePort("0 mm", "?");
+        Lumen port = balloon.device().sidePort().orElseThrow();
+        assertEquals(UNKNOWN, PortCheck.verdict(port, length("1 mm")));
+        assertEquals(FITS, PortCheck.verdict(port, length("0 mm")));
+        assertEquals(FITS, PortCheck.verdict(port, length("-5 cm")));
     }
 }

@@ -46,7 +46,7 @@ public record Piece(String section, Length from, Length to, Optional<Taper> diam
      *
      * @param landmark the station, from the tip, from which the piece is to count
      */
-    static Piece of(Stretch stretch, Length landmark) {
+    public static Piece of(Stretch stretch, Length landmark) {
         return new Piece(stretch.name(), stretch.from().minus(landmark), stretch.to().minus(landmark),
                 stretch.diameter(), stretch.notes(), stretch.source());
     }

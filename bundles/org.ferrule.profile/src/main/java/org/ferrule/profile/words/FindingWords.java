@@ -49,9 +49,9 @@ public final class FindingWords {
     public String line(int number) {
         LumenLine line = comparison.lines().get(number);
         String named = named(number);
-        boolean assumed = line.outer().bore(line.lumen()).stream().anyMatch(s -> !s.notes().isEmpty());
         return line.narrowest()
-                .map(figure -> words.phrases().fill("line.narrowest", named, words.inner(figure, assumed)))
+                .map(figure -> words.phrases().fill("line.narrowest", named,
+                        words.inner(figure, line.isAssumed())))
                 .orElseGet(() -> words.phrases().fill("line.unknown", named));
     }
 

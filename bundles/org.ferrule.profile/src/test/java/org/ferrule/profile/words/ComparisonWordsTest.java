@@ -27,6 +27,7 @@ import org.ferrule.profile.ProfileComparison;
 import org.ferrule.profile.curve.Curve;
 import org.ferrule.profile.curve.Mark;
 import org.ferrule.profile.curve.Reading;
+import org.ferrule.profile.table.Quantity;
 import org.ferrule.profile.table.StiffnessJump;
 import org.ferrule.profile.table.Value;
 import org.ferrule.quantity.Length;
@@ -92,8 +93,7 @@ class ComparisonWordsTest {
         FindingWords words = new FindingWords(comparison, WORDS);
         assertEquals(List.of("L1 plain: 1.05 mm", "L2 tapered main: 1.20 mm", "L3 open: inner diameter unknown"),
                 List.of(words.shortLine(0), words.shortLine(1), words.shortLine(2)));
-        assertTrue(words.line(0).startsWith("L1 plain: narrowest inner diameter 1.05 mm (1.00..1.10"),
-                words.line(0));
+        assertEquals("L1 plain: narrowest inner diameter 1.05 mm (1.00..1.10, assumed)", words.line(0));
         assertEquals("L2 tapered main: narrowest inner diameter 1.20 mm (assumed exact)", words.line(1));
         assertEquals("L3 open: inner diameter unknown", words.line(2));
         ProfileComparison stated = devices(SMALL, LARGE).in(guide("stated", "1.2 mm ±0.05")).compare();
@@ -169,6 +169,17 @@ class ComparisonWordsTest {
                 .map(row -> WORDS.quantity(row.quantity()) + " " + WORDS.spread(row)).toList();
         assertTrue(spreads.contains("Effective length 7.0 cm") && spreads.contains("Diameter at the tip 0.47 mm")
                 && spreads.contains("Crossing profile \u2013"), spreads.toString());
+    }
+
+    @Test
+    void aLumenOfWhichNoCentreIsStatedIsAssumedAsInTheTableOfDifferences() {
+        SampleDevice range = guide("range", "1.0..1.1 mm");
+        ProfileComparison comparison = devices(range, SMALL).in(range).compare();
+        assertEquals("L1 range: narrowest inner diameter 1.05 mm (1.00..1.10, assumed)",
+                new FindingWords(comparison, WORDS).line(0));
+        assertEquals("1.05 mm (1.00..1.10, assumed)", comparison.differences().rows().stream()
+                .filter(row -> row.quantity() == Quantity.NARROWEST_LUMEN).map(row -> WORDS.value(row.values().get(0)))
+                .findFirst().orElseThrow());
     }
 
     @Test

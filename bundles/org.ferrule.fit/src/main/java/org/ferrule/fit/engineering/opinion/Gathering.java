@@ -60,14 +60,14 @@ final class Gathering {
             List<Double> within = discs(Solid::within, corner, drawn);
             high = lumen - sum(within) < high ? Math.min(high, lumen - Ring.atLeast(within)) : high;
             List<Double> around = discs(Solid::around, corner, drawn);
-            low = exact && lumen - sum(around) < low ? Math.min(low, lumen - Ring.enough(around)) : low;
+            low = exact && lumen - sum(around) < low ? Math.min(low, lumen - Ring.enough(around, lumen - low)) : low;
         }
         for (int i = 0; !exact && i < STRIPS; i++) {
             long first = from() + (to() - from()) / STRIPS * i;
             long last = i + 1 == STRIPS ? to() : from() + (to() - from()) / STRIPS * (i + 1);
             List<Double> thickest = thickest(first, last, drawn);
             double lumen = narrowest(first, last, drawn);
-            low = lumen - sum(thickest) < low ? Math.min(low, lumen - Ring.enough(thickest)) : low;
+            low = lumen - sum(thickest) < low ? Math.min(low, lumen - Ring.enough(thickest, lumen - low)) : low;
         }
         return new Gap(low, high);
     }

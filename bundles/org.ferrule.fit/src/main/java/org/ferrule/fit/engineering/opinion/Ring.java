@@ -5,8 +5,10 @@
 package org.ferrule.fit.engineering.opinion;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.DoubleStream;
 
 /**
  * How wide a circle round discs side by side must be, by laying them along its rim one after the other, each as far from
@@ -14,7 +16,8 @@ import java.util.List;
  * the smallest circle; beyond, it is wide enough, and that of the three largest is too narrow or just enough.
  */
 final class Ring {
-    private static final int HALVINGS = 48;
+    /** Of the circle; of one of 10 mm a thousandth of a nanometre. */
+    private static final double FINE_ENOUGH = 1e-10;
     private static final int MOST = 6;
     private static final int EXACT = 3;
     private static final double FULL_TURN = 2 * Math.PI;
@@ -24,53 +27,73 @@ final class Ring {
 
     /** A diameter that is surely needed. */
     static double atLeast(List<Double> discs) {
-        return around(falling(discs).stream().limit(EXACT).toList());
+        return around(falling(discs).stream().limit(EXACT).toList(), 0);
     }
 
     /** A diameter that is surely enough: the two smallest count as one disc as long as there are too many orders. */
     static double enough(List<Double> discs) {
+        return enough(discs, 0);
+    }
+
+    /**
+     * The same, where nobody asks for a narrower circle than one.
+     *
+     * @param wide is returned if it is enough
+     */
+    static double enough(List<Double> discs, double wide) {
         List<Double> left = new ArrayList<>(falling(discs));
         while (left.size() > MOST) {
             double two = left.remove(left.size() - 1) + left.remove(left.size() - 1);
             left.add(two);
             left.sort(Comparator.reverseOrder());
         }
-        return around(left);
+        return around(left, wide);
     }
 
     private static List<Double> falling(List<Double> discs) {
         return discs.stream().sorted(Comparator.reverseOrder()).toList();
     }
 
-    private static double around(List<Double> falling) {
-        double inLine = falling.stream().mapToDouble(d -> d).sum();
-        return falling.size() < EXACT ? inLine
-                : least(List.of(falling.get(0)), falling.subList(1, falling.size()), inLine);
+    private static double around(List<Double> falling, double wide) {
+        double[] discs = falling.stream().mapToDouble(d -> d).toArray();
+        double inLine = DoubleStream.of(discs).sum();
+        return discs.length < EXACT ? inLine : least(discs, 1, Math.max(wide, discs[0] + discs[1]), inLine);
     }
 
-    /** The narrowest circle of all orders that begin as given, or the one that is known already. */
-    private static double least(List<Double> begun, List<Double> left, double known) {
-        if (left.isEmpty()) {
-            return closing(begun, known);
+    /**
+     * The narrowest circle of all orders that begin with the first discs as they stand, or one that is known already.
+     *
+     * @param order is in the same order again afterwards
+     * @param begun how many discs have their place
+     * @param floor nobody asks for less
+     */
+    private static double least(double[] order, int begun, double floor, double known) {
+        if (begun == order.length) {
+            return closing(order, floor, known);
         }
         double least = known;
-        for (int next = 0; next < left.size(); next++) {
-            List<Double> order = new ArrayList<>(begun);
-            List<Double> others = new ArrayList<>(left);
-            order.add(others.remove(next));
-            least = least(order, others, least);
+        for (int next = begun; next < order.length && least > floor; next++) {
+            swap(order, begun, next);
+            least = least(order, begun + 1, floor, least);
+            swap(order, begun, next);
         }
         return least;
     }
 
-    private static double closing(List<Double> order, double known) {
-        if (!closes(order, known)) {
-            return known;
+    private static void swap(double[] order, int one, int other) {
+        double disc = order[one];
+        order[one] = order[other];
+        order[other] = disc;
+    }
+
+    private static double closing(double[] order, double floor, double known) {
+        if (closes(order, floor)) {
+            return floor;
         }
-        List<Double> falling = falling(order);
-        double low = falling.get(0) + falling.get(1);
+        double low = floor;
         double high = known;
-        for (int i = 0; i < HALVINGS && low < high; i++) {
+        double open = closes(order, known) ? FINE_ENOUGH * known : high;
+        while (high - low > open) {
             double middle = (low + high) / 2;
             if (closes(order, middle)) {
                 high = middle;
@@ -78,21 +101,21 @@ final class Ring {
                 low = middle;
             }
         }
-        return closes(order, low) ? low : high;
+        return high;
     }
 
-    private static boolean closes(List<Double> order, double diameter) {
-        double[] at = new double[order.size()];
+    private static boolean closes(double[] order, double diameter) {
+        double[] at = new double[order.length];
+        double[] left = new double[order.length];
+        Arrays.fill(left, FULL_TURN);
         for (int i = 1; i < at.length; i++) {
             for (int before = 0; before < i; before++) {
-                at[i] = Math.max(at[i], at[before] + apart(order.get(before), order.get(i), diameter));
+                double apart = apart(order[before], order[i], diameter);
+                at[i] = Math.max(at[i], at[before] + apart);
+                left[i] = Math.min(left[i], FULL_TURN + at[before] - apart);
             }
-        }
-        for (int i = 1; i < at.length; i++) {
-            for (int before = 0; before < i; before++) {
-                if (at[i] - at[before] + apart(order.get(before), order.get(i), diameter) > FULL_TURN) {
-                    return false;
-                }
+            if (at[i] > left[i]) {
+                return false;
             }
         }
         return true;

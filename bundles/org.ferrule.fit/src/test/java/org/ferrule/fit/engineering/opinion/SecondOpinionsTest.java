@@ -219,4 +219,14 @@ class SecondOpinionsTest {
     void refusesToDrawNothing() {
         assertThrows(IllegalArgumentException.class, () -> in(passage(rodOf("1 mm"), guide("g", "2 mm")), 0));
     }
+
+    /** Whichever of both figures it is: nobody says what a usual part does. */
+    @Test
+    void whereACentreIsAssumedNoNominalVerdictIsHeldAgainstTheLanes() {
+        for (SampleQuestion question : List.of(passage(rodOf("0.95..1.05 mm"), guide("g", "1.01 mm ±0.05")),
+                passage(rodOf("1 mm ±0.05"), guide("g", "0.96..1.06 mm")))) {
+            assertEquals(Set.of(Difference.PASSES_THOUGH_BEST_OVERLAPS),
+                    differences(opinionOn(question, Verdict.BLOCKED, "-0.2 mm")));
+        }
+    }
 }

@@ -120,7 +120,23 @@ class BudgetSearchTest {
         assertEquals(List.of(length("0.005 mm"), length("0.0075 mm"), length("0.0075 mm")),
                 budget.contributors().stream().map(Contributor::shared).toList());
         assertTrue(budget.contributors().stream().allMatch(Contributor::isEnoughAlone));
+        assertTrue(budget.contributors().stream().noneMatch(Contributor::assumed), "all of it is stated");
         assertEquals(Optional.of(Verdict.FITS), budget.afterSharing());
+    }
+
+    @Test
+    void besideOthersAndInBendsAssumedSpreadIsToldFromStatedToo() {
+        TestRules rules = TestRules.exact().spans("0.02 mm", "0.03 mm").required("0.04 mm");
+        assertEquals(List.of(true, false, true), assumed(passage(rodOf("1 mm ±0.03"), guide("g", "2.1 mm"))
+                .beside(otherOf("1 mm"), "0 mm").under(rules)));
+        SampleDevice burr = device("burr", DeviceKind.ROTATIONAL_BURR).length("135 cm")
+                .section("burr", "0 mm", "9.7 mm", "1.2 mm").rigid().section("shaft", "9.7 mm", "135 cm", "0.8 mm");
+        assertEquals(List.of(false, true), assumed(passage(burr, guide("g", "1.79 mm ±0.01")).reach("10 cm")
+                .bentLumen("20 mm").under(TestRules.exact().spans("0.02 mm", "0.02 mm").required("0 mm"))));
+    }
+
+    private static List<Boolean> assumed(SampleQuestion question) {
+        return budget(question).orElseThrow().contributors().stream().map(Contributor::assumed).toList();
     }
 
     /** Two of one device have the same papers: a figure that gives 0.005 mm gives it twice. */

@@ -15,44 +15,25 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
-import org.apache.commons.csv.CSVRecord;
 import org.ferrule.fit.rules.RuleSet;
-import org.ferrule.fit.sample.SharedTable;
 import org.ferrule.fit.sample.TestRules;
 import org.junit.jupiter.api.Test;
 
-/** The published values of the folder {@code shared}, each with its source, are met; and a report tells when not. */
+/** A report tells of each value whether it is met, and holds a rule set against the facts of the trade. */
 class ValidationTest {
     private static final ReportHead HEAD = new ReportHead("0.1.0", Optional.empty(), LocalDate.of(2026, 11, 26));
 
-    private static Map<String, List<CheckRow>> tables() {
-        Map<String, List<CheckRow>> tables = new HashMap<>();
-        Validation.tables().forEach(table -> {
-            List<CSVRecord> records = SharedTable.rows(table + ".csv");
-            tables.put(table, IntStream.range(0, records.size())
-                    .mapToObj(i -> new CheckRow(table, i + 1, records.get(i).toMap())).toList());
-        });
+    /** Slow tables are kept short: how they are computed does not depend on the rule set. */
+    private static Map<String, List<CheckRow>> shortTables() {
+        Map<String, List<CheckRow>> tables = CheckTables.shared();
+        tables.replaceAll((table, rows) -> table.contains("factors") || table.contains("circles") ? rows.subList(0, 1)
+                : rows);
         return tables;
     }
 
-    /** Slow tables are kept short: how they are computed does not depend on the rule set. */
     private static ValidationReport report(RuleSet rules) {
-        Map<String, List<CheckRow>> tables = tables();
-        tables.replaceAll((table, rows) -> table.contains("factors") ? rows.subList(0, 1) : rows);
-        return Validation.run(HEAD, tables, Optional.of(rules));
-    }
-
-    @Test
-    void everyPublishedValueIsMet() {
-        ValidationReport report = Validation.run(HEAD, tables(), Optional.empty());
-        assertEquals(List.of(), report.failures());
-        assertTrue(report.results().size() > 180, "values: " + report.results().size());
-        for (CheckResult result : report.results()) {
-            assertFalse(result.source().isBlank() || result.mark().isBlank() || result.subject().isBlank(),
-                    result.toString());
-        }
+        return Validation.run(HEAD, shortTables(), Optional.of(rules));
     }
 
     @Test
@@ -80,7 +61,7 @@ class ValidationTest {
 
     @Test
     void aValueThatIsNotMetFailsWithBothFigures() {
-        Map<String, List<CheckRow>> tables = tables();
+        Map<String, List<CheckRow>> tables = shortTables();
         for (String table : List.of("units", "enclosing-circles", "rigid-in-bend", "tolerance-factors",
                 "two-sided-tolerance-factors", "sample-sizes", "interference", "tolerance-stacks", "passages",
                 "which-size-takes-which")) {
@@ -106,10 +87,20 @@ class ValidationTest {
 
     @Test
     void refusesToRunWithoutATable() {
-        Map<String, List<CheckRow>> tables = tables();
+        Map<String, List<CheckRow>> tables = shortTables();
         tables.remove("units");
         Exception refused = assertThrows(IllegalArgumentException.class,
                 () -> Validation.run(HEAD, tables, Optional.empty()));
         assertTrue(refused.getMessage().contains("units"));
+    }
+
+    @Test
+    void everyTableIsToldOfWithWhatWasComputed() {
+        ValidationReport report = report(TestRules.usual().rules());
+        for (String table : Validation.tables()) {
+            assertEquals(table.equals("typical-figures"), report.of(table).isEmpty(), table);
+            report.of(table).forEach(result -> assertFalse(result.subject().isBlank() || result.computed().isBlank(),
+                    result.toString()));
+        }
     }
 }
