@@ -142,6 +142,15 @@ class WorkedExamplesTest {
         assertEquals("AAR", ids(plan), "in the model of independent options");
     }
 
+    /** Of tries of 2, 3 and 4 units that succeed in half, a quarter and never: 4, 12, and no number of units. */
+    @Test
+    void indexIsCostPerChance() {
+        assertEquals(4, new Try(2, .5).index());
+        assertEquals(12, new Try(3, .25).index());
+        assertEquals(Double.POSITIVE_INFINITY, new Try(4, 0).index());
+        assertEquals(0, new Try(0, .5).index());
+    }
+
     @Test
     void certainOptionThatFailsLeavesNoChance() {
         RepeatedTries certain = new RepeatedTries(1, 1, 2);
