@@ -19,10 +19,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
+import org.ferrule.escalation.equipment.Choice;
 import org.ferrule.escalation.equipment.Crossing;
 import org.ferrule.escalation.equipment.Lack;
+import org.ferrule.escalation.equipment.RoleAnswer;
 import org.ferrule.escalation.sample.Cases;
 import org.ferrule.escalation.sample.Moves;
 import org.ferrule.escalation.sample.Room;
@@ -34,6 +37,9 @@ import org.ferrule.escalation.technique.Ladder;
 import org.ferrule.escalation.technique.Resource;
 import org.ferrule.escalation.technique.Setup;
 import org.ferrule.escalation.technique.Technique;
+import org.ferrule.fit.device.DeviceKind;
+import org.ferrule.fit.device.Lumen;
+import org.ferrule.fit.sample.SampleDevice;
 import org.ferrule.fit.verdict.Verdict;
 import org.junit.jupiter.api.Test;
 
@@ -124,6 +130,41 @@ class PlanReasonsTest {
         assertEquals(List.of("burr"), rungs(plan(stocked(),
                 Cases.of(Cases.system("guide-6", "burr-wire"), Map.of("true-lumen", true), Cases.TIME),
                 ladder(List.of(), BURR))));
+    }
+
+    /** A balloon of 1.44 mm goes through the guide of 1.78 mm, but not through an extension of 1.42 mm in it. */
+    @Test
+    void eachStepTellsWhetherWhatIsToBeDeliveredStillPasses() {
+        Room room = stocked().balloon("thick", "3.0 mm", "1.44 mm").has("thick", 1).has("extension-6", 1);
+        Technique pushed = on(technique("pushed", Axis.SUPPORT, tries(1, 0.9), only("balloon", "balloon-1.0")),
+                "extension");
+        CaseFile usual = Cases.usual();
+        CaseFile thick = new CaseFile(usual.title(), usual.day(), usual.system(), usual.target(),
+                Optional.of("thick"), usual.facts(), usual.aim(), usual.spent(), usual.log());
+        Ladder ladder = ladder(List.of(Moves.extension(1)), pushed);
+        Plan plan = plan(room, thick, ladder);
+        assertTrue(plan.delivery().orElseThrow().answer().orElseThrow().ranked().get(0).suitability().isUsable());
+        assertEquals(List.of("extension", "pushed"), rungs(plan));
+        assertEquals(List.of(Optional.of(Verdict.BLOCKED), Optional.of(Verdict.BLOCKED)),
+                plan.rungs().stream().map(Rung::delivery).toList());
+        Plan nothing = plan(room, usual, ladder);
+        assertEquals(Optional.empty(), nothing.delivery());
+        assertEquals(Optional.empty(), nothing.rungs().get(0).delivery());
+    }
+
+    @Test
+    void ofTwoExtensionsTheOneThatLeavesMoreRoomIsTaken() {
+        Room room = Room.usual().has("extension-6", 2).has("wide", 2).has("balloon-1.0", 1)
+                .add(SampleDevice.device("wide", DeviceKind.GUIDE_EXTENSION).size("6 Fr").length("150 cm")
+                        .section("tube", "0 mm", "25 cm", "0.067 in").section("rod", "25 cm", "150 cm", "0.5 mm")
+                        .lumen("tube", Lumen.Use.WORKING, Lumen.Opening.COLLAR, "0 mm", "25 cm")
+                        .bore("0 mm", "25 cm", "0.058 in"));
+        Technique pushed = on(technique("pushed", Axis.SUPPORT, tries(1, 0.9), only("balloon", "balloon-1.0")),
+                "extension");
+        RoleAnswer extension = plan(room, Cases.usual(), ladder(List.of(Moves.extension(1)), pushed)).rungs().get(0)
+                .equipment().roles().get(0);
+        assertEquals(Optional.of("wide"), extension.chosen().orElseThrow().device());
+        assertEquals(Optional.of(Choice.LARGER_LUMEN), extension.choice());
     }
 
     @Test
