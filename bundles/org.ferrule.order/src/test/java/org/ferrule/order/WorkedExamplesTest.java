@@ -237,6 +237,25 @@ class WorkedExamplesTest {
         assertEquals("SRA", ids(Orders.solve(problem(100, List.of(risky), risk, safe))));
     }
 
+    /** C alone is the best of the lower tier; A and B before it spoil it, and so let D of the higher one come sooner. */
+    @Test
+    void tierThatIsPlannedForItselfMayCostMoreInTheEnd() {
+        OrderProblem problem = new OrderProblem(List.of(),
+                List.of(inTier(1, "A", "", 2, .03), inTier(1, "B", "A", 5, 1), inTier(2, "D", "", 4, .9),
+                        inTier(1, "C", "", 13, .7), inTier(2, "E", "B", 5, .9)),
+                80, rules(true, false, .1));
+        OrderedPlan plan = Orders.solve(problem);
+        assertEquals("CDABE", ids(plan));
+        OrderedPlan given = Conventional.of(problem, plan).orElseThrow();
+        assertEquals("ABDCE", ids(given));
+        assertTrue(given.expectedCost() < plan.expectedCost());
+    }
+
+    private static Option inTier(int tier, String id, String after, double cost, double chance) {
+        return new Option(id, List.of(new Try(cost, chance)), Set.of(), after.isEmpty() ? Set.of() : Set.of(after), tier,
+                tier == 1 ? "support" : "", false);
+    }
+
     @Test
     void budgetLeavesOutWhatItDoesNotCover() {
         OrderRules poor = new OrderRules(false, false, 1, OptionalDouble.of(12));
