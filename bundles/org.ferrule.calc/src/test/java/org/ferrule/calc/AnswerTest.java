@@ -145,6 +145,19 @@ class AnswerTest {
         assertEquals(1215.9, number(pressure, "kPa"));
     }
 
+    /** 200, 4 and 9 per chance; however small a chance is, it is taken where nobody says what stopping costs. */
+    @Test
+    void orderIsToldWithCostPerChanceAndLeavesOutWhatCannotSucceed() {
+        Calculation answer = Given.answer("order",
+                "option: 2:0.01 | option: 2:0.5 | option: 5:0 | option: 4.5:0.5");
+        assertEquals(List.of(2.0, 4.0, 1.0), numbers(answer, "order"));
+        assertEquals(List.of(4.0, 9.0, 200.0), numbers(answer, "index"));
+    }
+
+    private static List<Double> numbers(Calculation answer, String detail) {
+        return items(answer, detail).stream().map(item -> ((DetailValue.Number) item).value().doubleValue()).toList();
+    }
+
     @ParameterizedTest
     @CsvSource({ "0.1, UP, 0.1", "1.23456789, CEILING, 1.23457", "1.23456789, FLOOR, 1.23456",
         "1234567.8, CEILING, 1234570", "-1.23456789, FLOOR, -1.23457", "0.30000000000000004, CEILING, 0.3",

@@ -49,7 +49,7 @@ class CalculationTextTest {
 
     /** Units of UCUM are written as the trade writes them, where it does. */
     @ParameterizedTest
-    @CsvSource({ "[in_i], in", "[Ch], Fr", "atm, atm", "kPa, kPa", "N.mm2, N mm2", "mL/min, mL/min" })
+    @CsvSource({ "[in_i], in", "[Ch], Fr", "atm, atm", "kPa, kPa", "[psi], psi", "N.mm2, N mm2", "mL/min, mL/min" })
     void unitIsWrittenAsUsual(String ucum, String written) {
         Calculation answer = Calculation.of("It", BigDecimal.ONE, ucum, BASIS);
         assertEquals("It: 1 " + written, CalculationText.write(answer).get(0));
