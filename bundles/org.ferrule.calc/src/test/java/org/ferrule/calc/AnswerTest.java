@@ -40,6 +40,19 @@ class AnswerTest {
                 + number(position, 2) / 2 <= radius + 1e-5));
     }
 
+    /** Four equal discs are as close as can be; of seven the bounds differ by more than a rounding. */
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', textBlock = """
+            device: 1 mm | device: 2 mm | device: 1.5 mm                  ; Descartes            ; false
+            device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm     ; no smaller one       ; false
+            device: 3 Fr | device: 3 Fr | device: 3 Fr | device: 3 Fr | device: 3 Fr | device: 3 Fr | device: 3 Fr ; lower end is proved  ; true
+            """)
+    void packingSaysWhetherASmallerLumenMayDo(String devices, String method, boolean bounds) {
+        Calculation answer = Given.answer("pack", devices);
+        assertTrue(answer.basis().method().contains(method), answer.basis()::method);
+        assertEquals(bounds, answer.interval().isPresent());
+    }
+
     @Test
     void rulesStandSideBySide() {
         Calculation answer = Given.answer("ratio", "device: 1.75 mm | vessel: 2.65 mm | kind: burr");
