@@ -71,39 +71,6 @@ class WorkedExamplesTest {
         assertEquals(order.equals("ABC"), given.isExact());
     }
 
-    /**
-     * In the order BAC the step A is better than B before it, 4 against 10. Where nothing but needs decides, it can only
-     * have been placed together with B; where a budget has a say, it stands for itself. Computed.
-     */
-    @Test
-    void stepsBelongTogetherWhereNothingElseExplainsTheirOrder() {
-        OrderProblem free = problem(1000, List.of(), B, A, C);
-        OrderedPlan given = Conventional.of(free, Orders.solve(free)).orElseThrow();
-        assertEquals(List.of(0, 0, 1), given.placements().stream().map(Placement::block).toList());
-        assertEquals(List.of(6.769231, 6.769231, 11.111111),
-                rounded(given.placements().stream().map(Placement::index)));
-        OrderRules rich = new OrderRules(false, false, 1, OptionalDouble.of(100));
-        OrderProblem limited = new OrderProblem(List.of(), List.of(B, A, C), 1000, rich);
-        assertEquals(List.of(0, 1, 2), Conventional.of(limited, Orders.solve(limited)).orElseThrow().placements()
-                .stream().map(Placement::block).toList());
-    }
-
-    @Test
-    void stepsThatAreEquallyGoodStandForThemselves() {
-        OrderedPlan plan = Orders.solve(problem(1000, List.of(), A, Option.of("D", new Try(2, .5))));
-        assertEquals(List.of(0, 1), plan.placements().stream().map(Placement::block).toList());
-    }
-
-    /** The lower tier comes first though it costs 18 a chance and not 2; that does not make one step of them. */
-    @Test
-    void tierDoesNotJoinSteps() {
-        Option high = new Option("H", List.of(new Try(1, .5)), Set.of(), Set.of(), 1, "", false);
-        OrderedPlan plan = Orders.solve(new OrderProblem(List.of(), List.of(high, Option.of("L", new Try(9, .5))), 100,
-                rules(true, false, 1)));
-        assertEquals("LH", ids(plan));
-        assertEquals(List.of(18.0, 2.0), plan.placements().stream().map(Placement::index).toList());
-    }
-
     /** Orders under precedence: Garey, Discrete Math 1973;4:37 (from memory); the figures are computed. */
     @Test
     void setupCountsWithWhatItEnables() {
@@ -235,25 +202,6 @@ class WorkedExamplesTest {
         assertEquals("SAR", ids(Orders.solve(new OrderProblem(List.of(risky), List.of(risk, safe), 100, careful))));
         assertEquals("", ids(Orders.solve(new OrderProblem(List.of(risky), List.of(risk), 100, careful))));
         assertEquals("SRA", ids(Orders.solve(problem(100, List.of(risky), risk, safe))));
-    }
-
-    /** C alone is the best of the lower tier; A and B before it spoil it, and so let D of the higher one come sooner. */
-    @Test
-    void tierThatIsPlannedForItselfMayCostMoreInTheEnd() {
-        OrderProblem problem = new OrderProblem(List.of(),
-                List.of(inTier(1, "A", "", 2, .03), inTier(1, "B", "A", 5, 1), inTier(2, "D", "", 4, .9),
-                        inTier(1, "C", "", 13, .7), inTier(2, "E", "B", 5, .9)),
-                80, rules(true, false, .1));
-        OrderedPlan plan = Orders.solve(problem);
-        assertEquals("CDABE", ids(plan));
-        OrderedPlan given = Conventional.of(problem, plan).orElseThrow();
-        assertEquals("ABDCE", ids(given));
-        assertTrue(given.expectedCost() < plan.expectedCost());
-    }
-
-    private static Option inTier(int tier, String id, String after, double cost, double chance) {
-        return new Option(id, List.of(new Try(cost, chance)), Set.of(), after.isEmpty() ? Set.of() : Set.of(after), tier,
-                tier == 1 ? "support" : "", false);
     }
 
     @Test
