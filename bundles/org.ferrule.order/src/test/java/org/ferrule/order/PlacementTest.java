@@ -72,7 +72,8 @@ class PlacementTest {
     }
 
     private static Option inTier(int tier, String id, String after, double cost, double chance) {
-        return new Option(id, List.of(new Try(cost, chance)), Set.of(), after.isEmpty() ? Set.of() : Set.of(after), tier,
+        return new Option(id, List.of(new Try(cost, chance)), Set.of(), after.isEmpty() ? Set.of() : Set.of(after),
+                tier,
                 tier == 1 ? "support" : "", false);
     }
 }

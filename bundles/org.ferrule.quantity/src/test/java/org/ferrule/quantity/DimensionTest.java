@@ -66,7 +66,8 @@ class DimensionTest {
     /** A tolerance as large as the figure, a range of one length, the least sample, and figures of the most digits. */
     @ParameterizedTest
     @CsvSource({ "1.02 mm \u00b11.02, 0, 1.02, 2.04", "0.88..0.88 mm, 0.88, -, 0.88",
-        "1.015 mm sd 0.008 n 2 measured, -, 1.015, -", "123456789 um, -, 123456.789, -", "0.12345678 mm, -, 0.12345678, -",
+        "1.015 mm sd 0.008 n 2 measured, -, 1.015, -", "123456789 um, -, 123456.789, -",
+        "0.12345678 mm, -, 0.12345678, -",
         "1.0000000000000000000000000000 mm, -, 1, -" })
     void readsWhatJustMakesSense(String text, String low, String centre, String high) {
         Dimension dimension = Dimension.parse(text);

@@ -21,7 +21,8 @@ class CalculationTextTest {
     void valueComesFirstThenItsBoundsItsDetailsAndWhatItRestsOn() {
         Calculation answer = Calculation.of("Length", new BigDecimal("1.5"), "mm", BASIS)
                 .within(new BigDecimal("1.4"), new BigDecimal("1.6"))
-                .with(Detail.of("share", new BigDecimal("0.0001")), Detail.of("passes", true), Detail.of("exact", false),
+                .with(Detail.of("share", new BigDecimal("0.0001")), Detail.of("passes", true),
+                        Detail.of("exact", false),
                         Detail.of("rule", "house"));
         assertEquals(List.of("Length: 1.5 mm", "  between 1.4 mm and 1.6 mm", "  share: 0.0001", "  passes: yes",
                 "  exact: no", "  rule: house", "", "Method: by hand", "Validity: always", "Source: a book",
@@ -36,7 +37,8 @@ class CalculationTextTest {
                 Detail.groups("positions", List.of(
                         List.of(Detail.of("x", BigDecimal.ZERO), Detail.of("y", BigDecimal.ONE)),
                         List.of(Detail.of("x", BigDecimal.TEN)))));
-        assertEquals(List.of("Places: 1", "  angles: 1, 10", "  names: a, b", "  positions:", "    x 0, y 1", "    x 10"),
+        assertEquals(
+                List.of("Places: 1", "  angles: 1, 10", "  names: a, b", "  positions:", "    x 0, y 1", "    x 10"),
                 CalculationText.write(answer).subList(0, 6));
     }
 
