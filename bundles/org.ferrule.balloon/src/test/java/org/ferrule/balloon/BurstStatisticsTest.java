@@ -38,6 +38,13 @@ class BurstStatisticsTest {
     }
 
     @Test
+    void twoBurstsAreASample() {
+        BurstStatistics bursts = BurstStatistics.of(List.of(Pressure.parse("20 atm"), Pressure.parse("24 atm")));
+        assertEquals(22, bursts.meanAtm(), 1e-12);
+        assertEquals(Math.sqrt(8), bursts.sdAtm(), 1e-12);
+    }
+
+    @Test
     void supportsNoLabelWhereTheSampleSpreadsTooMuch() {
         assertEquals(OptionalInt.empty(), new BurstStatistics(3, 20, 5).ratedAtm());
         assertEquals(OptionalInt.of(1), new BurstStatistics(3, 1, 0).ratedAtm());

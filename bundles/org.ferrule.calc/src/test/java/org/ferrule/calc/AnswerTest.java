@@ -40,6 +40,19 @@ class AnswerTest {
                 + number(position, 2) / 2 <= radius + 1e-5));
     }
 
+    /** Four equal discs are as close as can be; of seven the bounds differ by more than a rounding. */
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', textBlock = """
+            device: 1 mm | device: 2 mm | device: 1.5 mm                  ; Descartes            ; false
+            device: 1 mm | device: 1 mm | device: 1 mm | device: 1 mm     ; no smaller one       ; false
+            device: 3 Fr | device: 3 Fr | device: 3 Fr | device: 3 Fr | device: 3 Fr | device: 3 Fr | device: 3 Fr ; lower end is proved  ; true
+            """)
+    void packingSaysWhetherASmallerLumenMayDo(String devices, String method, boolean bounds) {
+        Calculation answer = Given.answer("pack", devices);
+        assertTrue(answer.basis().method().contains(method), answer.basis()::method);
+        assertEquals(bounds, answer.interval().isPresent());
+    }
+
     @Test
     void rulesStandSideBySide() {
         Calculation answer = Given.answer("ratio", "device: 1.75 mm | vessel: 2.65 mm | kind: burr");
@@ -143,6 +156,19 @@ class AnswerTest {
         Calculation pressure = Given.answer("convert", "from: 12 atm / 1216 kPa");
         assertEquals(List.of("atm", "bar", "kPa", "psi"), pressure.details().stream().map(Detail::name).toList());
         assertEquals(1215.9, number(pressure, "kPa"));
+    }
+
+    /** 200, 4 and 9 per chance; however small a chance is, it is taken where nobody says what stopping costs. */
+    @Test
+    void orderIsToldWithCostPerChanceAndLeavesOutWhatCannotSucceed() {
+        Calculation answer = Given.answer("order",
+                "option: 2:0.01 | option: 2:0.5 | option: 5:0 | option: 4.5:0.5");
+        assertEquals(List.of(2.0, 4.0, 1.0), numbers(answer, "order"));
+        assertEquals(List.of(4.0, 9.0, 200.0), numbers(answer, "index"));
+    }
+
+    private static List<Double> numbers(Calculation answer, String detail) {
+        return items(answer, detail).stream().map(item -> ((DetailValue.Number) item).value().doubleValue()).toList();
     }
 
     @ParameterizedTest

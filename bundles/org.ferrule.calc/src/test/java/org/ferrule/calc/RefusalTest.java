@@ -32,6 +32,7 @@ class RefusalTest {
             convert ; from: 19 G                                            ; gauge without its table ; without|means nothing
             convert ; from: 20gauge                                         ; gauge without its table ; mm or in
             bend    ; device: 2 mm | lumen: 2 mm | length: 5 mm             ; passes no bend       ; as thick as the lumen
+            bend    ; device: 2 mm | lumen: 2 mm | radius: 30 mm            ; passes no bend       ; as thick as the lumen
             bend    ; device: 1.5 mm | lumen: 1.45 mm | radius: 30 mm       ; passes no bend       ; as thick as the lumen
             burst   ; n: 3 | mean: 20 atm | sd: 5 atm                       ; spreads too much     ; above zero
             flow    ; lumen: 0.070 in | device: 2.7 Fr | device: 2.7 Fr     ; do not fit together  ; need 1.8 mm

@@ -11,6 +11,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The search for the best and the worst arrangement, and the room in which it moves. */
 class ExtremeTest {
@@ -107,9 +109,13 @@ class ExtremeTest {
         assertEquals(0.8, Room.settle(List.of(circle(1.5, 0, 0.2))).orElseThrow().get(0).centre().re(), 1e-9);
     }
 
-    @Test
-    void settlingPartsDiscsInOnePlace() {
-        assertRoom(Room.settle(List.of(circle(0, 0, 0.4), circle(0, 0, 0.4))).orElseThrow());
+    /** Each gives way by half of the overlap, however near to each other the centres are. */
+    @ParameterizedTest
+    @ValueSource(doubles = { 0, 1e-12, 1e-6, 0.1 })
+    void settlingPartsDiscsInOnePlace(double distance) {
+        List<Circle> settled = Room.settle(List.of(circle(distance, 0, 0.4), circle(0, 0, 0.4))).orElseThrow();
+        assertRoom(settled);
+        settled.forEach(disc -> assertEquals(0.4, Math.abs(disc.centre().re() - distance / 2), 1e-9));
     }
 
     @Test

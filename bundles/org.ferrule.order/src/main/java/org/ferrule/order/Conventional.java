@@ -41,7 +41,8 @@ public final class Conventional {
 
     /**
      * Returns the steps of a plan in the order in which the options are given. What it costs more than the plan is what
-     * that order gives up.
+     * that order gives up. Where tiers come first and failed tries tell against their axis, it may cost less: a plan takes
+     * the best order of each tier for itself, even if another one would leave better chances to the next tier.
      *
      * @return the plan; its lower bound is that of the plan given. Empty if the rules allow no such order of just these
      *         steps

@@ -41,7 +41,18 @@ class RefusalTest {
         refuses(() -> new OrderRules(false, false, 1, OptionalDouble.of(-4)), "budget", "-4.0");
         refuses(() -> new RepeatedTries(1.2, .5, 1), "1.2");
         refuses(() -> new RepeatedTries(.5, 1.2, 1), "1.2");
+        refuses(() -> new RepeatedTries(-.1, .5, 1), "-0.1");
+        refuses(() -> new RepeatedTries(.5, -.1, 1), "-0.1");
         refuses(() -> new RepeatedTries(.5, .5, 0), "nothing");
+        refuses(() -> new RepeatedTries(.5, .5, -2), "a try", "-2.0");
+    }
+
+    @Test
+    void noneAndCertaintyAreChances() {
+        assertEquals(0, new Try(0, 0).cost());
+        assertEquals(1, new Try(1, 1).chance());
+        assertEquals(0, new RepeatedTries(0, 1, 1).share(1));
+        assertEquals(0, new RepeatedTries(1, 0, 1).share(1));
     }
 
     @Test

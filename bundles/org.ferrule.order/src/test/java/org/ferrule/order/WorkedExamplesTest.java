@@ -68,6 +68,7 @@ class WorkedExamplesTest {
         assertEquals(cost, given.stepsCost(), 1e-9);
         assertEquals(.965, given.successChance(), 1e-12);
         assertEquals(cost - 7, given.gap(), 1e-9);
+        assertEquals(order.equals("ABC"), given.isExact());
     }
 
     /** Orders under precedence: Garey, Discrete Math 1973;4:37 (from memory); the figures are computed. */
@@ -140,6 +141,15 @@ class WorkedExamplesTest {
         OrderedPlan plan = Orders
                 .solve(problem(1000, List.of(), rival, Option.of("A", option.tries(2).toArray(Try[]::new))));
         assertEquals("AAR", ids(plan), "in the model of independent options");
+    }
+
+    /** Of tries of 2, 3 and 4 units that succeed in half, a quarter and never: 4, 12, and no number of units. */
+    @Test
+    void indexIsCostPerChance() {
+        assertEquals(4, new Try(2, .5).index());
+        assertEquals(12, new Try(3, .25).index());
+        assertEquals(Double.POSITIVE_INFINITY, new Try(4, 0).index());
+        assertEquals(0, new Try(0, .5).index());
     }
 
     @Test

@@ -44,6 +44,21 @@ class CaptionTest {
                 lines.stream().allMatch(line -> line.at().xMm() + measure.widthMm(line.string(), line.style()) < 100));
     }
 
+    /** The first line has its baseline one ascent below the margin of 3 mm, the next ones follow at the leading. */
+    @Test
+    void linesStandBelowEachOtherFromTheMarginOn() {
+        TextMeasure measure = TextMeasure.standard();
+        Picture captioned = Caption.NONE.with("a note\nof two lines").with("another").below(PICTURE);
+        List<Text> words = texts(captioned);
+        TextStyle style = words.get(0).style();
+        double leading = measure.leadingMm(style);
+        for (int i = 0; i < 3; i++) {
+            assertEquals(new Point(3, 43 + measure.ascentMm(style) + i * leading).distanceMm(words.get(i).at()), 0,
+                    1e-9);
+        }
+        assertEquals(43 + 3 * leading + 3, captioned.heightMm(), 1e-9);
+    }
+
     @Test
     void narrowPictureGetsWiderPaper() {
         Picture narrow = new PictureBuilder().picture(20, 20, "");
@@ -53,6 +68,7 @@ class CaptionTest {
     @Test
     void refusesWhatCannotBeDrawn() {
         assertThrows(IllegalArgumentException.class, () -> Caption.of("a\u0007bell"));
+        assertThrows(IllegalArgumentException.class, () -> Caption.of("title", "a\u0007bell"));
     }
 
     private static List<Text> texts(Picture picture) {

@@ -9,6 +9,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class HitTestTest {
 
@@ -93,6 +95,43 @@ class HitTestTest {
         assertEquals(List.of(), hits(picture(p -> p.group(CELL, g -> g.polyline(corners))), 8, 2));
         assertEquals(List.of("cell"),
                 hits(picture(p -> p.group(CELL, g -> g.fill(Ink.BAND).polyline(corners))), 8, 2));
+    }
+
+    /** Told at nine and four tenths of the width to the left and to the right of the place. */
+    @ParameterizedTest
+    @CsvSource({ "START, false, false, true, true", "MIDDLE, false, true, true, false",
+        "END, true, true, false, false" })
+    void textIsHitOnTheSideOfItsPlaceThatTheAnchorSays(Text.Anchor anchor, boolean farLeft, boolean left,
+            boolean right, boolean farRight) {
+        Picture picture = picture(p -> p.group(CELL, g -> g.text(50, 50, "upwards", anchor, 0)));
+        double width = TextMeasure.standard().widthMm("upwards", TextStyle.ofPt(9));
+        assertEquals(farLeft, !hits(picture, 50 - 0.9 * width, 49.5).isEmpty());
+        assertEquals(left, !hits(picture, 50 - 0.4 * width, 49.5).isEmpty());
+        assertEquals(right, !hits(picture, 50 + 0.4 * width, 49.5).isEmpty());
+        assertEquals(farRight, !hits(picture, 50 + 0.9 * width, 49.5).isEmpty());
+    }
+
+    @Test
+    void edgeOfALineIsStillTheLine() {
+        Picture line = picture(p -> p.group(CELL, g -> g.pen(Ink.TEXT, 4).line(0, 10, 20, 10)));
+        assertEquals(List.of("cell"), hits(line, 10, 12));
+        Picture frame = picture(p -> p.group(CELL, g -> g.pen(Ink.TEXT, 4).rect(10, 10, 20, 20)));
+        assertEquals(List.of("cell"), hits(frame, 8, 20));
+        assertEquals(List.of(), hits(frame, 7.9, 20));
+        assertEquals(List.of("cell"), hits(frame, 32, 20));
+    }
+
+    /** A zigzag of which a level line at 10 mm crosses the sides at 0, 2, 6 and 14 mm. */
+    @Test
+    void insideOfASlantedOutlineIsToldWhereItsSidesAreCrossed() {
+        Point[] corners = { new Point(0, 0), new Point(4, 20), new Point(8, 0), new Point(20, 20), new Point(20, 30),
+            new Point(0, 30) };
+        Picture picture = picture(p -> p.group(CELL, g -> g.noPen().fill(Ink.BAND).polygon(corners)));
+        assertEquals(List.of("cell"), hits(picture, 1, 10));
+        assertEquals(List.of(), hits(picture, 4, 10));
+        assertEquals(List.of("cell"), hits(picture, 7, 15));
+        assertEquals(List.of(), hits(picture, 15, 10));
+        assertEquals(List.of("cell"), hits(picture, 13, 15));
     }
 
     @Test

@@ -34,6 +34,7 @@ class RefusalTest {
     void tooltipMayHaveLinesButNoOtherControls() {
         assertEquals("a\nb", Frame.PLAIN.withTooltip("a\nb").tooltip().orElseThrow());
         refuses("U+0007", () -> Frame.PLAIN.withTooltip("a\u0007b"));
+        refuses("Id", () -> Frame.named("a\nb"));
     }
 
     @Test
@@ -62,6 +63,7 @@ class RefusalTest {
     @Test
     void refusesStylesThatCannotBeDrawn() {
         refuses("even number", () -> Dash.of(1.0));
+        refuses("dash length", () -> Dash.of(1.0, 0.0));
         refuses("solid", () -> new Hatch(Hatch.Pattern.GRID, Ink.TEXT, 1, 1));
         refuses("undone", () -> Transform.scaling(0, 1));
     }
@@ -79,7 +81,9 @@ class RefusalTest {
 
     @Test
     void refusesColoursOutOfRange() {
-        refuses("256", () -> new Ink("x", 0, 256, 0));
+        refuses("red must be 0 to 255, but is -1", () -> new Ink("x", -1, 0, 0));
+        refuses("green must be 0 to 255, but is 256", () -> new Ink("x", 0, 256, 0));
+        refuses("blue must be 0 to 255, but is 256", () -> new Ink("x", 0, 0, 256));
         refuses("0x1000000", () -> Ink.of("x", 0x1000000));
     }
 
@@ -88,6 +92,7 @@ class RefusalTest {
         DocumentInfo info = DocumentInfo.of("t", OffsetDateTime.parse("2026-01-02T03:04:05Z"));
         refuses("at least one page", () -> new Document(info, List.of()));
         refuses("language", () -> info.in("english please"));
+        refuses("Keyword", () -> info.withKeywords("good", "b\u0007d"));
     }
 
     private static void refuses(String words, Executable action) {

@@ -5,6 +5,7 @@
 package org.ferrule.picture;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -58,6 +59,43 @@ class ShapeTest {
         assertEquals(0, moved.distanceMm(new Point(97, 2)), 1e-9);
         assertEquals(0, frame.transform().inverse().apply(moved).distanceMm(new Point(1, 1)), 1e-9);
         assertEquals(Math.sqrt(6), frame.transform().scale(), 1e-12);
+    }
+
+    @Test
+    void arcIsJoinedByALineWhereItBeginsElsewhere() {
+        List<Segment> joined = Outline.from(0, 0).arc(0, 0, 10, 90, 90).path(STYLE).segments();
+        Point begin = ((Segment.LineTo) joined.get(1)).to();
+        assertEquals(0, begin.distanceMm(new Point(0, 10)), 1e-9);
+        assertEquals(3, joined.size());
+        assertEquals(2, Outline.from(0, 10).arc(0, 0, 10, 90, 90).path(STYLE).segments().size());
+    }
+
+    /** Three points are the least that enclose anything. */
+    @Test
+    void outlineThereAndBackIsClosed() {
+        assertTrue(new FlatOutline(List.of(new Point(0, 0), new Point(1, 0), new Point(0, 0))).isClosed());
+        assertFalse(new FlatOutline(List.of(new Point(0, 0), new Point(0, 0))).isClosed());
+        assertFalse(new FlatOutline(List.of(new Point(0, 0), new Point(1, 0), new Point(1, 1))).isClosed());
+    }
+
+    /** Of each kind in an area of six by three spacings: level, upright, both; turned ones cover the turned area. */
+    @ParameterizedTest
+    @CsvSource({ "HORIZONTAL, 3", "VERTICAL, 6", "GRID, 9", "DOTS, 3" })
+    void hatchHasAMarkInEveryTile(Hatch.Pattern pattern, int marks) {
+        Hatch hatch = new Hatch(pattern, Ink.TEXT, 2, 0.5);
+        assertEquals(marks, hatch.over(new Box(0.001, 0.001, 11.99, 5.99)).elements().size());
+    }
+
+    /** Dots are dashes of next to no length, with round ends, from the first to the last middle of a tile. */
+    @Test
+    void dotsRunFromTheFirstToTheLastTile() {
+        Line row = (Line) new Hatch(Hatch.Pattern.DOTS, Ink.TEXT, 2, 0.5).over(new Box(0, 0, 6, 2)).elements().get(0);
+        assertEquals(new Point(1, 1), row.from());
+        assertEquals(5, row.to().xMm(), 0.01);
+        assertTrue(row.to().xMm() > 5, "else the last dot is missing");
+        assertEquals(2, row.stroke().dash().lengthsMm().stream().mapToDouble(Double::doubleValue).sum(), 1e-12);
+        assertEquals(0.4, Hatch.of(Hatch.Pattern.DOTS, Ink.TEXT).widthMm());
+        assertEquals(0.2, Hatch.of(Hatch.Pattern.GRID, Ink.TEXT).widthMm());
     }
 
     @ParameterizedTest

@@ -76,6 +76,12 @@ class TextLayoutTest {
     }
 
     @Test
+    void asManyLinesAsAllowedStayAsTheyAre() {
+        assertEquals(List.of("one two", "three"), layout.wrap("one two three", style, 8, 2));
+        assertEquals(List.of("one"), layout.wrap("one", style, 8, 2));
+    }
+
+    @Test
     void widestOfNothingIsZero() {
         assertEquals(0, layout.widestMm(List.of(), style));
         assertEquals(5, layout.widestMm(List.of("ab", "guide"), style));

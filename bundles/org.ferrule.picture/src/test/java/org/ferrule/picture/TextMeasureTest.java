@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class TextMeasureTest {
 
@@ -57,6 +58,15 @@ class TextMeasureTest {
     void characterWithoutEntryTakesOneEm() {
         TextStyle style = TextStyle.ofPt(10);
         assertEquals(style.sizeMm(), measure.widthMm("\u4E2D", style), 1e-12);
+    }
+
+    /** 1901 and 483 of 2048 units above and below the baseline, as seen in the font. */
+    @ParameterizedTest
+    @ValueSource(doubles = { 10, 20 })
+    void heightsGrowWithTheSize(double sizePt) {
+        TextStyle style = TextStyle.ofPt(sizePt);
+        assertEquals(style.sizeMm() * 1901 / 2048, measure.ascentMm(style), 1e-9);
+        assertEquals(style.sizeMm() * 483 / 2048, measure.descentMm(style), 1e-9);
     }
 
     @Test

@@ -20,10 +20,6 @@ final class TokenReader {
         this.tokens = Tokenizer.tokens(text);
     }
 
-    String text() {
-        return text;
-    }
-
     Token peek() {
         return tokens.get(at);
     }

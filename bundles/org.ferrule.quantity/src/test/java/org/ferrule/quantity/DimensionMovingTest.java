@@ -32,6 +32,7 @@ class DimensionMovingTest {
             9.98 mm .. 9.99 mm     | 10.1 mm  | 10.10 mm .. 10.11 mm
             1.015 mm sd 0.008 n 12 | 1.020 mm | 1.020 mm sd 0.008 n 12
             0.070 in (1.78 mm) min | 0.072 in | 0.072 in (1.83 mm) min
+            min 0.070 in (1.78 mm) | 0.072 in | min 0.072 in (1.83 mm)
             """, delimiter = '|')
     void keepsUnitMeaningAndDecimals(String text, String to, String moved) {
         assertEquals(moved, Dimension.parse(text).movedTo(Dimension.parse(to).label()).text());

@@ -50,6 +50,7 @@ class DimensionRepairTest {
     @Test
     void reversedRangeOfTwoUnitsStays() {
         assertEquals(List.of(), of("1 in..0.88 mm", FigureKind.INNER_DIAMETER));
+        assertEquals(List.of(), of("9 mm..0.1 cm", FigureKind.LENGTH));
     }
 
     @ParameterizedTest

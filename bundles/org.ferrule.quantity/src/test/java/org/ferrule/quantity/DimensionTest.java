@@ -6,9 +6,11 @@ package org.ferrule.quantity;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -61,6 +63,30 @@ class DimensionTest {
         assertEquals(mm(high), dimension.high());
     }
 
+    /** A tolerance as large as the figure, a range of one length, the least sample, and figures of the most digits. */
+    @ParameterizedTest
+    @CsvSource({ "1.02 mm \u00b11.02, 0, 1.02, 2.04", "0.88..0.88 mm, 0.88, -, 0.88",
+        "1.015 mm sd 0.008 n 2 measured, -, 1.015, -", "123456789 um, -, 123456.789, -",
+        "0.12345678 mm, -, 0.12345678, -",
+        "1.0000000000000000000000000000 mm, -, 1, -" })
+    void readsWhatJustMakesSense(String text, String low, String centre, String high) {
+        Dimension dimension = Dimension.parse(text);
+        assertEquals(mm(low), dimension.low());
+        assertEquals(mm(centre), dimension.centre());
+        assertEquals(mm(high), dimension.high());
+    }
+
+    @Test
+    void isWhatItsTextIs() {
+        Dimension dimension = Dimension.of(Length.of("1.778", LengthUnit.MILLIMETRE), LengthUnit.INCH);
+        assertEquals("0.07 in", dimension.toString());
+        assertEquals(LengthUnit.INCH, dimension.unit());
+        assertEquals(Dimension.lenient("0.07 in"), dimension);
+        assertEquals(Dimension.lenient("0.07 in").hashCode(), dimension.hashCode());
+        assertNotEquals(Dimension.parse("0.070 in"), dimension, "printed otherwise");
+        assertNotEquals(dimension, "0.07 in");
+    }
+
     private static Optional<Length> mm(String decimal) {
         return decimal.equals("-") ? Optional.empty() : Optional.of(Length.of(decimal, LengthUnit.MILLIMETRE));
     }
@@ -80,6 +106,10 @@ class DimensionTest {
             mm                        | 0  | a number
             1.78 MM                   | 5  | a unit
             1.2.3 mm                  | 3  | a unit
+            1, mm                     | 1  | a unit
+            1.78 furlong              | 5  | a unit (mm, cm, um, m, in, Fr)
+            21 ga                     | 3  | gauge
+            1.015 mm sd 0.008 max     | 18 | no such word
             1.78 mm mm                | 8  | the end
             0.88-0.94 mm              | 4  | range
             1.02 mm +0.02             | 8  | both tolerances
@@ -107,6 +137,23 @@ class DimensionTest {
         assertEquals(text, e.text());
     }
 
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            0,9 mm   | at ",9 mm"
+            0.9      | at its end
+            """)
+    void messageShowsTheRestOfTheText(String text, String place) {
+        String message = assertThrows(QuantitySyntaxException.class, () -> Dimension.parse(text)).getMessage();
+        assertTrue(message.startsWith("cannot read \"" + text + "\"") && message.endsWith(place), message);
+    }
+
+    /** Only of a gauge it is said that it means nothing. */
+    @Test
+    void strangeUnitIsNoGauge() {
+        String expected = Dimension.lenient("1.78 furlong").problem().orElseThrow().expected();
+        assertFalse(expected.contains("gauge"), expected);
+    }
+
     @Test
     void keepsUnreadableTextWithItsProblem() {
         Dimension dimension = Dimension.lenient("1,02 mm");
@@ -117,6 +164,7 @@ class DimensionTest {
         assertTrue(dimension.sample().isEmpty());
         assertThrows(IllegalStateException.class, dimension::label);
         assertThrows(IllegalStateException.class, dimension::meaning);
+        assertThrows(IllegalStateException.class, () -> dimension.movedTo(Length.ZERO));
     }
 
     @Test
@@ -129,9 +177,12 @@ class DimensionTest {
 
     @ParameterizedTest
     @ValueSource(strings = { "0.070 in (1.78 mm)", "0.070 in (1.8 mm)", "1.8 mm (0.070 in)", "6 Fr (2.00 mm)",
-        "8 Fr / 2.67 mm", "0.88..0.94 mm (0.0346..0.0370 in)", "2.7 Fr / 0.90 mm / 0.035 in" })
+        "8 Fr / 2.67 mm", "0.88..0.94 mm (0.0346..0.0370 in)", "2.7 Fr / 0.90 mm / 0.035 in",
+        "45 mm (4 cm)", "4.5 cm (45.5 mm)", "1.02 mm \u00b10.03 (0.040 in \u00b10.001)",
+        "1.015 mm sd 0.008 (0.0400 in sd 0.0003)" })
     void acceptsSecondStatementWithinRounding(String text) {
-        assertTrue(Dimension.parse(text).warnings(FigureKind.OUTER_DIAMETER).isEmpty());
+        assertEquals(List.of(), Dimension.parse(text).warnings(FigureKind.LENGTH).stream()
+                .filter(warning -> warning.code() == QuantityWarning.Code.STATEMENTS_DISAGREE).toList());
     }
 
     @ParameterizedTest
@@ -140,12 +191,21 @@ class DimensionTest {
             6 Fr / 2.1 mm                | 7  | 13
             8 Fr / 2.66 mm               | 7  | 14
             0.88..0.94 mm / 0.88 mm      | 16 | 23
+            1.02 mm ±0.03 (0.040 in ±0.010)         | 15 | 30
+            1.015 mm sd 0.008 (0.0400 in sd 0.0030) | 19 | 38
             """)
     void warnsOfSecondStatementThatDisagrees(String text, int start, int end) {
         QuantityWarning warning = Dimension.parse(text).warnings(FigureKind.OUTER_DIAMETER).get(0);
         assertEquals(QuantityWarning.Code.STATEMENTS_DISAGREE, warning.code());
         assertEquals(start, warning.start());
         assertEquals(end, warning.end());
+    }
+
+    /** Guidewires of 0.007 in to 0.045 in; the ends are written in millimetres for the thinnest. */
+    @ParameterizedTest
+    @ValueSource(strings = { "0.178 mm", "0.045 in" })
+    void thinnestAndThickestWireArePlausible(String text) {
+        assertEquals(List.of(), Dimension.parse(text).warnings(FigureKind.WIRE_DIAMETER));
     }
 
     @Test
@@ -164,8 +224,21 @@ class DimensionTest {
     }
 
     @Test
+    void offsetIsWhatItsTextIs() {
+        Offset offset = Offset.lenient("-0.2 mm");
+        assertTrue(offset.readable() && offset.problem().isEmpty());
+        assertEquals("-0.2 mm", offset.toString());
+        assertEquals(Offset.parse("-0.2 mm"), offset);
+        assertEquals(Offset.parse("-0.2 mm").hashCode(), offset.hashCode());
+        assertNotEquals(Offset.parse("-0.20 mm"), offset, "printed otherwise");
+        assertNotEquals(offset, "-0.2 mm");
+    }
+
+    @Test
     void keepsUnreadableOffset() {
         Offset offset = Offset.lenient("-0.2");
+        assertFalse(offset.readable());
+        assertThrows(IllegalStateException.class, offset::value);
         assertEquals("-0.2", offset.text());
         assertEquals(4, offset.problem().orElseThrow().position());
     }

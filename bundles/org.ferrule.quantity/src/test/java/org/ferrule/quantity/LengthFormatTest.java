@@ -45,6 +45,12 @@ class LengthFormatTest {
     }
 
     @Test
+    void writesNoneToTwelveDecimals() {
+        assertEquals("2", LengthFormat.plain(MM, 0).number(Length.of("1.778", MM)));
+        assertEquals("1.778000000000", LengthFormat.plain(MM, 12).number(Length.of("1.778", MM)));
+    }
+
+    @Test
     void refusesDecimalsAndModesThatMakeNoSense() {
         assertThrows(IllegalArgumentException.class, () -> LengthFormat.plain(MM, -1));
         assertThrows(IllegalArgumentException.class, () -> LengthFormat.plain(MM, 13));

@@ -5,6 +5,7 @@
 package org.ferrule.quantity;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -49,6 +50,19 @@ class LengthTest {
         assertThrows(IllegalArgumentException.class, () -> Length.ofMm(mm));
     }
 
+    /** A third of a nanometre is the smallest step, so a number of millimetres is met within half of one. */
+    @ParameterizedTest
+    @CsvSource({ "1.778, 5334000", "-0.2, -600000", "1e-7, 0", "2e-7, 1", "0, 0" })
+    void takesTheNearestLength(double mm, long thirdNanometres) {
+        assertEquals(new Length(thirdNanometres), Length.ofMm(mm));
+    }
+
+    @Test
+    void nothingIsNotNegative() {
+        assertFalse(Length.ZERO.isNegative());
+        assertTrue(Length.ofMm(-1).isNegative());
+    }
+
     @Test
     void ordersBySize() {
         Length small = Length.of("0.9", LengthUnit.MILLIMETRE);
@@ -57,7 +71,8 @@ class LengthTest {
         assertEquals(large, small.max(large));
         assertTrue(small.minus(large).isNegative());
         assertEquals(large.minus(small), small.minus(large).abs());
-        assertEquals(large.minus(small).times(3), small.minus(large).times(-3));
+        assertEquals(Length.of("0.0003", LengthUnit.MILLIMETRE), large.minus(small).times(3));
+        assertEquals(Length.of("0.0003", LengthUnit.MILLIMETRE), small.minus(large).times(-3));
     }
 
     @Test
@@ -69,6 +84,7 @@ class LengthTest {
     @Test
     void sampleNeedsTwoSpecimens() {
         Length mean = Length.of("1", LengthUnit.MILLIMETRE);
+        assertEquals(2, new Sample(mean, Length.ZERO, OptionalInt.of(2)).n().orElseThrow());
         assertThrows(IllegalArgumentException.class,
                 () -> new Sample(mean, Length.ZERO, OptionalInt.of(1)));
         assertThrows(IllegalArgumentException.class,

@@ -6,8 +6,11 @@ package org.ferrule.quantity;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -32,6 +35,7 @@ class PressureTest {
     @CsvSource(delimiter = '|', textBlock = """
             14              | 2  | a unit
             14 mm           | 3  | a unit
+            14 ats          | 3  | atm,
             -1 atm          | 0  | not negative
             1,4 MPa         | 1  | decimal point
             14 atm 12       | 7  | the end
@@ -57,6 +61,24 @@ class PressureTest {
     void warnsOfImplausiblePressure(String text) {
         QuantityWarning warning = Pressure.parse(text).warnings().get(0);
         assertTrue(warning.message().startsWith(text + " is implausibly "), warning.message());
+    }
+
+    /** The ends of what is plausible belong to it. */
+    @ParameterizedTest
+    @ValueSource(strings = { "0.5 atm", "50 atm" })
+    void leastAndMostAreStillPlausible(String text) {
+        assertEquals(List.of(), Pressure.parse(text).warnings());
+    }
+
+    @Test
+    void isWhatItsTextIs() {
+        Pressure pressure = Pressure.lenient("14 atm");
+        assertTrue(pressure.readable() && pressure.problem().isEmpty());
+        assertEquals("14 atm", pressure.toString());
+        assertEquals(Pressure.parse("14 atm"), pressure);
+        assertEquals(Pressure.parse("14 atm").hashCode(), pressure.hashCode());
+        assertNotEquals(Pressure.parse("14.0 atm"), pressure, "printed otherwise");
+        assertNotEquals(pressure, "14 atm");
     }
 
     @Test

@@ -29,6 +29,15 @@ class BinomialIntervalTest {
         assertEquals(1 - Math.pow(0.005, 1 / 5000.0), BinomialInterval.of(0, 5000, 0.99).high(), 1e-12);
     }
 
+    /** One specimen alone already excludes shares near one end: the other end is 1 - doubt, or doubt. */
+    @Test
+    void ofOneSpecimenSomethingIsKnown() {
+        assertEquals(0.975, BinomialInterval.of(0, 1, 0.95).high(), 1e-12);
+        assertEquals(0, BinomialInterval.of(0, 1, 0.95).low());
+        assertEquals(0.025, BinomialInterval.of(1, 1, 0.95).low(), 1e-12);
+        assertEquals(1, BinomialInterval.of(1, 1, 0.95).high());
+    }
+
     @ParameterizedTest
     @CsvSource({ "-1, 10, 0.95", "11, 10, 0.95", "0, 0, 0.95", "1, 10, 0", "1, 10, 1", "1, 10, NaN" })
     void refusesWhatIsNoShare(int count, int n, double confidence) {

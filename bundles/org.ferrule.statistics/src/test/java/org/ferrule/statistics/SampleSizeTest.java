@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -27,6 +28,13 @@ class SampleSizeTest {
         "0.19, 0.9, 2", "0.271, 0.9, 3" })
     void isExactWhereLogarithmsRound(double confidence, double coverage, int n) {
         assertEquals(n, SampleSize.zeroFailures(confidence, coverage));
+    }
+
+    /** No number of specimens gives certainty: that is refused as such, not as a sample that is too large. */
+    @Test
+    void certaintyHasNoSize() {
+        Exception refused = assertThrows(IllegalArgumentException.class, () -> SampleSize.zeroFailures(1, 0.95));
+        assertEquals("no sample size for confidence 1.0, coverage 0.95", refused.getMessage());
     }
 
     @ParameterizedTest

@@ -8,10 +8,13 @@ import java.util.Locale;
 import java.util.MissingResourceException;
 import java.util.Optional;
 import java.util.ResourceBundle;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** The templates of one language. */
 public final class Phrases {
     private static final String WORDS = "words";
+    private static final Pattern PLACE = Pattern.compile("\\{(\\d{1,2})}");
 
     private final ResourceBundle bundle;
 
@@ -55,12 +58,14 @@ public final class Phrases {
         return bundle.containsKey(key) ? Optional.of(bundle.getString(key)) : Optional.empty();
     }
 
-    /** A phrase with {@code {0}}, {@code {1}} ... filled in. */
+    /**
+     * A phrase with {@code {0}}, {@code {1}} ... filled in; what the values say is never read as a place itself, and a
+     * place without a value stays.
+     */
     public String fill(String key, String... values) {
-        String phrase = get(key);
-        for (int i = 0; i < values.length; i++) {
-            phrase = phrase.replace("{" + i + "}", values[i]);
-        }
-        return phrase;
+        return PLACE.matcher(get(key)).replaceAll(found -> {
+            int number = Integer.parseInt(found.group(1));
+            return Matcher.quoteReplacement(number < values.length ? values[number] : found.group());
+        });
     }
 }

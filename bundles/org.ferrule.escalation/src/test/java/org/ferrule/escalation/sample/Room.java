@@ -87,7 +87,12 @@ public final class Room {
 
     /** Puts units of a device on the shelf that expire on that day. */
     public Room has(String device, int count, LocalDate expiry) {
-        items.add(new Item(device, Optional.of(device), Optional.empty(),
+        return has(device, device, count, expiry);
+    }
+
+    /** The same, with an item that is not called like the device. */
+    public Room has(String item, String device, int count, LocalDate expiry) {
+        items.add(new Item(item, Optional.of(device), Optional.empty(),
                 count == 0 ? List.of() : List.of(new Lot("L-" + device, Optional.of(expiry), count, "cabinet 1",
                         Optional.empty())),
                 0, Optional.of(BigDecimal.TEN), device));

@@ -12,6 +12,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 import org.ferrule.order.OrderException;
 import org.ferrule.order.Try;
@@ -75,6 +76,28 @@ class ConfigurationOrdersTest {
         assertTrue(plan.lowerBound() < plan.expectedCost());
         ConfigurationProblem most = new ConfigurationProblem(TWO, CHANGES, many.subList(0, 10), 1000);
         assertTrue(ConfigurationOrders.solve(most).isExact());
+    }
+
+    /** With more configurations than are searched the bound is the cost without changes: 1 + .5 * .9 + .45 * 100. */
+    @Test
+    void boundIsTheCostOfAnOrderInWhichChangesAreFree() {
+        ConfigurationPlan most = ConfigurationOrders.solve(inTheLastOf(16));
+        ConfigurationPlan tooMany = ConfigurationOrders.solve(inTheLastOf(17));
+        assertTrue(most.isExact());
+        assertFalse(tooMany.isExact());
+        assertEquals(List.of("A 16", "B 16"), words(tooMany));
+        assertEquals(3 + 1 + .5 * .9 + .45 * 100, tooMany.expectedCost(), 1e-9);
+        assertEquals(1 + .5 * .9 + .45 * 100, tooMany.lowerBound(), 1e-9);
+        assertEquals(tooMany.expectedCost(), most.expectedCost(), 1e-9);
+    }
+
+    private static ConfigurationProblem inTheLastOf(int configurations) {
+        List<String> names = IntStream.range(0, configurations).mapToObj(Integer::toString).toList();
+        List<List<Double>> changes = names.stream()
+                .map(from -> names.stream().map(to -> from.equals(to) ? 0.0 : 3.0).toList()).toList();
+        String last = names.get(configurations - 1);
+        return new ConfigurationProblem(names, changes, List.of(option("B", .9, .1, last), option("A", 1, .5, last)),
+                100);
     }
 
     @Test

@@ -142,14 +142,16 @@ class OrderLawsTest {
         });
     }
 
+    /** Of tiers each is planned for itself; where failures tell against an axis, that may cost more in the end. */
     @Test
     void usualOrderCostsNoLessAndHasTheSameSteps() {
         Cases.check(300, random -> {
             OrderProblem problem = without(random, true);
+            boolean leastOfAll = !problem.rules().tiersFirst() || problem.rules().sameAxisDiscount() == 1;
             OrderedPlan plan = Orders.solve(problem);
             Conventional.of(problem, plan).ifPresent(given -> {
                 assertEquals(names(plan), names(given));
-                assertTrue(given.expectedCost() >= plan.expectedCost() - ROUNDING, problem::toString);
+                assertTrue(!leastOfAll || given.expectedCost() >= plan.expectedCost() - ROUNDING, problem::toString);
                 assertEquals(plan.worstCost(), given.worstCost(), ROUNDING);
             });
         });

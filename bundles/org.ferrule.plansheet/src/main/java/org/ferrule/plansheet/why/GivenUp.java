@@ -24,7 +24,8 @@ import org.ferrule.order.Usage;
  *
  * @param steps of the plan, in that order
  * @param same whether it is the order of the plan
- * @param loss by how much the expected cost is higher, in the unit of what is spared; the chance that all fails is the same
+ * @param loss by how much the expected cost is higher, in the unit of what is spared; 0 where it is not, which can only be
+ *        where tiers come first and failed tries tell against their axis
  * @param planned what the plan uses as a mean, from now on
  * @param conventional what the conventional order uses as a mean, from now on
  */
