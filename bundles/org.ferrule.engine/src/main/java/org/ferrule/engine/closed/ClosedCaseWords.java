@@ -51,6 +51,11 @@ public final class ClosedCaseWords {
                 : phrases.fill(other == 1 ? "documents.other.one" : "documents.other", Long.toString(other));
     }
 
+    /** Whether every document is what it was, as far as any was noted. */
+    public boolean documentsStand() {
+        return closed.documents().stream().allMatch(document -> document.standing() == Standing.UNCHANGED);
+    }
+
     /** All parts, fingerprints in full. */
     public List<RecordTable> tables() {
         return Stream.of(plan(), log(), totals(), devices(), documents()).toList();

@@ -32,7 +32,7 @@ import org.ferrule.ui.fit.later.LatestWork;
 import org.ferrule.ui.fit.passage.ProjectDevices;
 import org.ferrule.ui.picture.PictureCanvas;
 import org.ferrule.ui.picture.PictureOwner;
-import org.ferrule.ui.profile.follow.FollowingView;
+import org.ferrule.ui.fit.follow.FollowingView;
 
 /** A diameter that is slid along, the verdicts of all partners along it, and the figures that decide. */
 public final class RequiredView extends FollowingView {
