@@ -13,17 +13,18 @@ import java.util.function.Consumer;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.resources.IFile;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.IWorkbenchCommandConstants;
 import org.eclipse.ui.forms.IManagedForm;
 import org.eclipse.ui.forms.widgets.FormToolkit;
-import org.eclipse.ui.forms.widgets.TableWrapData;
-import org.eclipse.ui.forms.widgets.TableWrapLayout;
 import org.eclipse.ui.handlers.IHandlerActivation;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.ferrule.engine.closed.ClosedCase;
@@ -40,6 +41,7 @@ import org.ferrule.ui.escalation.live.PlanListener;
 import org.ferrule.ui.fit.clip.TextCopy;
 import org.ferrule.ui.fit.later.LatestWork;
 import org.ferrule.ui.look.Colours;
+import org.ferrule.ui.look.ThemeChange;
 
 /** What was recorded when the case was closed: the plan, what happened, what was used, and on which documents it rests. */
 public final class RecordPage extends DocumentPage implements PlanListener {
@@ -48,6 +50,7 @@ public final class RecordPage extends DocumentPage implements PlanListener {
     public static final String ID = "record";
 
     private static final int GAP = 12;
+    private static final int LEAST_WIDTH = 200;
 
     private final DocumentRecords records = Services.get(DocumentRecords.class);
     private final Consumer<IFile> follower = file -> later();
@@ -72,11 +75,7 @@ public final class RecordPage extends DocumentPage implements PlanListener {
     protected void fill(IManagedForm form) {
         managed = form;
         body = form.getForm().getBody();
-        TableWrapLayout layout = new TableWrapLayout();
-        layout.leftMargin = GAP;
-        layout.rightMargin = GAP;
-        layout.verticalSpacing = GAP;
-        body.setLayout(layout);
+        GridLayoutFactory.fillDefaults().margins(GAP, GAP).spacing(0, GAP).applyTo(body);
         createHead(form.getToolkit());
         work = new LatestWork(body, "Read the record of the case");
         live.addListener(this);
@@ -87,22 +86,28 @@ public final class RecordPage extends DocumentPage implements PlanListener {
 
     private void createHead(FormToolkit toolkit) {
         Composite area = toolkit.createComposite(body);
-        area.setLayoutData(new TableWrapData(TableWrapData.FILL_GRAB));
-        TableWrapLayout layout = new TableWrapLayout();
-        layout.numColumns = 2;
-        layout.horizontalSpacing = GAP;
-        layout.leftMargin = 0;
-        area.setLayout(layout);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(area);
+        GridLayoutFactory.fillDefaults().numColumns(2).spacing(GAP, 4).applyTo(area);
         head = toolkit.createLabel(area, "Reading the record \u2026", SWT.WRAP);
         head.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
-        head.setLayoutData(new TableWrapData(TableWrapData.FILL_GRAB, TableWrapData.MIDDLE));
+        wrapped(head);
         copy = toolkit.createButton(area, "&Copy record", SWT.PUSH);
         copy.setToolTipText("Put the whole record into the clipboard, as text, fingerprints in full (Ctrl+C)");
-        copy.setLayoutData(new TableWrapData(TableWrapData.RIGHT, TableWrapData.TOP, 2, 1));
+        GridDataFactory.swtDefaults().align(SWT.END, SWT.BEGINNING).span(1, 2).applyTo(copy);
         copy.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> copy()));
         copy.setEnabled(false);
         documents = toolkit.createLabel(area, "", SWT.WRAP);
-        documents.setLayoutData(new TableWrapData(TableWrapData.FILL_GRAB));
+        ThemeChange.text(documents, this::documentsColour);
+        wrapped(documents);
+    }
+
+    private static void wrapped(Label label) {
+        GridDataFactory.fillDefaults().grab(true, false).hint(LEAST_WIDTH, SWT.DEFAULT).applyTo(label);
+    }
+
+    private Color documentsColour() {
+        boolean stand = closed == null || new ClosedCaseWords(closed).documentsStand();
+        return stand ? Colours.muted() : Colours.error();
     }
 
     private void forget() {
@@ -163,7 +168,7 @@ public final class RecordPage extends DocumentPage implements PlanListener {
         ClosedCaseWords words = new ClosedCaseWords(next);
         head.setText(words.head());
         documents.setText(words.documentsInBrief());
-        documents.setForeground(words.documentsStand() ? head.getForeground() : Colours.error());
+        documents.setForeground(documentsColour());
         copy.setEnabled(true);
         List<RecordTable> tables = List.of(words.plan(), words.log(), words.totals(), words.devices(),
                 words.documentsInShort());

@@ -8,6 +8,7 @@ package org.ferrule.ui.escalation.record;
 import java.util.List;
 import java.util.stream.Stream;
 
+import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
@@ -21,23 +22,25 @@ import org.eclipse.ui.forms.widgets.TableWrapLayout;
 import org.ferrule.engine.closed.RecordTable;
 import org.ferrule.engine.closed.RecordTable.Row;
 import org.ferrule.ui.look.Colours;
+import org.ferrule.ui.look.ThemeChange;
 
 /** A part of a record: rows below headings, whose words wrap where there is little room. */
 final class RecordSection {
 
     private static final int COLUMN_GAP = 18;
     private static final int ROW_GAP = 4;
+    private static final int LEAST_WIDTH = 200;
 
     private final FormToolkit toolkit;
     private final Section section;
     private final Composite client;
     private RecordTable shown;
 
-    /** Creates an empty section in a table-wrap layout. */
+    /** Creates an empty section in a grid of one column. */
     RecordSection(FormToolkit toolkit, Composite parent) {
         this.toolkit = toolkit;
         section = toolkit.createSection(parent, ExpandableComposite.TITLE_BAR);
-        section.setLayoutData(new TableWrapData(TableWrapData.FILL_GRAB));
+        GridDataFactory.fillDefaults().grab(true, false).hint(LEAST_WIDTH, SWT.DEFAULT).applyTo(section);
         client = toolkit.createComposite(section);
         section.setClient(client);
     }
@@ -52,7 +55,7 @@ final class RecordSection {
         Stream.of(client.getChildren()).forEach(Control::dispose);
         client.setLayout(layout(Math.max(1, table.headings().size())));
         if (!table.note().isEmpty()) {
-            label(table.note()).setForeground(Colours.muted());
+            ThemeChange.text(label(table.note()), Colours::muted);
             ((TableWrapData) client.getChildren()[0].getLayoutData()).colspan = table.headings().size();
         }
         if (!table.rows().isEmpty()) {
@@ -68,6 +71,7 @@ final class RecordSection {
         layout.horizontalSpacing = COLUMN_GAP;
         layout.verticalSpacing = ROW_GAP;
         layout.leftMargin = 0;
+        layout.rightMargin = 0;
         return layout;
     }
 
@@ -81,7 +85,7 @@ final class RecordSection {
         for (String cell : cells) {
             Label label = label(cell);
             if (row.notable()) {
-                label.setForeground(Colours.error());
+                ThemeChange.text(label, Colours::error);
             }
         }
     }
