@@ -49,7 +49,8 @@ public final class RecordRun {
 
     private RecordNames names(CaseDocument document) {
         List<LibraryReader> libraries = document.getLibraries().stream().filter(Objects::nonNull)
-                .flatMap(path -> find(path, DeviceLibrary.class).map(library -> new LibraryReader(path, library)).stream())
+                .flatMap(path -> find(path, DeviceLibrary.class).map(library -> new LibraryReader(path, library))
+                        .stream())
                 .toList();
         return new RecordNames(libraries, find(document.getTechniques(), TechniqueLibrary.class),
                 find(document.getShelf(), ShelfDocument.class));

@@ -39,7 +39,8 @@ final class RecordReader {
     private List<LoggedAttempt> tries(int index) {
         String move = closing.getPlan().get(index).getMove();
         List<LoggedAttempt> all = file.getLog().stream().filter(entry -> same(entry.getMove(), move)).toList();
-        int before = (int) closing.getPlan().subList(0, index).stream().filter(step -> same(step.getMove(), move)).count();
+        int before = (int) closing.getPlan().subList(0, index).stream().filter(step -> same(step.getMove(), move))
+                .count();
         boolean last = closing.getPlan().subList(index + 1, closing.getPlan().size()).stream()
                 .noneMatch(step -> same(step.getMove(), move));
         return all.stream().skip(before).limit(last ? all.size() : 1).toList();
@@ -78,7 +79,8 @@ final class RecordReader {
 
     private LoggedTry logged(LoggedAttempt entry) {
         String move = ClosedCase.text(entry.getMove());
-        Optional<ClosedStep> planned = closing.getPlan().stream().filter(step -> same(step.getMove(), move)).findFirst();
+        Optional<ClosedStep> planned = closing.getPlan().stream().filter(step -> same(step.getMove(), move))
+                .findFirst();
         return new LoggedTry(move, planned.map(this::name).orElseGet(() -> names.move(move)), ending(entry),
                 planned.isPresent(), ResourceTotal.amounts(entry), ClosedCase.text(entry.getRemark()));
     }

@@ -61,7 +61,8 @@ final class AmountField {
     /** Returns what is wrong; nothing if it can be read. */
     Optional<String> problem() {
         return amount().isPresent() ? Optional.empty()
-                : Optional.of(label + ": expected a number from 0 to 999999, such as 4 or 2.5, not \u201c" + text.getText()
-                        + "\u201d");
+                : Optional.of(
+                        label + ": expected a number from 0 to 999999, such as 4 or 2.5, not \u201c" + text.getText()
+                                + "\u201d");
     }
 }

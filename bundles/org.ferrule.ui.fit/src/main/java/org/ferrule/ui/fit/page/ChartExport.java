@@ -85,7 +85,8 @@ public final class ChartExport {
     private static String baseName(Path target, ChartExporter exporter) {
         String name = target.getFileName().toString();
         String ending = "." + exporter.extension();
-        return name.toLowerCase(Locale.ROOT).endsWith(ending) ? name.substring(0, name.length() - ending.length()) : name;
+        return name.toLowerCase(Locale.ROOT).endsWith(ending) ? name.substring(0, name.length() - ending.length())
+                : name;
     }
 
     private static List<ExportedFile> exported(ChartContent content, String baseName, ChartExporter exporter)

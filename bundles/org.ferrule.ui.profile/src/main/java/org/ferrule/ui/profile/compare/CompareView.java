@@ -19,13 +19,13 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IMemento;
 import org.ferrule.profile.ProfileComparison;
 import org.ferrule.ui.document.DeviceReference;
+import org.ferrule.ui.fit.follow.DeviceDrop;
+import org.ferrule.ui.fit.follow.FollowingView;
+import org.ferrule.ui.fit.follow.TurningSash;
 import org.ferrule.ui.fit.later.LatestWork;
 import org.ferrule.ui.fit.passage.ProjectDevices;
 import org.ferrule.ui.picture.PictureCanvas;
 import org.ferrule.ui.picture.PictureOwner;
-import org.ferrule.ui.fit.follow.DeviceDrop;
-import org.ferrule.ui.fit.follow.FollowingView;
-import org.ferrule.ui.fit.follow.TurningSash;
 
 /** Two to eight devices over each other along their length, followed as they are edited. */
 public final class CompareView extends FollowingView {

@@ -147,7 +147,8 @@ class LadderTest {
             fixture.enter();
             fixture.robot().waitFor("what is wrong with " + wrong, () -> Widgets.first(page(), Label.class,
                     label -> label.isVisible() && label.getText().startsWith("Minutes: expected a number")
-                            && label.getText().endsWith("\u201c" + wrong + "\u201d")).isPresent());
+                            && label.getText().endsWith("\u201c" + wrong + "\u201d"))
+                    .isPresent());
             assertTrue(log().isEmpty());
             assertTrue(minutes.isFocusControl(), "it can be typed anew at once");
             assertEquals(wrong, minutes.getText(), "nothing is lost");

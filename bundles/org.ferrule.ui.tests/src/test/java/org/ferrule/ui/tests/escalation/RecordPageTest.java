@@ -91,7 +91,8 @@ class RecordPageTest {
     private void clickTab(String title) {
         CTabFolder tabs = Stream.iterate(editor.getActivePageInstance().getPartControl(), Control::getParent)
                 .filter(CTabFolder.class::isInstance).map(CTabFolder.class::cast).findFirst().orElseThrow();
-        CTabItem tab = Stream.of(tabs.getItems()).filter(item -> item.getText().equals(title)).findFirst().orElseThrow();
+        CTabItem tab = Stream.of(tabs.getItems()).filter(item -> item.getText().equals(title)).findFirst()
+                .orElseThrow();
         Rectangle bounds = tab.getBounds();
         robot.clickPainted(tabs, bounds.x + bounds.width / 2, bounds.y + bounds.height / 2);
         robot.waitFor("the page " + title, () -> editor.getActivePageInstance().getTitle().equals(title));
