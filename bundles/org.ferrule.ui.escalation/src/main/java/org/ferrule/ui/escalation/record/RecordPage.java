@@ -77,6 +77,7 @@ public final class RecordPage extends DocumentPage implements PlanListener {
         body = form.getForm().getBody();
         GridLayoutFactory.fillDefaults().margins(GAP, GAP).spacing(0, GAP).applyTo(body);
         createHead(form.getToolkit());
+        form.getForm().addListener(SWT.Resize, event -> fit());
         work = new LatestWork(body, "Read the record of the case");
         live.addListener(this);
         records.addListener(follower);
@@ -178,6 +179,12 @@ public final class RecordPage extends DocumentPage implements PlanListener {
         for (int i = 0; i < tables.size(); i++) {
             sections.get(i).show(tables.get(i));
         }
+        fit();
+    }
+
+    private void fit() {
+        int room = managed.getForm().getClientArea().width - 2 * GAP;
+        sections.forEach(section -> section.fit(room));
         managed.reflow(true);
     }
 

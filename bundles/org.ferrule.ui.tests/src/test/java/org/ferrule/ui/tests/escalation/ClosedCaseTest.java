@@ -85,8 +85,7 @@ class ClosedCaseTest {
 
     private void typeIntoTitle(String words) {
         Text title = title();
-        fixture.robot().click(title);
-        fixture.robot().waitFor("the focus", title::isFocusControl);
+        fixture.robot().clickUntil("the focus", title, title::isFocusControl);
         fixture.robot().type(words);
         fixture.robot().key(SWT.CR);
         fixture.robot().settle();

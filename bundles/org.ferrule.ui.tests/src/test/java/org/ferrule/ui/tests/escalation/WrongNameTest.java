@@ -65,7 +65,8 @@ class WrongNameTest {
         dialog.open();
         try {
             Map.of("mine", "is there already", "mine.case.json", "already exists", ".case.json", "must stand before",
-                    "mine.devices.json", "another kind of document", "a ", "begin or end with a space")
+                    "mine.devices.json", "another kind of document", "a ", "begin or end with a space",
+                    "mine.CASE.JSON", "is there already", "a/b", "must not lead into a folder")
                     .forEach((name, words) -> refuses(dialog, name, words));
             type(dialog.getShell(), "yours");
             robot.waitFor("a name that will do", () -> Widgets.button(dialog.getShell(), "Finish").isEnabled());

@@ -207,12 +207,12 @@ class StackTest {
         new Dialogs(robot).menu(tree, 'e');
         robot.waitFor("the guide", () -> devices().equals(List.of("brn-guide-6fr-left-100")));
         assertEquals(view, EditorFixture.page().getActivePart(), "the view is shown");
-        expand(tree, "wires.devices.json");
-        expand(tree, "Workhorse guidewire .014 in");
-        choose(tree, "Workhorse guidewire .014 in, 300 cm");
+        expand(tree, "balloons.devices.json");
+        expand(tree, "Semi-compliant balloon, rapid exchange");
+        choose(tree, "Semi-compliant balloon 1.50 x 15 mm");
         new Dialogs(robot).menu(tree, 'e');
-        robot.waitFor("the wire inside the guide",
-                () -> devices().equals(List.of("brn-guide-6fr-left-100", "hes-workhorse-300")));
+        robot.waitFor("the balloon inside the guide",
+                () -> devices().equals(List.of("brn-guide-6fr-left-100", "dun-sc-150-15")));
         robot.waitFor("an answer", () -> view.answered().isPresent());
         robot.waitFor("both in the table", () -> table().getItemCount() == 2);
         new ScreenPicture().take("stack-from-explorer");
@@ -220,14 +220,14 @@ class StackTest {
 
     private void expand(Tree tree, String text) {
         robot.waitFor(text, () -> item(tree, text).isPresent());
-        tree.showItem(item(tree, text).orElseThrow());
+        tree.setTopItem(item(tree, text).orElseThrow());
         robot.settle();
         Trees.expand(robot, item(tree, text).orElseThrow());
     }
 
     private void choose(Tree tree, String text) {
         robot.waitFor(text, () -> item(tree, text).isPresent());
-        tree.showItem(item(tree, text).orElseThrow());
+        tree.setTopItem(item(tree, text).orElseThrow());
         robot.settle();
         Trees.click(robot, item(tree, text).orElseThrow());
         robot.waitFor("the selected line",

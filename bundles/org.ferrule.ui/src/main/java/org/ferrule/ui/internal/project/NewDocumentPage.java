@@ -43,7 +43,12 @@ final class NewDocumentPage extends WizardNewFileCreationPage {
     @Override
     public String getFileName() {
         String name = super.getFileName();
-        return name == null || name.isBlank() || name.endsWith(kind.suffix()) ? name : name + kind.suffix();
+        if (name == null || name.isBlank()) {
+            return name;
+        }
+        int own = name.length() - kind.suffix().length();
+        boolean ends = own >= 0 && name.substring(own).equalsIgnoreCase(kind.suffix());
+        return (ends ? name.substring(0, own) : name) + kind.suffix();
     }
 
     /** The platform looks at the name as it is typed; the file gets its ending after that. */
@@ -64,6 +69,9 @@ final class NewDocumentPage extends WizardNewFileCreationPage {
         if (own.isBlank() || !own.equals(own.strip())) {
             return own.isBlank() ? "Something must stand before " + kind.suffix() + "."
                     : "The name must not begin or end with a space.";
+        }
+        if (own.contains("/") || own.contains("\\")) {
+            return "The name must not lead into a folder; choose the folder above.";
         }
         if (DocumentKind.ofFileName(own).isPresent()) {
             return "\u201c" + own + "\u201d is the name of another kind of document.";
