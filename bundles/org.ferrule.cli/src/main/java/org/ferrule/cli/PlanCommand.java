@@ -18,7 +18,14 @@ import org.ferrule.cli.internal.DayConverter;
 import org.ferrule.cli.internal.PlanJson;
 import org.ferrule.cli.internal.PlanRun;
 import org.ferrule.cli.internal.PlanText;
+import org.ferrule.cli.internal.RecordJson;
+import org.ferrule.cli.internal.RecordRun;
+import org.ferrule.engine.closed.ClosedCase;
+import org.ferrule.engine.closed.ClosedCaseText;
 import org.ferrule.plansheet.why.OrderReasons;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -64,21 +71,46 @@ final class PlanCommand implements Callable<Integer> {
         if (pdf != null && !pdf.toString().endsWith(".pdf")) {
             throw new CommandLineException("--pdf asks for a file that ends in .pdf, not " + pdf);
         }
-        PlanRun run = PlanRun.of(file, Optional.ofNullable(day));
-        Optional<OrderReasons> reasons = sensitivity ? Optional.of(OrderReasons.of(run.plan())) : Optional.empty();
         PrintWriter out = spec.commandLine().getOut();
+        Optional<ClosedCase> closed = RecordRun.of(file);
+        if (!json) {
+            closed.ifPresent(record -> print(record, out));
+        }
+        PlanRun run = plan(closed, out);
+        Optional<OrderReasons> reasons = sensitivity ? Optional.of(OrderReasons.of(run.plan())) : Optional.empty();
         if (json) {
-            out.println(new PlanJson(run.plan(), run.words(), run.limits(), reasons).write()
-                    .put("closed", run.closed().orElse(null)).toPrettyString());
+            out.println(with(closed, new PlanJson(run.plan(), run.words(), run.limits(), reasons).write())
+                    .toPrettyString());
         } else {
-            run.closed().ifPresent(closed -> out.println("Closed on " + closed
-                    + ". This is what would be planned from the log as it stands; nothing is to be done any more.\n"));
             new PlanText(run.plan(), run.words(), run.limits(), reasons, why, out).print();
         }
         PrintWriter err = spec.commandLine().getErr();
         export(run, reasons, err);
         run.problems().forEach(err::println);
         return run.plan().canGoOn() && run.problems().isEmpty() ? Main.FITS : Main.OTHER;
+    }
+
+    /** A record is told even where nothing can be planned any more, because a document is gone. */
+    private PlanRun plan(Optional<ClosedCase> closed, PrintWriter out) {
+        try {
+            return PlanRun.of(file, Optional.ofNullable(day));
+        } catch (CommandLineException e) {
+            if (json && closed.isPresent()) {
+                out.println(with(closed, JsonNodeFactory.instance.objectNode().put("case", closed.get().title()))
+                        .toPrettyString());
+            }
+            throw e;
+        }
+    }
+
+    private static ObjectNode with(Optional<ClosedCase> closed, ObjectNode plan) {
+        plan.put("closed", closed.map(ClosedCase::closed).orElse(null));
+        return plan.set("record", closed.map(RecordJson::write).orElse(null));
+    }
+
+    private static void print(ClosedCase closed, PrintWriter out) {
+        ClosedCaseText.lines(closed).forEach(out::println);
+        out.println("\nWhat would be planned from the log as it stands; nothing is to be done any more:\n");
     }
 
     private void export(PlanRun run, Optional<OrderReasons> reasons, PrintWriter err) {

@@ -86,10 +86,50 @@ class CloseCommandTest {
         assertArrayEquals(record, Files.readAllBytes(file));
         Path sheet = folder.resolve("plan.svg");
         Run plan = Run.of("plan", file, "--output", sheet);
-        assertTrue(plan.out().startsWith("Closed on 2026-04-09. "), plan::out);
-        assertTrue(Files.readString(sheet).contains("closed on 2026-04-09"), "the sheet says so too");
+        assertTrue(plan.out().contains("Closed on 2026-04-09: stopped"), plan::out);
+        assertTrue(Files.readString(sheet).contains("Closed on 2026-04-09"), "the sheet says so too");
         assertEquals("2026-04-09", new ObjectMapper().readTree(Run.of("plan", file, "--json").out()).get("closed")
                 .asText());
+    }
+
+    @Test
+    void theRecordIsToldAndComparedWithTheDocumentsOfToday() throws IOException {
+        assertEquals(0, Run.of("close", file, "--ended", "stopped", "--day", "2026-04-09").exitCode());
+        Path shelf = folder.resolve(SHELF);
+        Files.writeString(shelf, Files.readString(shelf) + "\n");
+        JsonNode record = new ObjectMapper().readTree(Run.of("plan", file, "--json").out()).get("record");
+        assertEquals("stopped", record.get("ended").asText());
+        JsonNode first = record.get("plan").get(0);
+        assertEquals("small-balloon", first.get("move").asText());
+        assertEquals("failed", first.get("outcomes").get(0).asText());
+        assertEquals("S125-2507", first.get("equipment").get(0).get("opened").get(0).get("lot").asText());
+        JsonNode time = record.get("totals").get(0);
+        assertEquals(time.get("before").asInt() + time.get("logged").asInt(), time.get("total").asInt());
+        assertEquals("changed since", today(record, SHELF));
+        assertEquals("unchanged", today(record, TECHNIQUES));
+        assertTrue(Run.of("plan", file).out().contains("1 of its documents is not what it was then"));
+    }
+
+    private static String today(JsonNode record, String document) {
+        for (JsonNode each : record.get("documents")) {
+            if (each.get("file").asText().equals(document)) {
+                return each.get("today").asText();
+            }
+        }
+        throw new AssertionError(document + " is not in the record");
+    }
+
+    @Test
+    void theRecordIsToldThoughADocumentIsGone() throws IOException {
+        assertEquals(0, Run.of("close", file, "--ended", "stopped", "--day", "2026-04-09").exitCode());
+        Files.delete(folder.resolve(TECHNIQUES));
+        Run text = Run.of("plan", file);
+        assertEquals(2, text.exitCode(), "it cannot be planned any more");
+        assertTrue(text.out().contains("Closed on 2026-04-09"), text::out);
+        assertTrue(text.out().contains("not found"), text::out);
+        Run json = Run.of("plan", file, "--json");
+        assertEquals(2, json.exitCode());
+        assertEquals("not found", today(new ObjectMapper().readTree(json.out()).get("record"), TECHNIQUES));
     }
 
     @Test

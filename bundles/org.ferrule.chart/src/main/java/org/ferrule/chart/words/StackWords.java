@@ -33,6 +33,22 @@ public final class StackWords {
 
     /** The whole answer for one phase: the weakest level, the vessel, every crossing with why, chances, tips. */
     public List<String> explain(StackAnswer answer, Phase phase) {
+        List<String> lines = new ArrayList<>(whole(answer, phase));
+        for (LevelAnswer level : answer.levels()) {
+            level.crossings().forEach(crossing -> addCrossing(lines, crossing, phase));
+        }
+        lines.addAll(ends(answer));
+        return List.copyOf(lines);
+    }
+
+    /** What is said of the whole rather than of a level: the weakest, the vessel, chances, tips. */
+    public List<String> summary(StackAnswer answer, Phase phase) {
+        List<String> lines = new ArrayList<>(whole(answer, phase));
+        lines.addAll(ends(answer));
+        return List.copyOf(lines);
+    }
+
+    private List<String> whole(StackAnswer answer, Phase phase) {
         List<String> lines = new ArrayList<>();
         answer.weakest(phase).flatMap(level -> level.deciding(phase))
                 .ifPresent(crossing -> lines.add(phrases.fill("stack.weakest", pair(crossing.question()))));
@@ -40,13 +56,15 @@ public final class StackWords {
                 ShareWords.atLeast(ratio.low()), ShareWords.atMost(ratio.high()), ratio.vessel())));
         Device outermost = answer.levels().get(0).level().device().device().device();
         answer.reasons().forEach(reason -> lines.add(reasons.say(reason, PairNames.of(outermost, outermost))));
-        for (LevelAnswer level : answer.levels()) {
-            level.crossings().forEach(crossing -> addCrossing(lines, crossing, phase));
-        }
+        return lines;
+    }
+
+    private List<String> ends(StackAnswer answer) {
+        List<String> lines = new ArrayList<>();
         answer.chance().ifPresent(joint -> lines.add(phrases.fill("stack.chance", ShareWords.atLeast(joint.low()),
                 ShareWords.atMost(joint.high()))));
         answer.tips().forEach(tip -> lines.add(tip(tip, answer)));
-        return List.copyOf(lines);
+        return lines;
     }
 
     private void addCrossing(List<String> lines, Crossing crossing, Phase phase) {
@@ -58,7 +76,8 @@ public final class StackWords {
                 .forEach(reason -> lines.add(phrases.fill("stack.why", reasons.say(reason, found, names))));
     }
 
-    private String pair(FitQuestion question) {
+    /** What lies in what: "Microcatheter in Guide catheter, through Extension, beside Wire". */
+    public String pair(FitQuestion question) {
         String pair = phrases.fill("stack.pair", name(question.inner().device()), name(question.outer().device()));
         String through = question.conditions().through()
                 .map(t -> phrases.fill("stack.through", name(t.extension().device()))).orElse("");
@@ -85,7 +104,8 @@ public final class StackWords {
         return devices;
     }
 
-    private static String name(Device device) {
+    /** What a device is called. */
+    public static String name(Device device) {
         return device.name().isEmpty() ? device.id() : device.name();
     }
 }

@@ -27,7 +27,6 @@ import org.ferrule.fit.rules.RuleSetException;
 import org.ferrule.io.json.AtomicFiles;
 import org.ferrule.io.pdf.PdfWriter;
 import org.ferrule.io.svg.SvgWriter;
-import org.ferrule.model.Closing;
 import org.ferrule.model.ShelfDocument;
 import org.ferrule.picture.Document;
 import org.ferrule.plansheet.page.PlanSheet;
@@ -88,11 +87,6 @@ public final class PlanRun {
 
     public PlanWords words() {
         return SheetContents.words(open, assembled);
-    }
-
-    /** On which day the case was closed; nothing while it is open. */
-    public Optional<String> closed() {
-        return Optional.ofNullable(open.file().getClosing()).map(Closing::getClosed);
     }
 
     /** Limits and scores from what the case states. */

@@ -13,6 +13,7 @@ import org.ferrule.chart.page.Imprint;
 import org.ferrule.chart.page.PaperFormat;
 import org.ferrule.chart.words.UnitPreferences;
 import org.ferrule.engine.catalogue.LibraryReader;
+import org.ferrule.engine.closed.ClosedCaseWords;
 import org.ferrule.engine.limits.CaseLimits;
 import org.ferrule.engine.plan.AssembledCase;
 import org.ferrule.engine.plan.OpenCase;
@@ -39,16 +40,15 @@ public final class SheetContents {
     public static SheetContent of(OpenCase open, AssembledCase assembled, Plan plan, PaperFormat paper,
             LocalDate today) {
         CaseDocument file = open.file();
-        Imprint imprint = new Imprint(title(file), "", "",
+        Imprint imprint = new Imprint(ChartContents.text(file.getTitle()), "", "",
                 ChartContents.text(file.getRevision()), ChartContents.date(file, today));
         return new SheetContent(imprint, basis(open), plan, words(open, assembled), paper,
-                Optional.empty(), CaseLimits.brief(file, plan));
+                Optional.empty(), closed(file), CaseLimits.brief(file, plan));
     }
 
-    /** A sheet of a closed case must not be taken for that of a case to come. */
-    private static String title(CaseDocument file) {
-        String title = ChartContents.text(file.getTitle());
-        return file.getClosing() == null ? title : title + " (closed on " + file.getClosing().getClosed() + ")";
+    private static Optional<String> closed(CaseDocument file) {
+        return Optional.ofNullable(file.getClosing())
+                .map(closing -> ClosedCaseWords.head(ChartContents.text(closing.getClosed()), closing.getEnded()));
     }
 
     /** The words for a case: with the names of its ladder, its devices and its shelf, in millimetres. */

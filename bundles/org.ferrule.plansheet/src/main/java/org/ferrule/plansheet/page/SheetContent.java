@@ -24,10 +24,11 @@ import org.ferrule.plansheet.words.PlanWords;
  * @param words in which it is said
  * @param paper on which it is laid out
  * @param reasons what the order hangs on; absent where nobody asked
+ * @param closed in a sentence, that the case is closed and when; nothing while it is open
  * @param limits limits and scores from stated figures, with their sources, one line each
  */
 public record SheetContent(Imprint imprint, Basis basis, Plan plan, PlanWords words, PaperFormat paper,
-        Optional<OrderReasons> reasons, List<String> limits) {
+        Optional<OrderReasons> reasons, Optional<String> closed, List<String> limits) {
     public SheetContent {
         Objects.requireNonNull(imprint, "imprint");
         Objects.requireNonNull(basis, "basis");
@@ -35,11 +36,12 @@ public record SheetContent(Imprint imprint, Basis basis, Plan plan, PlanWords wo
         Objects.requireNonNull(words, "words");
         Objects.requireNonNull(paper, "paper");
         Objects.requireNonNull(reasons, "reasons");
+        Objects.requireNonNull(closed, "closed");
         limits = List.copyOf(limits);
     }
 
     /** The same, with what its order hangs on. */
     public SheetContent with(OrderReasons known) {
-        return new SheetContent(imprint, basis, plan, words, paper, Optional.of(known), limits);
+        return new SheetContent(imprint, basis, plan, words, paper, Optional.of(known), closed, limits);
     }
 }

@@ -32,7 +32,7 @@ final class SheetHead {
     private final double widthMm;
     private final List<String> title;
     private final Column below;
-    private final Column wire;
+    private final Column framed;
 
     SheetHead(SheetContent content, PageStyle style, double widthMm, Detail detail) {
         this.content = content;
@@ -44,9 +44,19 @@ final class SheetHead {
         this.below = new Column(style, widthMm, detail.lines());
         below.small(subtitle());
         below.muted(basis());
-        this.wire = new Column(style, widthMm - box() - 3 * GAP_MM, Integer.MAX_VALUE);
-        wire.strong(phrases.fill("sheet.first", content.words().status().wireCheck()));
-        wire.small(content.words().status().wireCheck(content.plan().wireCheck()));
+        this.framed = new Column(style, widthMm - indent() - GAP_MM, Integer.MAX_VALUE);
+        content.closed().ifPresentOrElse(this::addClosed, this::addWireCheck);
+    }
+
+    /** A sheet of a closed case must not be taken for that of a case to come. */
+    private void addClosed(String closed) {
+        framed.strong(Printable.line(closed));
+        framed.small(phrases.get("sheet.closed"));
+    }
+
+    private void addWireCheck() {
+        framed.strong(phrases.fill("sheet.first", content.words().status().wireCheck()));
+        framed.small(content.words().status().wireCheck(content.plan().wireCheck()));
     }
 
     private String edition() {
@@ -84,16 +94,21 @@ final class SheetHead {
         return PageStyle.leading(style.strong()) * 1.2;
     }
 
+    /** Before the words in the frame: room for the box to be ticked, where there is one. */
+    private double indent() {
+        return content.closed().isPresent() ? GAP_MM : box() + 2 * GAP_MM;
+    }
+
     private double titleMm() {
         return title.size() * PageStyle.leading(style.title());
     }
 
-    private double wireMm() {
-        return wire.heightMm() + 2 * GAP_MM;
+    private double framedMm() {
+        return framed.heightMm() + 2 * GAP_MM;
     }
 
     double heightMm() {
-        return titleMm() + below.heightMm() + GAP_MM + wireMm() + 1.5 * GAP_MM;
+        return titleMm() + below.heightMm() + GAP_MM + framedMm() + 1.5 * GAP_MM;
     }
 
     void draw(PictureBuilder g, double xMm, double yMm) {
@@ -102,11 +117,19 @@ final class SheetHead {
         g.lettering(style.strong()).textEnd(xMm + widthMm, baseline, edition());
         below.draw(g, xMm, yMm + titleMm());
         double top = yMm + titleMm() + below.heightMm() + GAP_MM;
-        g.group(Frame.named("wire"), inner -> wire(inner, new Box(xMm, top, widthMm, wireMm())));
+        g.group(Frame.named(content.closed().isPresent() ? "closed" : "wire"),
+                inner -> framed(inner, new Box(xMm, top, widthMm, framedMm())));
     }
 
-    private void wire(PictureBuilder g, Box room) {
+    private void framed(PictureBuilder g, Box room) {
         g.noFill().pen(Ink.TEXT, 0.6).rect(room);
+        if (content.closed().isEmpty()) {
+            tickBox(g, room);
+        }
+        framed.draw(g, room.xMm() + indent(), room.yMm() + GAP_MM);
+    }
+
+    private void tickBox(PictureBuilder g, Box room) {
         double middle = room.centre().yMm();
         double left = room.xMm() + GAP_MM;
         Box box = new Box(left, middle - box() / 2, box(), box());
@@ -119,6 +142,5 @@ final class SheetHead {
             g.pen(Ink.TEXT, 0.5).line(box.xMm(), box.yMm(), box.rightMm(), box.bottomMm())
                     .line(box.rightMm(), box.yMm(), box.xMm(), box.bottomMm());
         }
-        wire.draw(g, left + box() + GAP_MM, room.yMm() + GAP_MM);
     }
 }

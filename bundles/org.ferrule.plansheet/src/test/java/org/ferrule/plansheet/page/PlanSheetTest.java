@@ -44,7 +44,7 @@ class PlanSheetTest {
                 new Imprint(title, "", "A. Educator", "2", LocalDate.of(2026, 4, 1)),
                 new Basis(new Edition("House rules", "5"), List.of(new Edition("Devices", "1")), List.of("Shelf: 7")),
                 plan, SamplePlan.words(plan.ladder()), new PaperFormat(size, false),
-                Optional.empty(), limits);
+                Optional.empty(), Optional.empty(), limits);
     }
 
     private static Picture page(SheetContent content) {
@@ -106,6 +106,15 @@ class PlanSheetTest {
                 .mapToDouble(w -> w.box().bottomMm()).max().orElseThrow();
         drawn.words().stream().filter(w -> w.group().startsWith("rung:"))
                 .forEach(w -> assertTrue(w.box().yMm() > bottom, w::text));
+    }
+
+    @Test
+    void theHeadOfAClosedCaseSaysSoAndHasNothingToTick() {
+        SheetContent open = content(SamplePlan.plan(), PaperFormat.Size.A4, "Over", List.of());
+        Drawn drawn = Drawn.of(page(new SheetContent(open.imprint(), open.basis(), open.plan(), open.words(),
+                open.paper(), open.reasons(), Optional.of("Closed on 2026-04-02: stopped."), open.limits())));
+        assertTrue(drawn.text("closed").startsWith("Closed on 2026-04-02: stopped."), drawn.text("closed"));
+        assertTrue(drawn.words().stream().noneMatch(word -> word.group().equals("wire")), "no wire to look at first");
     }
 
     @Test

@@ -5,16 +5,22 @@
 
 package org.ferrule.ui.escalation;
 
+import org.eclipse.core.runtime.ILog;
 import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.forms.editor.IFormPage;
+import org.ferrule.ui.document.DocumentChange;
+import org.ferrule.ui.document.SessionListener;
 import org.ferrule.ui.edit.DocumentEditor;
 import org.ferrule.ui.escalation.form.CasePage;
 import org.ferrule.ui.escalation.ladder.LadderPage;
 import org.ferrule.ui.escalation.live.LivePlan;
+import org.ferrule.ui.escalation.record.RecordPage;
 import org.ferrule.ui.escalation.sheet.SheetPage;
 
 /** The editor of cases: the ladder that is planned for it, and what is stated about it. */
 public final class CaseEditor extends DocumentEditor {
 
+    private final SessionListener follower = new Follower();
     private LivePlan live;
     private LadderPage ladder;
 
@@ -26,6 +32,26 @@ public final class CaseEditor extends DocumentEditor {
         addPage(ladder);
         addPage(new CasePage(this, live));
         addPage(new SheetPage(this, live));
+        live.session().addListener(follower);
+        showRecord();
+    }
+
+    /** The page of the record is there while the case is closed: closing adds it, undoing takes it away. */
+    private void showRecord() {
+        boolean closed = live.file().filter(file -> file.getClosing() != null).isPresent();
+        IFormPage record = findPage(RecordPage.ID);
+        if (closed && record == null) {
+            try {
+                addPage(new RecordPage(this, live));
+            } catch (PartInitException e) {
+                ILog.of(CaseEditor.class).log(e.getStatus());
+            }
+        } else if (!closed && record != null) {
+            if (getActivePageInstance() == record) {
+                setActivePage(CasePage.ID);
+            }
+            removePage(pages.indexOf(record));
+        }
     }
 
     /** Returns the plan, as it stands now. */
@@ -55,6 +81,7 @@ public final class CaseEditor extends DocumentEditor {
 
     private void endPlan() {
         if (live != null) {
+            live.session().removeListener(follower);
             live.close();
             live = null;
         }
@@ -64,5 +91,15 @@ public final class CaseEditor extends DocumentEditor {
     public void dispose() {
         endPlan();
         super.dispose();
+    }
+
+    private final class Follower implements SessionListener {
+
+        @Override
+        public void documentChanged(DocumentChange change) {
+            if (!session().broken()) {
+                showRecord();
+            }
+        }
     }
 }

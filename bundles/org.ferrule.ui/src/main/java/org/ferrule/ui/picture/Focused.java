@@ -12,11 +12,12 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.ui.ISources;
 
 /** Holds while a control has the focus, and outranks what holds for its part. */
-final class Focused extends Expression {
+public final class Focused extends Expression {
 
     private final Control control;
 
-    Focused(Control control) {
+    /** Holds while that control has the focus. */
+    public Focused(Control control) {
         this.control = control;
     }
 

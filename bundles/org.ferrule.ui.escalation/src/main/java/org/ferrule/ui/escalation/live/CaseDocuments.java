@@ -97,8 +97,8 @@ public final class CaseDocuments implements AutoCloseable {
         return Optional.ofNullable(path).flatMap(p -> held.find(p, type));
     }
 
-    /** The libraries that are there; the others are told of. */
-    List<LibraryReader> libraries(CaseDocument file, List<String> problems) {
+    /** Returns the libraries that are there; the others are told of. */
+    public List<LibraryReader> libraries(CaseDocument file, List<String> problems) {
         List<LibraryReader> all = new ArrayList<>();
         for (String path : file.getLibraries()) {
             Optional<LibraryReader> reader = library(path).map(library -> reader(path, library));

@@ -8,6 +8,7 @@ package org.ferrule.ui.escalation.log;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
@@ -19,6 +20,8 @@ import org.eclipse.ui.forms.widgets.FormToolkit;
 final class AmountField {
 
     private static final int WIDTH = 42;
+    /** Without powers of ten, by which a slip of a finger makes a number that is a million digits long. */
+    private static final Pattern PLAIN = Pattern.compile("\\d{1,6}(\\.\\d{1,6})?");
 
     private final String label;
     private final Text text;
@@ -43,17 +46,23 @@ final class AmountField {
     /** Returns the amount; nothing if it cannot be read. An empty field is nothing used. */
     Optional<BigDecimal> amount() {
         String typed = text.getText().strip();
-        try {
-            BigDecimal amount = typed.isEmpty() ? BigDecimal.ZERO : new BigDecimal(typed);
-            return Optional.of(amount).filter(a -> a.signum() >= 0);
-        } catch (NumberFormatException e) {
-            return Optional.empty();
+        if (typed.isEmpty()) {
+            return Optional.of(BigDecimal.ZERO);
         }
+        return PLAIN.matcher(typed).matches() ? Optional.of(new BigDecimal(typed)) : Optional.empty();
+    }
+
+    /** Puts the cursor to what is to be typed anew. */
+    void setFocus() {
+        text.setFocus();
+        text.selectAll();
     }
 
     /** Returns what is wrong; nothing if it can be read. */
     Optional<String> problem() {
         return amount().isPresent() ? Optional.empty()
-                : Optional.of(label + ": expected a number of 0 or more, not \u201c" + text.getText() + "\u201d");
+                : Optional.of(
+                        label + ": expected a number from 0 to 999999, such as 4 or 2.5, not \u201c" + text.getText()
+                                + "\u201d");
     }
 }

@@ -135,9 +135,10 @@ final class AttemptForm {
     }
 
     private void log() {
-        Optional<String> wrong = amounts.stream().flatMap(field -> field.problem().stream()).findFirst();
+        Optional<AmountField> wrong = amounts.stream().filter(field -> field.problem().isPresent()).findFirst();
         if (wrong.isPresent()) {
-            showProblem(wrong.get());
+            showProblem(wrong.get().problem().orElseThrow());
+            wrong.get().setFocus();
             return;
         }
         done.accept(Optional.of(new AttemptEntry(rung(), outcome, amounts.get(0).amount().orElseThrow(),

@@ -7,13 +7,16 @@ package org.ferrule.ui.escalation.sheet;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IResource;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.Status;
+import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
@@ -23,12 +26,15 @@ import org.ferrule.io.pdf.PdfWriter;
 import org.ferrule.io.svg.SvgWriter;
 import org.ferrule.picture.Document;
 import org.ferrule.ui.document.DocumentFiles;
+import org.ferrule.ui.fit.page.WriteFailure;
 
 /** Writes a plan sheet into a file, as PDF or SVG. */
 public final class SheetExport {
 
     private static final String PDF = ".pdf";
     private static final String SVG = ".svg";
+    private static final List<String> ENDINGS = List.of(PDF, SVG);
+    private static final String TITLE = "Export plan sheet";
 
     private final Shell shell;
     private final IFile file;
@@ -42,8 +48,8 @@ public final class SheetExport {
     /** Asks where to, and in which format. */
     void ask(Document sheet) {
         FileDialog dialog = new FileDialog(shell, SWT.SAVE);
-        dialog.setText("Export plan sheet");
-        dialog.setFilterExtensions("*" + PDF, "*" + SVG);
+        dialog.setText(TITLE);
+        dialog.setFilterExtensions(ENDINGS.stream().map(ending -> "*" + ending).toArray(String[]::new));
         dialog.setFilterNames(new String[] { "PDF", "SVG" });
         dialog.setFileName(DocumentFiles.baseName(file) + PDF);
         dialog.setFilterPath(file.getParent().getLocation().toOSString());
@@ -52,12 +58,38 @@ public final class SheetExport {
         if (chosen == null) {
             return;
         }
-        try {
-            write(sheet, Path.of(chosen));
-        } catch (IOException | CoreException e) {
-            StatusManager.getManager().handle(
-                    Status.error("The plan sheet could not be exported: " + e.getMessage(), e), StatusManager.SHOW);
+        Path target = target(chosen, dialog.getFilterIndex());
+        if (target.equals(Path.of(chosen)) || mayReplace(target)) {
+            export(sheet, target);
         }
+    }
+
+    /** A name without an ending of ours gets that of the format that was chosen. */
+    public static Path target(String name, int format) {
+        String typed = name.toLowerCase(Locale.ROOT);
+        boolean ends = ENDINGS.stream().anyMatch(typed::endsWith);
+        return Path.of(ends ? name : name + ENDINGS.get(Math.max(0, format)));
+    }
+
+    /** The dialog has asked for the name as it was typed only. */
+    private boolean mayReplace(Path target) {
+        return !Files.exists(target) || MessageDialog.openQuestion(shell, TITLE,
+                "There is already " + target.getFileName() + " in " + target.getParent() + ".\n\nReplace it?");
+    }
+
+    private void export(Document sheet, Path target) {
+        try {
+            write(sheet, target);
+        } catch (IOException e) {
+            tell(WriteFailure.words(target, e), e);
+        } catch (CoreException e) {
+            tell(e.getMessage(), e);
+        }
+    }
+
+    private static void tell(String why, Exception failure) {
+        StatusManager.getManager().handle(
+                Status.error("The plan sheet could not be exported: " + why + ".", failure), StatusManager.SHOW);
     }
 
     /** Writes the sheet as a whole or not at all; a name that does not end in .svg is that of a PDF. */

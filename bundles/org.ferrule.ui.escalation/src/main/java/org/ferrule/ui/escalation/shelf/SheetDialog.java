@@ -96,7 +96,7 @@ final class SheetDialog extends TitleAreaDialog {
             refuse("Nothing is taken over: the sheet has " + e.faults().size()
                     + (e.faults().size() == 1 ? " fault." : " faults."));
         } catch (IOException e) {
-            refuse(e.getMessage());
+            refuse("The sheet cannot be read: " + e.getMessage());
         }
         if (sheet != null && !files.problems().isEmpty()) {
             sheet = null;

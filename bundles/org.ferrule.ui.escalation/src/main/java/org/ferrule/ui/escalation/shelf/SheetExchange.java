@@ -16,6 +16,7 @@ import org.eclipse.ui.statushandlers.StatusManager;
 import org.ferrule.shelf.sheet.ShelfFormat;
 import org.ferrule.ui.document.DocumentFiles;
 import org.ferrule.ui.document.DocumentSession;
+import org.ferrule.ui.fit.page.WriteFailure;
 
 /** Asks for the files into which a shelf goes, and from which it comes back. */
 public final class SheetExchange {
@@ -40,10 +41,16 @@ public final class SheetExchange {
         }
         try {
             files.write(Path.of(chosen));
-        } catch (IOException | CoreException e) {
-            StatusManager.getManager().handle(Status.error("The shelf could not be exported: " + e.getMessage(), e),
-                    StatusManager.SHOW);
+        } catch (IOException e) {
+            tell(WriteFailure.words(Path.of(chosen), e), e);
+        } catch (CoreException e) {
+            tell(e.getMessage(), e);
         }
+    }
+
+    private static void tell(String why, Exception failure) {
+        StatusManager.getManager().handle(Status.error("The shelf could not be exported: " + why + ".", failure),
+                StatusManager.SHOW);
     }
 
     void takeIn() {

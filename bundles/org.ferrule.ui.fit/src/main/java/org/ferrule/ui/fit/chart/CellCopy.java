@@ -5,9 +5,7 @@
 
 package org.ferrule.ui.fit.chart;
 
-import org.eclipse.swt.dnd.Clipboard;
-import org.eclipse.swt.dnd.TextTransfer;
-import org.eclipse.swt.dnd.Transfer;
+import org.ferrule.ui.fit.clip.TextCopy;
 import org.ferrule.ui.fit.matrix.MatrixTable;
 
 /** Copies the selected cells. */
@@ -18,15 +16,6 @@ final class CellCopy {
 
     /** Puts the selected cells into the clipboard, with tabs between. */
     static void copy(MatrixTable table) {
-        String text = table.selectedText();
-        if (text.isEmpty()) {
-            return;
-        }
-        Clipboard clipboard = new Clipboard(table.control().getDisplay());
-        try {
-            clipboard.setContents(new Object[] { text }, new Transfer[] { TextTransfer.getInstance() });
-        } finally {
-            clipboard.dispose();
-        }
+        TextCopy.put(table.control(), table.selectedText());
     }
 }

@@ -70,16 +70,23 @@ public final class ChartExport {
             if (mayReplace(target.getParent(), files)) {
                 write(target.getParent(), files);
             }
-        } catch (IOException | CoreException e) {
-            StatusManager.getManager().handle(Status.error("The chart could not be exported: " + e.getMessage(), e),
-                    StatusManager.SHOW);
+        } catch (IOException e) {
+            tell(WriteFailure.words(target, e), e);
+        } catch (CoreException e) {
+            tell(e.getMessage(), e);
         }
+    }
+
+    private static void tell(String why, Exception failure) {
+        StatusManager.getManager().handle(Status.error("The chart could not be exported: " + why + ".", failure),
+                StatusManager.SHOW);
     }
 
     private static String baseName(Path target, ChartExporter exporter) {
         String name = target.getFileName().toString();
         String ending = "." + exporter.extension();
-        return name.endsWith(ending) ? name.substring(0, name.length() - ending.length()) : name;
+        return name.toLowerCase(Locale.ROOT).endsWith(ending) ? name.substring(0, name.length() - ending.length())
+                : name;
     }
 
     private static List<ExportedFile> exported(ChartContent content, String baseName, ChartExporter exporter)

@@ -20,12 +20,10 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.ferrule.chart.look.VerdictLook;
-import org.ferrule.chart.words.LengthWords;
 import org.ferrule.fit.device.Device;
 import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.passage.PhaseAnswer;
 import org.ferrule.model.DeviceKind;
-import org.ferrule.ui.fit.answer.ShownUnits;
 import org.ferrule.ui.fit.answer.VerdictImages;
 import org.ferrule.ui.fit.passage.ProjectDevices;
 import org.ferrule.ui.look.Colours;
@@ -58,9 +56,9 @@ final class StackTable {
         GridDataFactory.fillDefaults().grab(true, true)
                 .hint(240, ROWS * table.getItemHeight() + table.getHeaderHeight()).applyTo(frame);
         table.setHeaderVisible(true);
-        column(columns, "From outside to inside", 38, 100);
-        column(columns, "Going in", 31, 95);
-        column(columns, "Coming out", 31, 95);
+        column(columns, "From outside to inside", 58, 110);
+        column(columns, "Going in", 21, 78);
+        column(columns, "Coming out", 21, 84);
         images = new VerdictImages(table);
         table.addSelectionListener(
                 SelectionListener.widgetSelectedAdapter(event -> selected.accept(table.getSelectionIndex())));
@@ -118,23 +116,16 @@ final class StackTable {
         return device.name().isEmpty() ? device.id() : device.name();
     }
 
-    /** Shows what came out, or nothing. */
+    /** Shows what came out, or nothing: what is left, and on whose authority, is told beside the table. */
     void show(Optional<AnsweredStack> answered) {
-        LengthWords lengths = new LengthWords(ShownUnits.first());
         for (int i = 0; i < table.getItemCount(); i++) {
             for (Phase phase : Phase.values()) {
                 int column = phase == Phase.IN ? IN : OUT;
                 int row = i;
                 Optional<PhaseAnswer> verdict = answered.flatMap(a -> a.verdict(row, phase));
                 table.getItem(i).setImage(column, verdict.map(v -> images.of(VerdictLook.of(v))).orElse(null));
-                table.getItem(i).setText(column, verdict.map(v -> words(v, lengths)).orElse(""));
+                table.getItem(i).setText(column, verdict.map(v -> v.verdict().word()).orElse(""));
             }
         }
-    }
-
-    /** On whose authority the image shows, and the text beside the table says. */
-    private static String words(PhaseAnswer answer, LengthWords lengths) {
-        return answer.verdict().word()
-                + answer.clearance().map(c -> " " + lengths.clearance(c.worst())).orElse("");
     }
 }

@@ -8,13 +8,9 @@ package org.ferrule.ui.fit.stack;
 import java.util.ArrayList;
 import java.util.List;
 
-import org.eclipse.jface.layout.GridDataFactory;
-import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyleRange;
 import org.eclipse.swt.custom.StyledText;
-import org.eclipse.swt.events.SelectionListener;
-import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.ferrule.chart.words.AnswerLine;
 import org.ferrule.chart.words.AnswerWords;
@@ -25,54 +21,35 @@ import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.passage.Direction;
 import org.ferrule.fit.stack.Crossing;
 import org.ferrule.ui.fit.answer.ShownUnits;
+import org.ferrule.ui.fit.clip.CopyKey;
+import org.ferrule.ui.fit.clip.TextCopy;
 import org.ferrule.ui.look.Colours;
 
-/** Why: of the selected device what it has to pass and the reasons, else of the whole stack. */
+/** Why: of the selected device what it has to pass and the reasons, else what is said of the whole stack. */
 final class StackText {
 
     private static final int MARGIN = 6;
     private static final String BULLET = "\u2022 ";
-    private static final String SELECT = "Select a device to read why.";
+    private static final String SELECT = "Select a line to read why.";
 
     private final StyledText text;
-    private Phase phase = Phase.IN;
 
-    /**
-     * Creates the part.
-     *
-     * @param changed is run when the other way is to be explained
-     */
-    StackText(Composite parent, Runnable changed) {
-        Composite control = new Composite(parent, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(2).margins(2, 4).spacing(4, 4).applyTo(control);
-        way(control, "Going in", Phase.IN, changed).setSelection(true);
-        way(control, "Coming out", Phase.OUT, changed);
-        text = new StyledText(control, SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL | SWT.MULTI);
+    /** Creates the part. */
+    StackText(Composite parent) {
+        text = new StyledText(parent, SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL | SWT.MULTI);
         text.setMargins(MARGIN, MARGIN, MARGIN, MARGIN);
         text.setAlwaysShowScrollBars(false);
         text.setCaret(null);
-        GridDataFactory.fillDefaults().grab(true, true).span(2, 1).hint(120, 60).applyTo(text);
+        CopyKey.of(text, this::copy);
     }
 
-    private Button way(Composite parent, String words, Phase each, Runnable changed) {
-        Button button = new Button(parent, SWT.RADIO);
-        button.setText(words);
-        button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
-            if (button.getSelection()) {
-                phase = each;
-                changed.run();
-            }
-        }));
-        return button;
-    }
-
-    /** Returns which way is explained. */
-    Phase phase() {
-        return phase;
+    /** What is selected, or else all. */
+    private void copy() {
+        TextCopy.put(text, text.getSelectionCount() > 0 ? text.getSelectionText() : text.getText());
     }
 
     /** Explains one device, or with -1 the whole. */
-    void show(AnsweredStack answered, int selected) {
+    void show(AnsweredStack answered, int selected, Phase phase) {
         ReasonWords reasons = ReasonWords.english(ShownUnits.now());
         List<Line> lines = selected < 0 || answered.crossings(selected).isEmpty() ? whole(answered, reasons, phase)
                 : device(answered, selected, reasons, phase);
@@ -90,11 +67,10 @@ final class StackText {
     private record Line(String words, boolean bold, boolean muted) {
     }
 
-    /** Without the reasons: those of a device are told when it is selected. */
+    /** Without the levels, which are listed; their reasons are told when one is chosen. */
     private static List<Line> whole(AnsweredStack answered, ReasonWords reasons, Phase phase) {
-        String because = reasons.phrases().fill("stack.why", "");
         List<Line> lines = new ArrayList<>();
-        new StackWords(reasons).explain(answered.answer(), phase).stream().filter(line -> !line.startsWith(because))
+        new StackWords(reasons).summary(answered.answer(), phase)
                 .forEach(line -> lines.add(new Line((lines.isEmpty() ? "" : BULLET) + line, lines.isEmpty(), false)));
         lines.add(new Line(SELECT, false, true));
         return lines;

@@ -7,42 +7,25 @@ package org.ferrule.ui.fit.stack;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 
-import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IProject;
-import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
-import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IMemento;
-import org.eclipse.ui.IViewSite;
-import org.eclipse.ui.PartInitException;
-import org.eclipse.ui.part.ViewPart;
-import org.ferrule.chart.drawing.StackDrawing;
-import org.ferrule.chart.words.ReasonWords;
-import org.ferrule.fit.device.Phase;
-import org.ferrule.picture.Caption;
-import org.ferrule.ui.Services;
 import org.ferrule.ui.document.DeviceReference;
-import org.ferrule.ui.document.DocumentRecords;
 import org.ferrule.ui.fit.answer.PairSelectionProvider;
-import org.ferrule.ui.fit.answer.ShownUnits;
+import org.ferrule.ui.fit.follow.FollowingView;
 import org.ferrule.ui.fit.later.LatestWork;
-import org.ferrule.ui.fit.passage.ProjectChoice;
 import org.ferrule.ui.fit.passage.ProjectDevices;
-import org.ferrule.ui.fit.passage.ProjectReading;
 import org.ferrule.ui.picture.PictureCanvas;
-import org.ferrule.ui.picture.PictureOwner;
-import org.ferrule.ui.preferences.UnitPreferences;
 
 /**
  * Devices that lie in each other, any depth: each answered in what holds it, why, and a section along them all. What is
  * selected can be explained by the view of grounds.
  */
-public final class StackView extends ViewPart {
+public final class StackView extends FollowingView {
 
     private static final String FIRST = "Add the devices from the outside to the inside: sheath, guide catheter, "
             + "extension, microcatheter, wire. Type in the field, or choose devices in the explorer and "
@@ -50,73 +33,39 @@ public final class StackView extends ViewPart {
     private static final String ONE = "Add what lies inside.";
     private static final String NOTHING_YET = "Nothing lies in anything yet.";
     private static final String NO_ANSWER = "The devices cannot lie like this.";
-    private static final String PROJECT = "project";
-    private static final int[] WEIGHTS = { 40, 25, 35 };
-    private static final int FORM_WIDTH = 300;
+    private static final int[] WEIGHTS = { 29, 37, 34 };
     private static final double STANDS_BELOW = 1.1;
 
     private final PairSelectionProvider selection = new PairSelectionProvider();
-    private final Consumer<IFile> follower = this::fileChanged;
-    private final Runnable unitsChanged = this::unitsChanged;
-    private StackRequest restored = StackRequest.EMPTY;
-    private String restoredProject = "";
-    private ProjectDevices devices = ProjectDevices.NONE;
-    private ProjectChoice projects;
-    private ProjectReading reading;
-    private SashForm parts;
+    private Optional<StackRequest> pending = Optional.empty();
     private StackForm form;
-    private StackText text;
-    private PictureCanvas canvas;
+    private StackExplanation explanation;
+    private StackPicture picture;
     private LatestWork work;
     private AnsweredStack answered;
 
     @Override
-    public void init(IViewSite site, IMemento memento) throws PartInitException {
-        super.init(site, memento);
-        if (memento != null) {
-            restored = StackRequest.restore(memento);
-            restoredProject = Optional.ofNullable(memento.getString(PROJECT)).orElse("");
-        }
+    protected void restore(IMemento memento) {
+        pending = Optional.of(StackRequest.restore(memento));
     }
 
     @Override
-    public void saveState(IMemento memento) {
+    protected void save(IMemento memento) {
         request().save(memento);
-        projects.chosen().ifPresent(project -> memento.putString(PROJECT, project.getName()));
     }
 
     @Override
-    public void createPartControl(Composite parent) {
-        parts = new SashForm(parent, SWT.HORIZONTAL | SWT.SMOOTH);
-        createForm();
-        text = new StackText(parts, this::explain);
-        canvas = new PictureCanvas(parts);
-        canvas.ownedBy(this::owner);
-        canvas.onClick(this::clicked);
+    protected void createParts(Composite parent) {
+        SashForm parts = new SashForm(parent, SWT.HORIZONTAL | SWT.SMOOTH);
+        createFormArea(parts);
+        createBody(parts);
         parts.setWeights(WEIGHTS);
-        parts.addListener(SWT.Resize, event -> turn());
+        parts.addListener(SWT.Resize, event -> turn(parts));
         work = new LatestWork(parts, "Answer a stack");
-        reading = new ProjectReading(parent.getDisplay(), this::offer);
         getSite().setSelectionProvider(selection);
-        Services.get(DocumentRecords.class).addListener(follower);
-        Services.get(UnitPreferences.class).addListener(unitsChanged);
-        projects.choose(restoredProject);
     }
 
-    private void createForm() {
-        ScrolledComposite scroller = new ScrolledComposite(parts, SWT.V_SCROLL);
-        Composite left = new Composite(scroller, SWT.NONE);
-        GridLayoutFactory.fillDefaults().margins(6, 4).spacing(0, 4).applyTo(left);
-        projects = new ProjectChoice(left, this::readProject);
-        form = new StackForm(left, this::ask, index -> explain());
-        scroller.setContent(left);
-        scroller.setExpandHorizontal(true);
-        scroller.setExpandVertical(true);
-        scroller.setShowFocusedControl(true);
-        scroller.setMinHeight(left.computeSize(FORM_WIDTH, SWT.DEFAULT).y);
-    }
-
-    private void turn() {
+    private static void turn(SashForm parts) {
         Point size = parts.getSize();
         int orientation = size.x < STANDS_BELOW * size.y ? SWT.VERTICAL : SWT.HORIZONTAL;
         if (parts.getOrientation() != orientation) {
@@ -124,47 +73,29 @@ public final class StackView extends ViewPart {
         }
     }
 
-    private PictureOwner owner() {
-        if (answered == null) {
-            return PictureOwner.UNKNOWN;
-        }
-        String revision = answered.rules().revision().isEmpty() ? "" : ", rev. " + answered.rules().revision();
-        return PictureOwner.of(Caption.of(getTitle(), "Rule set: " + answered.rules().title() + revision,
-                "The instructions for use and the judgement of the operator decide."));
+    @Override
+    protected void createForm(Composite parent) {
+        form = new StackForm(parent, this::ask, index -> explain());
     }
 
-    private void readProject() {
-        projects.chosen().ifPresentOrElse(reading::read, () -> offer(ProjectDevices.NONE));
+    @Override
+    protected void createBody(Composite parent) {
+        explanation = new StackExplanation(parent, this::explain, this::choose);
+        picture = new StackPicture(parent, getTitle(), this::choose);
     }
 
-    private void fileChanged(IFile file) {
-        later(() -> {
-            projects.refresh();
-            projects.chosen().filter(file.getProject()::equals).ifPresent(reading::read);
-        });
-    }
-
-    private void unitsChanged() {
-        later(() -> showAnswer(Optional.ofNullable(answered)));
-    }
-
-    private void later(Runnable job) {
-        parts.getDisplay().asyncExec(() -> {
-            if (!parts.isDisposed()) {
-                job.run();
-            }
-        });
-    }
-
-    private void offer(ProjectDevices next) {
-        if (parts.isDisposed()) {
-            return;
-        }
-        devices = next;
-        boolean isRestored = !restored.equals(StackRequest.EMPTY);
-        form.show(devices, isRestored ? restored : form.request());
-        restored = StackRequest.EMPTY;
+    @Override
+    protected void devicesChanged() {
+        form.show(devices(), request());
+        pending = Optional.empty();
         ask();
+    }
+
+    @Override
+    protected void redraw() {
+        if (answered != null) {
+            show(answered);
+        }
     }
 
     private void ask() {
@@ -174,54 +105,47 @@ public final class StackView extends ViewPart {
             refuse(asked.entries().isEmpty() ? FIRST : ONE, NOTHING_YET);
             return;
         }
-        ProjectDevices project = devices;
+        ProjectDevices project = devices();
         work.start(() -> StackOutcome.of(project, asked), outcome -> outcome.answer()
-                .ifPresentOrElse(found -> showAnswer(Optional.of(found)), () -> refuse(outcome.problem(), NO_ANSWER)));
+                .ifPresentOrElse(this::show, () -> refuse(outcome.problem(), NO_ANSWER)));
     }
 
     private void refuse(String why, String drawn) {
         answered = null;
         form.show(Optional.empty());
-        text.say(why);
-        canvas.clear(drawn);
+        explanation.say(why);
+        picture.clear(drawn);
         selection.select(Optional.empty());
     }
 
-    private void showAnswer(Optional<AnsweredStack> found) {
-        if (found.isPresent()) {
-            answered = found.get();
-            form.show(found);
-            explain();
-        }
+    private void show(AnsweredStack found) {
+        answered = found;
+        form.show(Optional.of(found));
+        explain();
     }
 
     private void explain() {
         if (answered == null) {
             return;
         }
-        int selected = form.selected();
-        boolean known = selected >= 0 && selected < answered.devices().size();
-        text.show(answered, known ? selected : -1);
-        StackDrawing drawing = new StackDrawing(ReasonWords.english(ShownUnits.first()));
-        AnsweredStack shown = answered;
-        Phase phase = text.phase();
-        canvas.draw((width, height) -> drawing.of(shown.answer(), phase, width, height));
-        canvas.highlight(known ? "level:" + answered.levels().get(selected) : null);
-        selection.select(known ? answered.pair(selected, phase) : Optional.empty());
+        int device = form.selected() < answered.devices().size() ? form.selected() : -1;
+        explanation.show(answered, device);
+        picture.show(answered, explanation.phase(), device);
+        selection.select(device < 0 ? Optional.empty() : answered.pair(device, explanation.phase()));
     }
 
-    private void clicked(List<String> groups) {
-        groups.stream().filter(group -> group.startsWith("level:")).findFirst().ifPresent(group -> {
-            form.choose(answered.levels().lastIndexOf(Integer.valueOf(group.substring("level:".length()))));
+    /** Of several devices that lie beside each other the innermost is chosen. */
+    private void choose(int level) {
+        if (answered != null && level >= 0) {
+            form.choose(answered.levels().lastIndexOf(level));
             explain();
-        });
+        }
     }
 
     /** Asks a stack of a project, as if it had been filled in. */
     public void ask(IProject project, StackRequest request) {
-        restored = request;
-        projects.refresh();
-        projects.choose(project.getName());
+        pending = Optional.of(request);
+        choose(project);
     }
 
     /** Puts devices inside those that are there; of another project than theirs, instead of them. */
@@ -230,7 +154,7 @@ public final class StackView extends ViewPart {
             return;
         }
         IProject project = more.get(0).library().getProject();
-        boolean other = projects.chosen().filter(project::equals).isEmpty();
+        boolean other = project().filter(project::equals).isEmpty();
         StackRequest next = other ? StackRequest.EMPTY : request();
         for (DeviceReference device : more) {
             next = device.library().getProject().equals(project) ? next.withMore(StackEntry.of(device.text())) : next;
@@ -240,7 +164,7 @@ public final class StackView extends ViewPart {
 
     /** Returns the stack as it is filled in. */
     public StackRequest request() {
-        return restored.equals(StackRequest.EMPTY) ? form.request() : restored;
+        return pending.orElseGet(form::request);
     }
 
     /** Returns the answer that is shown. */
@@ -248,25 +172,23 @@ public final class StackView extends ViewPart {
         return Optional.ofNullable(answered);
     }
 
-    /** Returns what is said of it. */
+    /** Returns the lines of the levels: verdict, what is left at worst, what lies in what. */
+    public List<List<String>> levels() {
+        return explanation.levels();
+    }
+
+    /** Returns what is said of what is chosen, or of the whole. */
     public String words() {
-        return text.words();
+        return explanation.words();
     }
 
     /** Returns where it is drawn. */
     public PictureCanvas canvas() {
-        return canvas;
+        return picture.canvas();
     }
 
     @Override
     public void setFocus() {
         form.setFocus();
-    }
-
-    @Override
-    public void dispose() {
-        Services.get(DocumentRecords.class).removeListener(follower);
-        Services.get(UnitPreferences.class).removeListener(unitsChanged);
-        super.dispose();
     }
 }

@@ -16,9 +16,6 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.custom.ScrolledComposite;
-import org.eclipse.swt.dnd.Clipboard;
-import org.eclipse.swt.dnd.TextTransfer;
-import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Table;
@@ -33,6 +30,7 @@ import org.ferrule.calc.input.ArgumentException;
 import org.ferrule.calc.input.Arguments;
 import org.ferrule.calc.result.CalculationText;
 import org.ferrule.ui.Services;
+import org.ferrule.ui.fit.clip.TextCopy;
 import org.ferrule.ui.fit.later.LatestWork;
 import org.ferrule.ui.preferences.UnitPreferences;
 
@@ -102,12 +100,7 @@ public final class SumsView extends ViewPart {
     private void copy(Sum sum) {
         String words = sum.calculator().title() + "\n" + sum.given() + "\n"
                 + String.join("\n", CalculationText.write(sum.answer().orElseThrow())) + "\n";
-        Clipboard clipboard = new Clipboard(list.getDisplay());
-        try {
-            clipboard.setContents(new Object[] { words }, new Transfer[] { TextTransfer.getInstance() });
-        } finally {
-            clipboard.dispose();
-        }
+        TextCopy.put(list, words);
     }
 
     /** What was filled in is kept while another calculator is looked at. */

@@ -27,6 +27,7 @@ import org.ferrule.profile.curve.Curve;
 import org.ferrule.profile.words.FindingWords;
 import org.ferrule.profile.words.ProfileWords;
 import org.ferrule.quantity.Length;
+import org.ferrule.ui.fit.clip.CopyTable;
 
 /** The tables below a plot: what differs, what is read at the cursor, what meets and crosses where. */
 public final class CompareTables {
@@ -138,11 +139,6 @@ public final class CompareTables {
 
     CTabFolder control() {
         return folder;
-    }
-
-    /** Copies the table in front. */
-    void copy() {
-        List.of(differences, readings, findings).get(Math.max(0, folder.getSelectionIndex())).copy();
     }
 
     /** Returns the texts of a table, row by row: 0 differences, 1 at the cursor, 2 contacts and crossings. */

@@ -17,16 +17,15 @@ import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IMemento;
-import org.eclipse.ui.actions.ActionFactory;
 import org.ferrule.profile.ProfileComparison;
 import org.ferrule.ui.document.DeviceReference;
+import org.ferrule.ui.fit.follow.DeviceDrop;
+import org.ferrule.ui.fit.follow.FollowingView;
+import org.ferrule.ui.fit.follow.TurningSash;
 import org.ferrule.ui.fit.later.LatestWork;
 import org.ferrule.ui.fit.passage.ProjectDevices;
 import org.ferrule.ui.picture.PictureCanvas;
 import org.ferrule.ui.picture.PictureOwner;
-import org.ferrule.ui.profile.follow.DeviceDrop;
-import org.ferrule.ui.profile.follow.FollowingView;
-import org.ferrule.ui.profile.follow.TurningSash;
 
 /** Two to eight devices over each other along their length, followed as they are edited. */
 public final class CompareView extends FollowingView {
@@ -87,7 +86,6 @@ public final class CompareView extends FollowingView {
         bar.add(all);
         bar.add(new Separator());
         bar.add(across);
-        getViewSite().getActionBars().setGlobalActionHandler(ActionFactory.COPY.getId(), action("Copy", tables::copy));
     }
 
     private static Action action(String text, Runnable work) {

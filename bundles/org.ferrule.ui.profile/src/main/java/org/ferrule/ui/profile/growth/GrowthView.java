@@ -28,13 +28,13 @@ import org.ferrule.profile.words.ProfileWords;
 import org.ferrule.quantity.Pressure;
 import org.ferrule.ui.document.DeviceReference;
 import org.ferrule.ui.fit.answer.ShownUnits;
+import org.ferrule.ui.fit.clip.CopyTable;
+import org.ferrule.ui.fit.follow.DeviceDrop;
+import org.ferrule.ui.fit.follow.FollowingView;
+import org.ferrule.ui.fit.follow.TurningSash;
 import org.ferrule.ui.picture.PictureCanvas;
 import org.ferrule.ui.picture.PictureOwner;
-import org.ferrule.ui.profile.compare.CopyTable;
 import org.ferrule.ui.profile.compare.DeviceChoice;
-import org.ferrule.ui.profile.follow.DeviceDrop;
-import org.ferrule.ui.profile.follow.FollowingView;
-import org.ferrule.ui.profile.follow.TurningSash;
 
 /** How balloons grow with pressure, by their printed tables, over each other and followed as they are edited. */
 public final class GrowthView extends FollowingView {

@@ -10,8 +10,8 @@ import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.commands.ExecutionException;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.handlers.HandlerUtil;
+import org.ferrule.ui.fit.follow.AskedDevices;
 import org.ferrule.ui.profile.ProfileIds;
-import org.ferrule.ui.profile.follow.AskedDevices;
 
 /** Adds balloons to the growth curves: those that the command names, or else those that are selected. */
 public class ShowGrowth extends AbstractHandler {

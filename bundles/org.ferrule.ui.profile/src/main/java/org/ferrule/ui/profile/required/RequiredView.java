@@ -28,11 +28,11 @@ import org.ferrule.profile.required.SensitivityPlot;
 import org.ferrule.profile.words.ProfileWords;
 import org.ferrule.quantity.Length;
 import org.ferrule.ui.fit.answer.ShownUnits;
+import org.ferrule.ui.fit.follow.FollowingView;
 import org.ferrule.ui.fit.later.LatestWork;
 import org.ferrule.ui.fit.passage.ProjectDevices;
 import org.ferrule.ui.picture.PictureCanvas;
 import org.ferrule.ui.picture.PictureOwner;
-import org.ferrule.ui.profile.follow.FollowingView;
 
 /** A diameter that is slid along, the verdicts of all partners along it, and the figures that decide. */
 public final class RequiredView extends FollowingView {

@@ -31,6 +31,7 @@ import org.ferrule.model.ModelFactory;
 import org.ferrule.model.ModelPackage.Literals;
 import org.ferrule.ui.escalation.form.CasePage;
 import org.ferrule.ui.escalation.ladder.LadderPage;
+import org.ferrule.ui.escalation.record.RecordPage;
 import org.ferrule.ui.tests.robot.ScreenPicture;
 import org.ferrule.ui.tests.robot.Widgets;
 import org.junit.jupiter.api.AfterEach;
@@ -84,8 +85,7 @@ class ClosedCaseTest {
 
     private void typeIntoTitle(String words) {
         Text title = title();
-        fixture.robot().click(title);
-        fixture.robot().waitFor("the focus", title::isFocusControl);
+        fixture.robot().clickUntil("the focus", title, title::isFocusControl);
         fixture.robot().type(words);
         fixture.robot().key(SWT.CR);
         fixture.robot().settle();
@@ -124,6 +124,23 @@ class ClosedCaseTest {
         assertTrue(Widgets.all(page(), Button.class)
                 .filter(button -> Stream.of("Seen", "Not so").anyMatch(button.getText()::equals))
                 .noneMatch(Button::isEnabled), "the wire check is part of the record");
+    }
+
+    @Test
+    void theRecordHasAPageWhileItIsClosed() {
+        assertNull(fixture.editor().findPage(RecordPage.ID));
+        closeCase();
+        assertNotNull(fixture.editor().findPage(RecordPage.ID));
+        show(RecordPage.ID);
+        RecordPage record = (RecordPage) fixture.editor().findPage(RecordPage.ID);
+        fixture.robot().waitFor("the record", () -> record.shown().isPresent());
+        assertEquals(DAY, record.shown().orElseThrow().closed());
+        fixture.robot().keys(SWT.MOD1, 'z');
+        fixture.robot().waitFor("an open case", () -> fixture.document().getClosing() == null);
+        fixture.robot().waitFor("no record", () -> fixture.editor().findPage(RecordPage.ID) == null);
+        assertEquals(CasePage.ID, fixture.editor().getActivePageInstance().getId());
+        fixture.editor().session().redo();
+        fixture.robot().waitFor("the record again", () -> fixture.editor().findPage(RecordPage.ID) != null);
     }
 
     @Test

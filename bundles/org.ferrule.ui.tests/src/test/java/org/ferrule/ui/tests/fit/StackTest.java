@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 import org.eclipse.core.commands.common.CommandException;
@@ -17,15 +18,23 @@ import org.eclipse.core.resources.IProject;
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeItem;
+import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.eclipse.ui.handlers.IHandlerService;
+import org.eclipse.ui.navigator.CommonNavigator;
 import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.verdict.Verdict;
 import org.ferrule.ui.WorkbenchIds;
@@ -34,10 +43,12 @@ import org.ferrule.ui.fit.answer.PairSelectionProvider;
 import org.ferrule.ui.fit.stack.StackEntry;
 import org.ferrule.ui.fit.stack.StackRequest;
 import org.ferrule.ui.fit.stack.StackView;
+import org.ferrule.ui.tests.robot.Dialogs;
 import org.ferrule.ui.tests.robot.EditorFixture;
 import org.ferrule.ui.tests.robot.Projects;
 import org.ferrule.ui.tests.robot.Robot;
 import org.ferrule.ui.tests.robot.ScreenPicture;
+import org.ferrule.ui.tests.robot.Trees;
 import org.ferrule.ui.tests.robot.Widgets;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -131,6 +142,11 @@ class StackTest {
         assertTrue(table().getItem(1).getText(1).startsWith("fits"), table().getItem(1).getText(1));
         assertEquals("", table().getItem(0).getText(1), "nothing is asked of the outermost");
         assertTrue(view.words().contains("tip lies"), view.words());
+        assertEquals(5, view.levels().size(), "a line for each level");
+        List<String> guide = view.levels().get(1);
+        assertEquals("fits", guide.get(0));
+        assertTrue(guide.get(1).endsWith("mm"), guide::toString);
+        assertTrue(guide.get(2).contains(" in Introducer sheath"), guide::toString);
         assertTrue(view.canvas().picture().orElseThrow().description().contains("Fits"));
     }
 
@@ -143,6 +159,83 @@ class StackTest {
         assertEquals("pel-micro-150", PairSelectionProvider
                 .pairIn(view.getSite().getSelectionProvider().getSelection()).orElseThrow().question().inner()
                 .device().id());
+    }
+
+    private Table levels() {
+        return Widgets.all(body(), Table.class).filter(any -> any != table() && any.getColumnCount() == 3).findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void aLineOfTheListTellsTheReasonsOfItsLevelAndIsCopied() {
+        askSystem();
+        maximize();
+        robot.click(levels(), 40, levels().getItem(2).getBounds().y + 6);
+        robot.waitFor("the extension", () -> table().getSelectionIndex() == 2);
+        robot.key(SWT.ARROW_DOWN);
+        robot.waitFor("the microcatheter", () -> table().getSelectionIndex() == 3);
+        robot.waitFor("its reasons", () -> view.words().contains("is a step"));
+        assertEquals(3, levels().getSelectionIndex());
+        new ScreenPicture().take("stack-line");
+        robot.keys(SWT.CTRL, 'c');
+        robot.waitFor("the list in the clipboard", () -> clipboard().startsWith("Verdict\tLeft at worst\t"));
+        assertEquals(6, clipboard().lines().count(), "heads and levels");
+        levels().setFocus();
+        robot.key(SWT.TAB);
+        robot.waitFor("the reasons", () -> levels().getDisplay().getFocusControl() instanceof StyledText);
+        robot.keys(SWT.CTRL, 'c');
+        robot.waitFor("the reasons in the clipboard", () -> clipboard().contains("is a step"));
+    }
+
+    private static String clipboard() {
+        Clipboard clipboard = new Clipboard(Display.getCurrent());
+        try {
+            return String.valueOf(clipboard.getContents(TextTransfer.getInstance()));
+        } finally {
+            clipboard.dispose();
+        }
+    }
+
+    @Test
+    void theExplorersMenuPutsDevicesIntoEachOther() throws CoreException {
+        CommonNavigator explorer = (CommonNavigator) EditorFixture.page().showView(IPageLayout.ID_PROJECT_EXPLORER);
+        Tree tree = explorer.getCommonViewer().getTree();
+        expand(tree, "Demo");
+        expand(tree, "access-and-guides.devices.json");
+        expand(tree, "Guide catheter 6 Fr");
+        choose(tree, "Guide catheter 6 Fr, backup-type left curve, 100 cm");
+        new Dialogs(robot).menu(tree, 'e');
+        robot.waitFor("the guide", () -> devices().equals(List.of("brn-guide-6fr-left-100")));
+        assertEquals(view, EditorFixture.page().getActivePart(), "the view is shown");
+        expand(tree, "balloons.devices.json");
+        expand(tree, "Semi-compliant balloon, rapid exchange");
+        choose(tree, "Semi-compliant balloon 1.50 x 15 mm");
+        new Dialogs(robot).menu(tree, 'e');
+        robot.waitFor("the balloon inside the guide",
+                () -> devices().equals(List.of("brn-guide-6fr-left-100", "dun-sc-150-15")));
+        robot.waitFor("an answer", () -> view.answered().isPresent());
+        robot.waitFor("both in the table", () -> table().getItemCount() == 2);
+        new ScreenPicture().take("stack-from-explorer");
+    }
+
+    private void expand(Tree tree, String text) {
+        robot.waitFor(text, () -> item(tree, text).isPresent());
+        tree.setTopItem(item(tree, text).orElseThrow());
+        robot.settle();
+        Trees.expand(robot, item(tree, text).orElseThrow());
+    }
+
+    private void choose(Tree tree, String text) {
+        robot.waitFor(text, () -> item(tree, text).isPresent());
+        tree.setTopItem(item(tree, text).orElseThrow());
+        robot.settle();
+        Trees.click(robot, item(tree, text).orElseThrow());
+        robot.waitFor("the selected line",
+                () -> Stream.of(tree.getSelection()).anyMatch(i -> i.getText().equals(text)));
+    }
+
+    private static Optional<TreeItem> item(Tree tree, String text) {
+        return Trees.items(tree).filter(item -> item.getText().equals(text)).findFirst();
     }
 
     @Test

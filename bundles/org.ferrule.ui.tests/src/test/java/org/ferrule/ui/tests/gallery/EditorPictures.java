@@ -47,6 +47,16 @@ final class EditorPictures {
                 EditorFixture.page().closeAllEditors(false);
             }
         }
+        record();
+    }
+
+    /** A page that only a closed case has. */
+    private void record() throws CoreException {
+        FormEditor editor = (FormEditor) open(demo.getFile("case-closed-7-fr.case.json"));
+        CTabFolder tabs = tabs(editor);
+        camera.take("editor-" + editor.getSite().getId() + "-record",
+                () -> show(editor, tabs, tabs.getItemCount() - 1));
+        EditorFixture.page().closeAllEditors(false);
     }
 
     /** The largest file of each editor, found by asking which editor opens each file of the demo. */

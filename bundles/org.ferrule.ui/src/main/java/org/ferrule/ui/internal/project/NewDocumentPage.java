@@ -43,7 +43,41 @@ final class NewDocumentPage extends WizardNewFileCreationPage {
     @Override
     public String getFileName() {
         String name = super.getFileName();
-        return name == null || name.isBlank() || name.endsWith(kind.suffix()) ? name : name + kind.suffix();
+        if (name == null || name.isBlank()) {
+            return name;
+        }
+        int own = name.length() - kind.suffix().length();
+        boolean ends = own >= 0 && name.substring(own).equalsIgnoreCase(kind.suffix());
+        return (ends ? name.substring(0, own) : name) + kind.suffix();
+    }
+
+    /** The platform looks at the name as it is typed; the file gets its ending after that. */
+    @Override
+    protected boolean validatePage() {
+        if (!super.validatePage()) {
+            return false;
+        }
+        String wrong = problem(getFileName());
+        if (wrong != null) {
+            setErrorMessage(wrong);
+        }
+        return wrong == null;
+    }
+
+    private String problem(String name) {
+        String own = name.substring(0, name.length() - kind.suffix().length());
+        if (own.isBlank() || !own.equals(own.strip())) {
+            return own.isBlank() ? "Something must stand before " + kind.suffix() + "."
+                    : "The name must not begin or end with a space.";
+        }
+        if (own.contains("/") || own.contains("\\")) {
+            return "The name must not lead into a folder; choose the folder above.";
+        }
+        if (DocumentKind.ofFileName(own).isPresent()) {
+            return "\u201c" + own + "\u201d is the name of another kind of document.";
+        }
+        IFile file = ResourcesPlugin.getWorkspace().getRoot().getFile(getContainerFullPath().append(name));
+        return file.exists() ? "\u201c" + name + "\u201d is there already." : null;
     }
 
     @Override

@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: EPL-2.0
  */
 
-package org.ferrule.ui.profile.follow;
+package org.ferrule.ui.fit.follow;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;

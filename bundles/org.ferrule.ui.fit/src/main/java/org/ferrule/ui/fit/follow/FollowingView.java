@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: EPL-2.0
  */
 
-package org.ferrule.ui.profile.follow;
+package org.ferrule.ui.fit.follow;
 
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -26,7 +26,7 @@ import org.ferrule.ui.fit.passage.ProjectDevices;
 import org.ferrule.ui.fit.passage.ProjectReading;
 import org.ferrule.ui.preferences.UnitPreferences;
 
-/** A view of the devices of one project, with a form to the left, that follows every edit. */
+/** A view of the devices of one project, with a form, that follows every edit and remembers its project. */
 public abstract class FollowingView extends ViewPart {
 
     private static final String PROJECT = "project";
@@ -38,7 +38,7 @@ public abstract class FollowingView extends ViewPart {
     private String restoredProject = "";
     private ProjectChoice projects;
     private ProjectReading reading;
-    private Composite body;
+    private Composite whole;
 
     @Override
     public void init(IViewSite site, IMemento memento) throws PartInitException {
@@ -63,25 +63,36 @@ public abstract class FollowingView extends ViewPart {
 
     @Override
     public void createPartControl(Composite parent) {
-        GridLayoutFactory.fillDefaults().numColumns(2).spacing(0, 0).applyTo(parent);
-        ScrolledComposite scroller = new ScrolledComposite(parent, SWT.V_SCROLL);
-        GridDataFactory.fillDefaults().grab(false, true).hint(FORM_WIDTH, 80).applyTo(scroller);
-        Composite left = new Composite(scroller, SWT.NONE);
-        GridLayoutFactory.fillDefaults().margins(6, 6).spacing(0, 4).applyTo(left);
-        projects = new ProjectChoice(left, this::readProject);
-        createForm(left);
-        scroller.setContent(left);
-        scroller.setExpandHorizontal(true);
-        scroller.setExpandVertical(true);
-        scroller.setShowFocusedControl(true);
-        scroller.setMinHeight(left.computeSize(FORM_WIDTH, SWT.DEFAULT).y);
-        body = new Composite(parent, SWT.NONE);
-        GridDataFactory.fillDefaults().grab(true, true).applyTo(body);
-        createBody(body);
+        whole = parent;
+        createParts(parent);
         reading = new ProjectReading(parent.getDisplay(), this::offer);
         Services.get(DocumentRecords.class).addListener(follower);
         Services.get(UnitPreferences.class).addListener(unitsChanged);
         projects.choose(restoredProject);
+    }
+
+    /** Creates the form to the left and the body beside it; a subclass may lay them out otherwise. */
+    protected void createParts(Composite parent) {
+        GridLayoutFactory.fillDefaults().numColumns(2).spacing(0, 0).applyTo(parent);
+        GridDataFactory.fillDefaults().grab(false, true).hint(FORM_WIDTH, 80).applyTo(createFormArea(parent));
+        Composite body = new Composite(parent, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(body);
+        createBody(body);
+    }
+
+    /** Creates the form below the choice of the project, scrolled where there is little height. */
+    protected final Composite createFormArea(Composite parent) {
+        ScrolledComposite scroller = new ScrolledComposite(parent, SWT.V_SCROLL);
+        Composite form = new Composite(scroller, SWT.NONE);
+        GridLayoutFactory.fillDefaults().margins(6, 6).spacing(0, 4).applyTo(form);
+        projects = new ProjectChoice(form, this::readProject);
+        createForm(form);
+        scroller.setContent(form);
+        scroller.setExpandHorizontal(true);
+        scroller.setExpandVertical(true);
+        scroller.setShowFocusedControl(true);
+        scroller.setMinHeight(form.computeSize(FORM_WIDTH, SWT.DEFAULT).y);
+        return scroller;
     }
 
     /** Creates what is filled in, in a grid of one column. */
@@ -117,7 +128,7 @@ public abstract class FollowingView extends ViewPart {
     }
 
     private void offer(ProjectDevices next) {
-        if (!body.isDisposed()) {
+        if (!whole.isDisposed()) {
             devices = next;
             devicesChanged();
         }
@@ -135,8 +146,8 @@ public abstract class FollowingView extends ViewPart {
     }
 
     private void later(Runnable work) {
-        body.getDisplay().asyncExec(() -> {
-            if (!body.isDisposed()) {
+        whole.getDisplay().asyncExec(() -> {
+            if (!whole.isDisposed()) {
                 work.run();
             }
         });

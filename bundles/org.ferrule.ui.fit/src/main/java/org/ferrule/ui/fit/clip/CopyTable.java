@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: EPL-2.0
  */
 
-package org.ferrule.ui.profile.compare;
+package org.ferrule.ui.fit.clip;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,9 +12,6 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.dnd.Clipboard;
-import org.eclipse.swt.dnd.TextTransfer;
-import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Menu;
@@ -23,7 +20,7 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 
-/** A table of texts that can be copied to a spreadsheet. */
+/** A table of texts that can be copied to a spreadsheet, by its menu and by key while it has the focus. */
 public final class CopyTable {
 
     private static final int LEAST_COLUMN = 70;
@@ -31,15 +28,27 @@ public final class CopyTable {
 
     private final Table table;
 
-    /** Creates an empty table. */
+    /** Creates an empty table of which several rows can be selected. */
     public CopyTable(Composite parent) {
-        table = new Table(parent, SWT.MULTI | SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL);
+        this(parent, SWT.MULTI);
+    }
+
+    /**
+     * Creates an empty table.
+     *
+     * @param style {@code SWT.SINGLE} or {@code SWT.MULTI}
+     */
+    public CopyTable(Composite parent, int style) {
+        table = new Table(parent, style | SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL);
         table.setHeaderVisible(true);
         table.setLinesVisible(true);
         Menu menu = new Menu(table);
         item(menu, "&Copy Table\tCtrl+C", this::copy);
-        item(menu, "Select &All", table::selectAll);
+        if (style == SWT.MULTI) {
+            item(menu, "Select &All", table::selectAll);
+        }
         table.setMenu(menu);
+        CopyKey.of(table, this::copy);
     }
 
     private static void item(Menu menu, String text, Runnable work) {
@@ -48,7 +57,8 @@ public final class CopyTable {
         item.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> work.run()));
     }
 
-    Table control() {
+    /** Returns the table. */
+    public Table control() {
         return table;
     }
 
@@ -70,6 +80,11 @@ public final class CopyTable {
         table.setRedraw(true);
     }
 
+    /** Makes all columns as wide as their texts and images, which may have come later. */
+    public void fit() {
+        Stream.of(table.getColumns()).forEach(TableColumn::pack);
+    }
+
     private static void fit(TableColumn column) {
         column.pack();
         column.setWidth(Math.max(LEAST_COLUMN, Math.min(LARGEST_COLUMN, column.getWidth())));
@@ -82,18 +97,12 @@ public final class CopyTable {
     }
 
     /** Puts the rows that are selected, or all when one or none is, into the clipboard, heads first. */
-    void copy() {
+    public void copy() {
         TableItem[] chosen = table.getSelectionCount() > 1 ? table.getSelection() : table.getItems();
         List<String> lines = new ArrayList<>();
         lines.add(Stream.of(table.getColumns()).map(TableColumn::getText).collect(Collectors.joining("\t")));
         Stream.of(chosen).forEach(item -> lines.add(line(item)));
-        Clipboard clipboard = new Clipboard(table.getDisplay());
-        try {
-            clipboard.setContents(new Object[] { String.join("\n", lines) + "\n" },
-                    new Transfer[] { TextTransfer.getInstance() });
-        } finally {
-            clipboard.dispose();
-        }
+        TextCopy.put(table, String.join("\n", lines) + "\n");
     }
 
     private String line(TableItem item) {

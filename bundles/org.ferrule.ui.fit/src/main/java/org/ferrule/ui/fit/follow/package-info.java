@@ -4,4 +4,4 @@
  */
 
 /** What views of a project's devices have in common. */
-package org.ferrule.ui.profile.follow;
+package org.ferrule.ui.fit.follow;
