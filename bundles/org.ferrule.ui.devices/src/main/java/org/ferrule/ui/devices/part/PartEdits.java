@@ -86,17 +86,15 @@ public final class PartEdits {
 
     /** Gives values to parts, all in one step; a part that is only inherited is overridden for the size. */
     public void set(List<PartValue> values, String label) {
-        CompoundCommand all = new CompoundCommand();
-        values.forEach(value -> all.append(setting(value)));
-        run(all.unwrap(), label);
-    }
-
-    private Command setting(PartValue value) {
-        return Overriding.set(session.domain(), value.part(), value.feature(), value.value());
+        Overriding all = new Overriding(session.domain());
+        values.forEach(value -> all.set(value.part(), value.feature(), value.value()));
+        run(all.command(), label);
     }
 
     private void put(Shown holder, EReference feature, EObject part, String label) {
-        run(Overriding.put(session.domain(), holder, feature, part), label);
+        Overriding overriding = new Overriding(session.domain());
+        overriding.put(holder, feature, part);
+        run(overriding.command(), label);
     }
 
     private void run(Command command, String label) {
