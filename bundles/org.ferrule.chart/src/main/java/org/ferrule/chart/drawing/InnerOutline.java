@@ -17,12 +17,21 @@ import org.ferrule.picture.Stroke;
  * @param section the name of the section
  * @param from its left end in mm along the drawing
  * @param to its right end
- * @param disc whether it is a disc, and not the height of an oval
+ * @param seen what it is, and along which axis it is seen
  * @param figure how high it is
  * @param besideMm how far its middle lies above that of the shaft
  */
-record InnerOutline(String section, double from, double to, boolean disc, Figure figure, double besideMm) {
+record InnerOutline(String section, double from, double to, Seen seen, Figure figure, double besideMm) {
+    /** What can be seen. */
+    enum Seen {
+        HEIGHT, DISC_ALONG_X, DISC_ALONG_Y
+    }
+
     private static final double LINE_MM = 0.2;
+
+    boolean isDisc() {
+        return seen != Seen.HEIGHT;
+    }
 
     /** Both edges, dashed. */
     void paint(PictureBuilder g, AxialScale axis, double centreY, double radial) {
