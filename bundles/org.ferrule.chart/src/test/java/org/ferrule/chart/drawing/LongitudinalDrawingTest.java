@@ -157,7 +157,7 @@ class LongitudinalDrawingTest {
         assertTrue(drawn.text().contains("dashed the height"), drawn.text());
     }
 
-    /** The centres lie 0.3 mm apart, and the circle round both reaches from the far edge of one to that of the other. */
+    /** The centres lie 0.3 mm apart; the circle round both reaches from the far edge of one to that of the other. */
     @Test
     void discsOfACompositeSectionLieWhereTheCircleRoundThemHasThem() {
         Device device = new DeviceMaker("crown", "Crown", DeviceKind.OTHER, "")

@@ -26,7 +26,7 @@ final class HandlePlaces {
         this.state = state;
     }
 
-    /** Where the handle is shown when its figure is a length: stations of shafts in the middle, shafts above, lumens below. */
+    /** Where the handle of a figure is shown: stations of shafts in the middle, shafts above, lumens below. */
     Point of(Handle handle, Length figure) {
         DeviceLayout layout = state.layout();
         Spot spot = handle.spot();

@@ -22,7 +22,8 @@ import org.ferrule.ui.look.ModelLabels;
 
 /**
  * Finds what can be dragged in the drawing of a device: the borders of its sections, their diameters or other
- * measures, and what belongs to its lumens. What cannot be read has no handle, and what only a line states none without a name to override it by.
+ * measures, and what belongs to its lumens. What cannot be read has no handle, and what only a line states
+ * none without a name to override it by.
  */
 final class Handles {
 

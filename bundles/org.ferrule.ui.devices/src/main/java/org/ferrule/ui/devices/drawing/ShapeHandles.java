@@ -21,9 +21,9 @@ import org.ferrule.ui.devices.part.Shown;
 import org.ferrule.ui.look.ModelLabels;
 
 /**
- * Finds what can be dragged of a section that is not round: both measures of an oval; of each disc of a composed section
- * its diameter, and where it lies along the axis that the drawing shows. Discs that only a line states have no name to
- * override them by, and no handle.
+ * Finds what can be dragged of a section that is not round: both measures of an oval; of each disc of a composed
+ * section its diameter, and where it lies along the axis that the drawing shows. Discs that only a line states have no
+ * name to override them by, and no handle.
  */
 final class ShapeHandles {
 

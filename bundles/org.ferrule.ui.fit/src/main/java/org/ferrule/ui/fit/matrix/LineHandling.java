@@ -93,8 +93,15 @@ public final class LineHandling {
 
     /** The positions of the lines that are moved with the one at a position: all that are selected, if it is. */
     List<Integer> movedWith(Side side, int position) {
-        List<Integer> selected = table.selection().positions(side);
+        List<Integer> selected = selected(side);
         return selected.contains(position) ? selected : List.of(position);
+    }
+
+    /** Who has selected a whole row has not selected all columns. */
+    private List<Integer> selected(Side side) {
+        List<Integer> all = table.selection().positions(side);
+        return all.size() < content.axis(side).size() ? all
+                : table.selection().position(side).stream().boxed().toList();
     }
 
     /** Moves lines to where another is shown; that one and those between give way. */
@@ -109,7 +116,7 @@ public final class LineHandling {
 
     /** Moves the selected lines of a side one place up (-1) or down (1); they stand together then. */
     public void moveSelected(Side side, int by) {
-        List<Integer> selected = table.selection().positions(side);
+        List<Integer> selected = selected(side);
         if (!selected.isEmpty()) {
             int edge = by < 0 ? selected.get(0) : selected.get(selected.size() - 1);
             move(side, selected, edge + by, by > 0);

@@ -36,88 +36,12 @@ class DrawingShapeTest {
     /** Two diameters, two measures, two borders and an end of the balloon's shaft come first. */
     private static final int TABS_TO_LUMEN = 7;
 
-    private static final String LINE_SHAFT = """
-                      "od": "0.86 mm"
-                    }
-                  ],
-            """;
-    private static final String OVAL_LINE_SHAFT = """
-                      "oval": {
-                        "width": "0.86 mm",
-                        "height": "0.70 mm"
-                      }
-                    }
-                  ],
-                  "lumens": [
-                    {
-                      "name": "wire",
-                      "use": "wire",
-                      "sections": [
-                        {
-                          "name": "narrow",
-                          "from": "0 mm",
-                          "to": "700 mm",
-                          "id": "0.40 mm"
-                        },
-                        {
-                          "name": "wide",
-                          "from": "700 mm",
-                          "to": "1420 mm",
-                          "id": "0.42 mm"
-                        }
-                      ]
-                    }
-                  ],
-            """;
-    private static final String CROWN_DEVICE = """
-                },
-                {
-                  "id": "crown",
-                  "name": "Crown",
-                  "kind": "other",
-                  "effectiveLength": "20 mm",
-                  "sections": [
-                    {
-                      "name": "crown",
-                      "from": "0 mm",
-                      "to": "20 mm",
-                      "discs": [
-                        {
-                          "x": "0 mm",
-                          "y": "0 mm",
-                          "diameter": "1.00 mm"
-                        },
-                        {
-                          "x": "0.40 mm",
-                          "y": "0 mm",
-                          "diameter": "0.80 mm"
-                        }
-                      ]
-                    }
-                  ]
-                }
-              ]
-            }
-            """;
-    private static final String SAMPLE = withCrown(Libraries.SAMPLE.replace(LINE_SHAFT, OVAL_LINE_SHAFT).replace("""
-                      "od": "2.06 mm"
-            """, """
-                      "oval": {
-                        "width": "2.06 mm max",
-                        "height": "1.90 mm"
-                      }
-            """));
-
     private LibraryRobot library;
     private Robot robot;
 
-    private static String withCrown(String text) {
-        return text.substring(0, text.lastIndexOf("    }\n  ]")) + CROWN_DEVICE.substring(CROWN_DEVICE.indexOf("    }"));
-    }
-
     @BeforeEach
     void open() throws CoreException {
-        library = new LibraryRobot(SAMPLE);
+        library = new LibraryRobot(Shapes.SAMPLE);
         robot = library.robot();
     }
 
