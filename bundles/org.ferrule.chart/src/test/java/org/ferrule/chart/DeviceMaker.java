@@ -86,6 +86,16 @@ public final class DeviceMaker {
         return this;
     }
 
+    /** Discs whose centres lie along x. */
+    public DeviceMaker discs(String section, double from, double to, List<String> diameters, List<Double> x) {
+        List<Contour.Member> members = new ArrayList<>();
+        for (int i = 0; i < diameters.size(); i++) {
+            members.add(new Contour.Member(mm(x.get(i)), Length.ZERO, Dimension.parse(diameters.get(i))));
+        }
+        sections.add(ShaftSection.plain(section, mm(from), mm(to), new Contour.Bundle(members)));
+        return this;
+    }
+
     private DeviceMaker section(String section, double from, double to, String distal, String proximal,
             ShaftSection.AfterUse use, boolean profile) {
         Contour start = round(distal);

@@ -44,6 +44,19 @@ class DimensionMovingTest {
         assertEquals(Dimension.parse(place).label(), Dimension.parse(text).lastPlace());
     }
 
+    @ParameterizedTest
+    @CsvSource({ "0.12 mm, -0.05 mm, -0.05 mm", "-0.10 mm, 0.1 mm, 0.10 mm", "0 mm, 0.02 mm, 0.02 mm",
+            "+0.005 in, 0.004 in, 0.004 in", "-0.2mm, -0.25 mm, -0.25mm", "-0.10 mm, -0.1 mm, -0.10 mm" })
+    void offsetKeepsUnitAndDecimals(String text, String to, String moved) {
+        assertEquals(moved, Offset.parse(text).movedTo(Offset.parse(to).value()).text());
+    }
+
+    @ParameterizedTest
+    @CsvSource({ "-0.10 mm, 0.01 mm", "0 mm, 1 mm", "0.005 in, 0.001 in" })
+    void lastPlaceOfAnOffsetIsThatOfThePrintedDigit(String text, String place) {
+        assertEquals(Offset.parse(place).value(), Offset.parse(text).lastPlace());
+    }
+
     @Test
     void staysTheSameWhereItIsNotMoved() {
         Dimension dimension = Dimension.parse("0.70 mm max");

@@ -46,4 +46,9 @@ public final class DeviceLayout {
     public OptionalDouble lumenY(String lumen, double stationMm) {
         return scene.lumenY(lumen, -stationMm);
     }
+
+    /** How far the middle of one disc of a composed section lies above that of the shaft, in mm of the device. */
+    public OptionalDouble discMm(String section, int disc) {
+        return scene.discMm(section, disc);
+    }
 }

@@ -35,6 +35,7 @@ final class DeviceScene {
     private final ReasonWords words;
     private final Zones zones;
     private final List<Band> shaft;
+    private final InnerOutlines inner;
     private final Optional<OwnWirePath> wire;
     private final AxialScale axis;
     private final BodyPainter painter;
@@ -47,6 +48,7 @@ final class DeviceScene {
         this.words = words;
         this.zones = zones;
         this.shaft = Band.ofShaft(device, rules, Phase.IN, 0);
+        this.inner = new InnerOutlines(device);
         this.wire = OwnWirePath.of(device, 0);
         Box body = zones.body(false);
         this.axis = AxialScale.of(stations(), body.xMm(), body.rightMm() - ROOM_FOR_WIRE_MM);
@@ -75,6 +77,7 @@ final class DeviceScene {
             paint(g, band, rest);
         }
         bores(g);
+        inner.paint(g, axis, centreY, painter.radial());
         wire.ifPresent(w -> w.paint(g, axis, painter, shaft, rest, wireLevels(), 0));
         for (int i = 0; i < markers.size(); i++) {
             marker(g, markers.get(i), i);
@@ -85,7 +88,7 @@ final class DeviceScene {
         new LabelRows(zones.lettering(), zones.left(), zones.right(), zones.labelRows())
                 .draw(g, labels(), zones.labelsEdge(), true);
         new Ruler(axis, zones).draw(g, stations(), axis.from(), 0, zones.rulerY());
-        new Caption(words.phrases(), painter.radial(), axis).with("drawing.fromTip", true)
+        inner.explain(new Caption(words.phrases(), painter.radial(), axis).with("drawing.fromTip", true))
                 .with("drawing.rigid", shaft.stream().anyMatch(Band::rigid)).with("drawing.tolerance", true)
                 .draw(g, zones);
     }
@@ -106,6 +109,10 @@ final class DeviceScene {
         return knownLumens().stream().filter(lumen -> lumen.name().equals(name))
                 .filter(l -> -l.proximalAt().mm() <= place && -l.distalAt().mm() >= place)
                 .mapToDouble(lumen -> middleOf(lumen, place)).findFirst();
+    }
+
+    OptionalDouble discMm(String section, int disc) {
+        return inner.discMm(section, disc);
     }
 
     /** Its sections from the tip, one a line. */
@@ -212,7 +219,7 @@ final class DeviceScene {
         for (Band band : shaft) {
             String name = words.section(band.name());
             double x = (axis.x(band.from()) + axis.x(band.to())) / 2;
-            labels.add(new Label(name + " " + BandWords.diameter(words, band), name, x,
+            labels.add(new Label(name + " " + inner.measures(words, band), name, x,
                     centreY - heightAt(band.middle()) / 2 + 0.4, Ink.TEXT));
         }
         device.device().lumens().stream().filter(Lumen::leavesShaft)

@@ -23,8 +23,9 @@ import org.ferrule.picture.TextLayout;
 /**
  * Longitudinal sections. Diameters are drawn to one scale and lengths to another, which the caption says; long
  * stretches are broken so that short ones can be seen. Groups are named for hit-testing: {@code section:NAME},
- * {@code lumen:NAME}, {@code marker:NUMBER}, {@code port}, {@code wire}, {@code limiting}; of what lies there already
- * {@code occupant:ID}, {@code tube:ID}, {@code rod:ID}, {@code collar}.
+ * {@code inner:NAME} (within a section that is not round), {@code lumen:NAME}, {@code marker:NUMBER}, {@code port},
+ * {@code wire}, {@code limiting}; of what lies there already {@code occupant:ID}, {@code tube:ID}, {@code rod:ID},
+ * {@code collar}.
  */
 public final class LongitudinalDrawing {
     private final ReasonWords words;

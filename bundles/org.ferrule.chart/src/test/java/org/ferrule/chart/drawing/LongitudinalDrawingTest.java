@@ -141,6 +141,40 @@ class LongitudinalDrawingTest {
         assertEquals(layout.centreY(), layout.lumenY("tube", 100).orElseThrow(), 1e-6);
     }
 
+    private static Box inner(Drawn drawn, String id, int index) {
+        return drawn.marks().stream().filter(mark -> mark.group().equals(id)).skip(2L * index).limit(2)
+                .map(Drawn.Mark::box).reduce(Box::union).orElseThrow();
+    }
+
+    @Test
+    void ofAnOvalBothMeasuresAreDrawnAndTold() {
+        Drawn drawn = Drawn.of(draw(Shelf.dualLumen(), SIZES[4]));
+        Box width = outline(drawn, "section:oval shaft");
+        Box height = inner(drawn, "inner:oval shaft", 0);
+        assertEquals(0.80 / 1.10, height.heightMm() / width.heightMm(), 1e-6);
+        assertEquals(width.widthMm(), height.widthMm(), 1e-6);
+        assertTrue(drawn.text().contains("1.10 mm \u00d7 0.80 mm"), drawn.text());
+        assertTrue(drawn.text().contains("dashed the height"), drawn.text());
+    }
+
+    /** The centres lie 0.3 mm apart; the circle round both reaches from the far edge of one to that of the other. */
+    @Test
+    void discsOfACompositeSectionLieWhereTheCircleRoundThemHasThem() {
+        Device device = new DeviceMaker("crown", "Crown", DeviceKind.OTHER, "")
+                .discs("crown", 0, 10, List.of("0.80 mm", "0.60 mm"), List.of(0.0, 0.3)).make();
+        ReadDevice read = ReadDevice.of(device, Shelf.RULES);
+        DeviceLayout layout = DRAWING.layoutOfDevice(read, Shelf.RULES, List.of(), SIZES[4][0], SIZES[4][1]);
+        double circle = 0.4 + 0.3 + 0.3;
+        assertEquals(0.4 - circle / 2, layout.discMm("crown", 0).orElseThrow(), 1e-5);
+        assertEquals(circle / 2 - 0.3, layout.discMm("crown", 1).orElseThrow(), 1e-5);
+        assertTrue(layout.discMm("crown", 2).isEmpty());
+        Drawn drawn = Drawn.of(draw(device, SIZES[4]));
+        assertEquals(layout.heightMm(0.6), inner(drawn, "inner:crown", 1).heightMm(), 1e-6);
+        assertEquals(outline(drawn, "section:crown").yMm(), inner(drawn, "inner:crown", 1).yMm(), 1e-3);
+        assertTrue(drawn.text().contains("along x"), drawn.text());
+        assertTidy(draw(device, SIZES[0]));
+    }
+
     @Test
     void aSmallDrawingTellsTheScaleToo() {
         for (double[] size : SIZES) {

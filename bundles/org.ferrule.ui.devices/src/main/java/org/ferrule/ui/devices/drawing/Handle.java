@@ -10,10 +10,12 @@ import java.math.RoundingMode;
 import java.util.List;
 
 import org.eclipse.emf.ecore.EAttribute;
+import org.ferrule.model.Disc;
 import org.ferrule.model.Features;
 import org.ferrule.quantity.Dimension;
 import org.ferrule.quantity.FigureKind;
 import org.ferrule.quantity.Length;
+import org.ferrule.quantity.Offset;
 import org.ferrule.ui.devices.part.PartValue;
 import org.ferrule.ui.devices.part.Shown;
 
@@ -31,15 +33,21 @@ record Handle(String name, Spot spot, List<Target> targets, Length least, Length
     /** How much finer than the last printed digit a figure can be dragged without snapping. */
     private static final int FINER = 100;
 
-    /** An attribute of a part that holds a readable dimension. */
+    /** An attribute of a part that holds a readable dimension, or where a disc lies. */
     record Target(Shown part, EAttribute feature) {
 
         Dimension value() {
             return (Dimension) part.complete().eGet(feature);
         }
 
+        Stated stated() {
+            return part.complete().eGet(feature) instanceof Offset offset
+                    ? Stated.OfOffset.of((Disc) part.complete(), offset)
+                    : new Stated.OfDimension(value());
+        }
+
         PartValue movedTo(Length length) {
-            return new PartValue(part, feature, value().movedTo(length));
+            return new PartValue(part, feature, stated().movedTo(length).value());
         }
     }
 
@@ -47,21 +55,36 @@ record Handle(String name, Spot spot, List<Target> targets, Length least, Length
         targets = List.copyOf(targets);
     }
 
-    Dimension stated() {
-        return targets.get(0).value();
+    Stated stated() {
+        return targets.get(0).stated();
     }
 
     Length value() {
-        return stated().label();
+        return stated().length();
+    }
+
+    /** The same handle, which moves its figure no farther down than this, if it is not below already. */
+    Handle above(Length bound) {
+        return new Handle(name, spot, targets, least.max(bound.min(value())), most);
+    }
+
+    /** The same handle, which moves its figure no farther up than this, if it is not above already. */
+    Handle below(Length bound) {
+        return new Handle(name, spot, targets, least, most.min(bound.max(value())));
     }
 
     FigureKind kind() {
         return Features.figureKind(targets.get(0).feature()).orElse(FigureKind.LENGTH);
     }
 
-    /** The last printed digit: what an arrow key moves the figure by. */
+    /** What an arrow key moves the figure by: the last printed digit. */
     Length step() {
-        return stated().lastPlace();
+        return stated().step();
+    }
+
+    /** Tells whether a figure can be moved no farther in a direction, which is 1 or -1. */
+    boolean isLast(Length figure, int direction) {
+        return snapped(figure.plus(step().times(direction))).equals(figure);
     }
 
     /** The figure on the grid of the last printed digit that is nearest to a length, within the limits. */

@@ -26,14 +26,14 @@ final class HandlePlaces {
         this.state = state;
     }
 
-    /** Where the handle is shown when its figure is a length: stations of shafts in the middle, shafts above, lumens below. */
+    /** Where the handle of a figure is shown: stations of shafts in the middle, shafts above, lumens below. */
     Point of(Handle handle, Length figure) {
         DeviceLayout layout = state.layout();
         Spot spot = handle.spot();
         double x = spot.isStation() ? layout.x(spot.converted(figure.mm()))
                 : layout.x(spot.fromMm()) + spot.share() * (layout.x(spot.toMm()) - layout.x(spot.fromMm()));
-        double away = layout.heightMm(spot.isStation() ? spot.acrossMm() : figure.mm()) / 2;
-        return pixel(x, middle(spot) + (spot.lumen().isEmpty() ? -away : away));
+        double away = layout.heightMm(spot.isStation() ? spot.acrossMm() : spot.isOffset() ? 0 : figure.mm()) / 2;
+        return pixel(x, middle(handle, figure) + (spot.lumen().isEmpty() ? -away : away));
     }
 
     Point of(Handle handle) {
@@ -42,14 +42,24 @@ final class HandlePlaces {
 
     /** Where the outline of what a handle moves begins or ends, above or below the middle. */
     Point corner(Handle handle, Length figure, boolean begins, int side) {
-        double x = state.layout().x(begins ? handle.spot().fromMm() : handle.spot().toMm());
-        return pixel(x, middle(handle.spot()) + side * state.layout().heightMm(figure.mm()) / 2);
+        Spot spot = handle.spot();
+        double x = state.layout().x(begins ? spot.fromMm() : spot.toMm());
+        double diameter = spot.disc().filter(DiscSpot::moves).map(DiscSpot::diameterMm).orElse(figure.mm());
+        return pixel(x, middle(handle, figure) + side * state.layout().heightMm(diameter) / 2);
+    }
+
+    /** The middle of what a handle belongs to, which its figure may move. */
+    private double middle(Handle handle, Length figure) {
+        double away = handle.spot().isOffset() ? figure.minus(handle.value()).mm() : 0;
+        return middle(handle.spot()) - state.layout().heightMm(away);
     }
 
     private double middle(Spot spot) {
+        DeviceLayout layout = state.layout();
         double station = spot.fromMm() + spot.share() * (spot.toMm() - spot.fromMm());
-        return spot.lumen().isEmpty() ? state.layout().centreY()
-                : state.layout().lumenY(spot.lumen(), station).orElse(state.layout().centreY());
+        double beside = spot.disc().map(disc -> layout.discMm(disc.section(), disc.index()).orElse(0)).orElse(0.0);
+        return spot.lumen().isEmpty() ? layout.centreY() - layout.heightMm(beside)
+                : layout.lumenY(spot.lumen(), station).orElse(layout.centreY());
     }
 
     private Point pixel(double x, double y) {
@@ -60,8 +70,12 @@ final class HandlePlaces {
     Length figureAt(Handle handle, int x, int y) {
         org.ferrule.picture.Point place = canvas.toPicture(x, y);
         DeviceLayout layout = state.layout();
-        return Length.ofMm(handle.spot().isStation() ? handle.spot().converted(layout.stationMm(place.xMm()))
-                : layout.diameterMm(2 * Math.abs(place.yMm() - middle(handle.spot()))));
+        Spot spot = handle.spot();
+        if (spot.isStation()) {
+            return Length.ofMm(spot.converted(layout.stationMm(place.xMm())));
+        }
+        double above = layout.diameterMm(middle(spot) - place.yMm());
+        return Length.ofMm(spot.isOffset() ? handle.value().mm() + above : 2 * Math.abs(above));
     }
 
     /** The nearest handle, if one is near. */

@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
-import org.ferrule.quantity.Dimension;
 import org.ferrule.quantity.Length;
 import org.ferrule.quantity.LengthFormat;
 import org.ferrule.ui.preferences.FigureWords;
@@ -25,15 +24,26 @@ final class HandleWords {
 
     /** The name, the text that would be stated, what it amounts to, and where it would be stated. */
     List<String> lines(Handle handle, Length figure) {
-        List<Dimension> stated = handle.targets().stream().map(target -> target.value().movedTo(figure)).toList();
+        List<Stated> stated = handle.targets().stream().map(target -> target.stated().movedTo(figure)).toList();
         List<String> lines = new ArrayList<>(List.of(handle.name()));
-        String texts = stated.stream().map(Dimension::text).distinct().collect(Collectors.joining(" / "));
+        String texts = stated.stream().map(Stated::text).distinct().collect(Collectors.joining(" / "));
         lines.add(texts + change(handle, figure));
-        lines.add(figures.of(stated.get(0), handle.kind()));
+        lines.add(stated.get(0).words(figures, handle.kind()));
+        if (!figure.equals(handle.value())) {
+            lines.addAll(limit(handle, figure));
+        }
         if (handle.overrides()) {
             lines.add("Stated by the line; a change is for this size only");
         }
         return lines;
+    }
+
+    /** Why a figure follows no farther: a wall, another measure, a neighbour or its own tolerance. */
+    private static List<String> limit(Handle handle, Length figure) {
+        boolean least = handle.isLast(figure, -1) && figure.compareTo(handle.value()) < 0;
+        boolean most = handle.isLast(figure, 1) && figure.compareTo(handle.value()) > 0;
+        return least ? List.of("No smaller: what lies beside or inside needs it")
+                : most ? List.of("No larger: what lies beside or around leaves no more") : List.of();
     }
 
     private static String change(Handle handle, Length figure) {

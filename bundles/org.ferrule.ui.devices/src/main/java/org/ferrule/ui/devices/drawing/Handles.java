@@ -21,8 +21,9 @@ import org.ferrule.ui.devices.part.Shown;
 import org.ferrule.ui.look.ModelLabels;
 
 /**
- * Finds what can be dragged in the drawing of a device: the borders of its sections, their diameters where they are
- * round, and what belongs to its lumens. What cannot be read has no handle, and what only a line states none without a name to override it by.
+ * Finds what can be dragged in the drawing of a device: the borders of its sections, their diameters or other
+ * measures, and what belongs to its lumens. What cannot be read has no handle, and what only a line states
+ * none without a name to override it by.
  */
 final class Handles {
 
@@ -32,7 +33,10 @@ final class Handles {
     private final List<Handle> handles = new ArrayList<>();
     private final List<Shown> sections;
 
-    private Handles(Shown device) {
+    private final Walls walls;
+
+    private Handles(Shown device, Walls walls) {
+        this.walls = walls;
         sections = device.parts(Literals.DEVICE_PARTS__SECTIONS).stream().filter(Handles::isPlaced)
                 .filter(section -> !section.isInherited() || of(section).getName() != null).toList();
     }
@@ -43,10 +47,11 @@ final class Handles {
      * @param read the same device as it is drawn
      */
     static List<Handle> of(Shown device, Device read) {
-        Handles found = new Handles(device);
+        Walls walls = new Walls(read);
+        Handles found = new Handles(device, walls);
         found.sections.forEach(found::addSection);
         found.handles.sort(Comparator.comparingDouble(h -> h.spot().fromMm() + h.spot().toMm()));
-        found.handles.addAll(LumenHandles.of(device, read));
+        found.handles.addAll(LumenHandles.of(device, read, walls));
         return List.copyOf(found.handles);
     }
 
@@ -82,6 +87,8 @@ final class Handles {
         }
         if (of(section).getOval() == null && of(section).getDiscs().isEmpty()) {
             diameters(section);
+        } else {
+            handles.addAll(new ShapeHandles(section, walls.lumenBetween(from(section), to(section))).handles());
         }
     }
 
@@ -110,7 +117,8 @@ final class Handles {
         Target target = new Target(section, feature);
         if (length(target.value()).isPresent()) {
             handles.add(diameter(name(section, feature),
-                    Spot.along("", from(section).mm(), to(section).mm(), share), target));
+                    Spot.along("", from(section).mm(), to(section).mm(), share), target)
+                            .above(walls.lumenBetween(from(section), to(section)).plus(target.value().lastPlace())));
         }
     }
 
@@ -123,8 +131,12 @@ final class Handles {
     }
 
     static String name(Shown part, EAttribute feature) {
+        return named(part, ModelLabels.feature(feature));
+    }
+
+    /** What is said of a part, after its name if it has one. */
+    static String named(Shown part, String label) {
         Object name = part.complete().eGet(part.complete().eClass().getEStructuralFeature("name"));
-        String label = ModelLabels.feature(feature);
         return name == null ? label : name + ": " + label;
     }
 }

@@ -27,11 +27,14 @@ final class LumenHandles {
 
     private final List<Handle> handles = new ArrayList<>();
 
-    private LumenHandles() {
+    private final Walls walls;
+
+    private LumenHandles(Walls walls) {
+        this.walls = walls;
     }
 
-    static List<Handle> of(Shown device, Device read) {
-        LumenHandles found = new LumenHandles();
+    static List<Handle> of(Shown device, Device read, Walls walls) {
+        LumenHandles found = new LumenHandles(walls);
         for (Shown lumen : device.parts(Literals.DEVICE_PARTS__LUMENS)) {
             Object name = lumen.complete().eGet(Literals.LUMEN__NAME);
             read.lumens().stream().filter(other -> other.name().equals(name))
@@ -66,10 +69,13 @@ final class LumenHandles {
     private void add(Shown section, Lumen lumen, LumenSection read, EAttribute feature, double share) {
         Target target = new Target(section, feature);
         if (Handles.length(target.value()).isPresent()) {
-            double entry = lumen.proximalAt().mm();
-            Spot spot = Spot.along(lumen.name(), entry - read.from().mm(), entry - read.to().mm(), share);
+            Length entry = lumen.proximalAt();
+            Spot spot = Spot.along(lumen.name(), entry.minus(read.from()).mm(), entry.minus(read.to()).mm(), share);
             String name = Handles.name(section, feature);
-            handles.add(Handles.diameter(lumen.name() + ": " + name, spot, target));
+            Handle handle = Handles.diameter(lumen.name() + ": " + name, spot, target);
+            Length step = target.value().lastPlace();
+            handles.add(walls.shaftBetween(entry.minus(read.to()), entry.minus(read.from()))
+                    .map(shaft -> handle.below(shaft.minus(step))).orElse(handle));
         }
     }
 }

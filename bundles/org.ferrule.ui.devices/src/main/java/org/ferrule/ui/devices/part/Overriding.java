@@ -6,9 +6,12 @@
 package org.ferrule.ui.devices.part;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.common.command.CompoundCommand;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
@@ -18,10 +21,18 @@ import org.eclipse.emf.edit.command.AddCommand;
 import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.emf.edit.domain.EditingDomain;
 
-/** Commands that state something for a device alone; what is only inherited, and what holds it, is overridden. */
+/**
+ * Collects commands that state something for a device alone; what is only inherited, and what holds it, is overridden,
+ * once for all that is stated in it.
+ */
 public final class Overriding {
 
-    private Overriding() {
+    private final EditingDomain domain;
+    private final CompoundCommand commands = new CompoundCommand();
+    private final Map<Shown, EObject> overrides = new HashMap<>();
+
+    Overriding(EditingDomain domain) {
+        this.domain = domain;
     }
 
     /**
@@ -30,35 +41,71 @@ public final class Overriding {
      * @param value the value, or null to state none, and so to inherit again
      */
     public static Command set(EditingDomain domain, Shown part, EAttribute feature, Object value) {
+        Overriding overriding = new Overriding(domain);
+        overriding.set(part, feature, value);
+        return overriding.command();
+    }
+
+    /** Returns the command that does all that was asked for; none can be asked for afterwards. */
+    Command command() {
+        return commands.unwrap();
+    }
+
+    /** Gives a part a value, or none. */
+    void set(Shown part, EAttribute feature, Object value) {
         if (part.own().isPresent()) {
-            return SetCommand.create(domain, part.own().get(), feature, value == null ? SetCommand.UNSET_VALUE : value);
+            commands.append(SetCommand.create(domain, part.own().get(), feature,
+                    value == null ? SetCommand.UNSET_VALUE : value));
+            return;
         }
-        EObject bare = bare(part);
+        EObject own = override(part);
         if (value != null) {
-            bare.eSet(feature, value);
+            own.eSet(feature, value);
         }
-        return put(domain, part.holder(), part.place(), bare);
     }
 
-    /** Returns the command that puts a new part into what holds it, behind those that it holds already. */
-    static Command put(EditingDomain domain, Shown holder, EReference place, EObject part) {
-        if (holder.own().isPresent()) {
-            EObject owner = holder.own().get();
-            return place.isMany() ? AddCommand.create(domain, owner, place, part)
-                    : SetCommand.create(domain, owner, place, part);
-        }
-        EObject around = bare(holder);
-        around.eSet(place, place.isMany() ? new ArrayList<>(List.of(part)) : part);
-        return put(domain, holder.holder(), holder.place(), around);
-    }
-
-    /** Returns a part that states nothing but the name by which it is matched with the line's. */
-    static EObject bare(Shown inherited) {
-        EObject part = EcoreUtil.create(inherited.complete().eClass());
-        EStructuralFeature name = part.eClass().getEStructuralFeature("name");
-        if (name != null) {
-            part.eSet(name, inherited.complete().eGet(name));
+    /** The part that takes the place of one that is only inherited. */
+    private EObject override(Shown inherited) {
+        EObject part = overrides.get(inherited);
+        if (part == null) {
+            part = bare(inherited);
+            overrides.put(inherited, part);
+            put(inherited.holder(), inherited.place(), part);
         }
         return part;
+    }
+
+    /** Puts a new part into what holds it, behind those that it holds already. */
+    void put(Shown holder, EReference place, EObject part) {
+        if (holder.own().isEmpty()) {
+            attach(override(holder), place, part);
+            return;
+        }
+        EObject owner = holder.own().get();
+        commands.append(place.isMany() ? AddCommand.create(domain, owner, place, part)
+                : SetCommand.create(domain, owner, place, part));
+    }
+
+    private static void attach(EObject holder, EReference place, EObject part) {
+        if (place.isMany()) {
+            List<Object> parts = new ArrayList<>((List<?>) holder.eGet(place));
+            parts.add(part);
+            holder.eSet(place, parts);
+        } else {
+            holder.eSet(place, part);
+        }
+    }
+
+    /** Returns a part that states what it must, and the name by which it is matched with the line's. */
+    static EObject bare(Shown inherited) {
+        EObject part = EcoreUtil.create(inherited.complete().eClass());
+        part.eClass().getEAllAttributes().stream().filter(attribute -> attribute.isRequired() || isName(attribute))
+                .filter(inherited.complete()::eIsSet)
+                .forEach(attribute -> part.eSet(attribute, inherited.complete().eGet(attribute)));
+        return part;
+    }
+
+    private static boolean isName(EStructuralFeature feature) {
+        return feature.getName().equals("name");
     }
 }

@@ -5,6 +5,7 @@
 
 package org.ferrule.ui.devices.part;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -64,8 +65,11 @@ public final class PartEdits {
     public void delete(List<EObject> objects) {
         CompoundCommand all = new CompoundCommand();
         objects.forEach(object -> all.append(deletion(object)));
-        String what = objects.size() == 1 ? word(objects.get(0)) : objects.size() + " objects";
-        run(all.unwrap(), "Deletion of " + what);
+        run(all.unwrap(), "Deletion of " + what(objects));
+    }
+
+    private static String what(List<EObject> objects) {
+        return objects.size() == 1 ? word(objects.get(0)) : objects.size() + " objects";
     }
 
     private Command deletion(EObject object) {
@@ -74,29 +78,50 @@ public final class PartEdits {
                         SetCommand.UNSET_VALUE);
     }
 
-    /** Moves an object up (-1) or down (1) in its list. */
-    public void move(EObject object, int by) {
-        List<?> siblings = (List<?>) object.eContainer().eGet(object.eContainmentFeature());
-        int to = siblings.indexOf(object) + by;
-        if (to >= 0 && to < siblings.size()) {
-            run(MoveCommand.create(session.domain(), object.eContainer(), object.eContainmentFeature(), object, to),
-                    "Move of " + word(object));
+    /** Moves objects of one list in front of the place that is given; they stand together there, in their order. */
+    public void move(List<EObject> objects, int before) {
+        List<EObject> siblings = siblings(objects.get(0));
+        List<EObject> wanted = new ArrayList<>(siblings.subList(0, before));
+        wanted.removeAll(objects);
+        wanted.addAll(siblings.stream().filter(objects::contains).toList());
+        siblings.stream().filter(other -> !wanted.contains(other)).forEach(wanted::add);
+        Command command = reordering(siblings, wanted);
+        if (!wanted.equals(siblings)) {
+            run(command, "Move of " + what(objects));
         }
+    }
+
+    private Command reordering(List<EObject> siblings, List<EObject> wanted) {
+        CompoundCommand all = new CompoundCommand();
+        List<EObject> now = new ArrayList<>(siblings);
+        for (int i = 0; i < wanted.size(); i++) {
+            EObject next = wanted.get(i);
+            if (now.get(i) != next) {
+                now.remove(next);
+                now.add(i, next);
+                all.append(MoveCommand.create(session.domain(), next.eContainer(), next.eContainmentFeature(), next, i));
+            }
+        }
+        return all.unwrap();
+    }
+
+    /** Returns the list of the document that an object stands in. */
+    static List<EObject> siblings(EObject object) {
+        return ((List<?>) object.eContainer().eGet(object.eContainmentFeature())).stream().map(EObject.class::cast)
+                .toList();
     }
 
     /** Gives values to parts, all in one step; a part that is only inherited is overridden for the size. */
     public void set(List<PartValue> values, String label) {
-        CompoundCommand all = new CompoundCommand();
-        values.forEach(value -> all.append(setting(value)));
-        run(all.unwrap(), label);
-    }
-
-    private Command setting(PartValue value) {
-        return Overriding.set(session.domain(), value.part(), value.feature(), value.value());
+        Overriding all = new Overriding(session.domain());
+        values.forEach(value -> all.set(value.part(), value.feature(), value.value()));
+        run(all.command(), label);
     }
 
     private void put(Shown holder, EReference feature, EObject part, String label) {
-        run(Overriding.put(session.domain(), holder, feature, part), label);
+        Overriding overriding = new Overriding(session.domain());
+        overriding.put(holder, feature, part);
+        run(overriding.command(), label);
     }
 
     private void run(Command command, String label) {

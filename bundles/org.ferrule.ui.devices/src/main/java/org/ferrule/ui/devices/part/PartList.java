@@ -36,6 +36,7 @@ public final class PartList implements PartView {
     private final RowTable<Shown> table;
     private final ListButtons buttons;
     private final PartForm form;
+    private final PartMoves moves;
     private final boolean growing;
     private Runnable listener = () -> {
     };
@@ -50,12 +51,14 @@ public final class PartList implements PartView {
         table = new RowTable<>(list, SWT.MULTI, layout.columns().stream().map(CellWords::column).toList());
         GridDataFactory.fillDefaults().grab(true, !growing).hint(100, 60).applyTo(table.control());
         buttons = new ListButtons(context.toolkit(), list);
-        buttons.add("Add", this::add).add("Delete", this::delete).add("Up", () -> move(-1)).add("Down", () -> move(1));
+        buttons.add("Add", this::add).add("Delete", this::delete).add("Up", () -> step(-1)).add("Down", () -> step(1));
         form = new PartForm(context, details, layout.feature().getEReferenceType(), layout.children());
         GridDataFactory.fillDefaults().grab(true, false).applyTo(form.control());
         table.onSelect(this::showSelected);
         DeleteKey.bind(table.control(), context.services(), this::delete);
         table.onKey(SWT.INSERT, this::add);
+        moves = new PartMoves(context.session(), table);
+        table.control().addListener(SWT.KeyDown, moves::press);
     }
 
     /** Creates a list with the form below it, under a title; the list is as high as its rows need. */
@@ -155,14 +158,11 @@ public final class PartList implements PartView {
     private void updateButtons(List<Shown> selection) {
         boolean editable = context.session().editable() && holder != null;
         boolean own = editable && !selection.isEmpty() && selection.stream().noneMatch(Shown::isInherited);
-        buttons.enable(editable, own, own && canMove(selection, -1), own && canMove(selection, 1));
+        buttons.enable(editable, own, moves.canStep(-1), moves.canStep(1));
     }
 
-    private boolean canMove(List<Shown> selection, int by) {
-        EObject first = selection.get(0).own().orElseThrow();
-        List<?> siblings = (List<?>) first.eContainer().eGet(layout.feature());
-        int to = siblings.indexOf(first) + by;
-        return selection.size() == 1 && to >= 0 && to < siblings.size();
+    private void step(int by) {
+        moves.step(by);
     }
 
     private void add() {
@@ -176,10 +176,6 @@ public final class PartList implements PartView {
         if (!own.isEmpty() && context.session().editable() && Deletion.isConfirmed(own, table.control().getShell())) {
             edits().delete(own);
         }
-    }
-
-    private void move(int by) {
-        edits().move(table.selection().get(0).own().orElseThrow(), by);
     }
 
     private PartEdits edits() {

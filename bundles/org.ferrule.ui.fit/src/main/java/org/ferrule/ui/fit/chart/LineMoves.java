@@ -33,13 +33,13 @@ final class LineMoves implements LineMover {
     }
 
     @Override
-    public void move(Side side, String key, String other, boolean after) {
+    public void move(Side side, List<String> keys, String other, boolean after) {
         Optional<Axis> listed = axis(side).filter(axis -> isListed(axis) && table.content().isUnsorted(side)
                 && session.editable());
         if (listed.isPresent()) {
-            moveInChart(listed.get(), side, key, other, after);
+            moveInChart(listed.get(), side, keys, other, after);
         } else {
-            table.content().order(side, moved(table.content().keysShown(side), key, other, after));
+            table.content().order(side, moved(table.content().keysShown(side), keys, other, after));
             table.refresh();
         }
     }
@@ -54,12 +54,12 @@ final class LineMoves implements LineMover {
         return axis.getDevices().size() > 1 && axis.getSortBy() == Sorting.AS_LISTED;
     }
 
-    private void moveInChart(Axis axis, Side side, String key, String other, boolean after) {
-        Optional<String> moving = reference(axis, side, key);
-        Optional<String> beside = reference(axis, side, other);
-        if (moving.isPresent() && beside.isPresent() && !moving.equals(beside)) {
-            session.set(axis, Literals.AXIS__DEVICES,
-                    moved(axis.getDevices(), moving.get(), beside.get(), after));
+    /** Lines of the same device go together, whichever of them is moved. */
+    private void moveInChart(Axis axis, Side side, List<String> keys, String other, boolean after) {
+        List<String> moving = keys.stream().flatMap(key -> reference(axis, side, key).stream()).distinct().toList();
+        Optional<String> beside = reference(axis, side, other).filter(name -> !moving.contains(name));
+        if (!moving.isEmpty() && beside.isPresent()) {
+            session.set(axis, Literals.AXIS__DEVICES, moved(axis.getDevices(), moving, beside.get(), after));
         }
     }
 
@@ -68,10 +68,10 @@ final class LineMoves implements LineMover {
                 .filter(axis.getDevices()::contains);
     }
 
-    private static List<String> moved(List<String> all, String name, String other, boolean after) {
+    private static List<String> moved(List<String> all, List<String> names, String other, boolean after) {
         List<String> moved = new ArrayList<>(all);
-        moved.remove(name);
-        moved.add(moved.indexOf(other) + (after ? 1 : 0), name);
+        moved.removeAll(names);
+        moved.addAll(moved.indexOf(other) + (after ? 1 : 0), names);
         return moved;
     }
 }

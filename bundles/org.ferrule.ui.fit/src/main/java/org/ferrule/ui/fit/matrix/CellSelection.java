@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 import org.eclipse.nebula.widgets.nattable.coordinate.PositionCoordinate;
@@ -21,9 +22,13 @@ import org.ferrule.ui.fit.answer.ComparedPairs;
 /** Which cells are selected. They are known by their lines, so that they stay selected when these stand elsewhere. */
 public final class CellSelection {
 
+    /** Of more selected cells only one stays selected when lines move. */
+    private static final int MOST_KEPT = 400;
+
     private final MatrixContent content;
     private final MatrixLayers layers;
     private final Map<Side, String> keys = new EnumMap<>(Side.class);
+    private List<Map<Side, String>> cells = List.of();
     private Runnable listener = () -> {
     };
     private List<AskedPair> told = List.of();
@@ -59,16 +64,40 @@ public final class CellSelection {
         if (selected && !restoring) {
             keys.put(content.rowSide(), content.rows().line(anchor.getRowPosition()).key());
             keys.put(content.rowSide().other(), content.columns().line(anchor.getColumnPosition()).key());
+            cells = selectedCells();
             tell();
         }
+    }
+
+    private List<Map<Side, String>> selectedCells() {
+        long most = (long) layers.selection().getSelectedRowCount()
+                * layers.selection().getSelectedColumnPositions().length;
+        return most > MOST_KEPT ? List.of() : Stream.of(layers.selection().getSelectedCellPositions())
+                .filter(cell -> cell.rowPosition < content.rows().size()
+                        && cell.columnPosition < content.columns().size())
+                .map(cell -> Map.of(content.rowSide(), content.rows().line(cell.rowPosition).key(),
+                        content.rowSide().other(), content.columns().line(cell.columnPosition).key()))
+                .toList();
     }
 
     /** Selects the same lines again after they have been shown elsewhere. */
     void restore() {
         if (!keys.isEmpty()) {
             restoring = true;
-            select(keys.get(Side.OUTER), keys.get(Side.INNER));
+            if (select(keys.get(Side.OUTER), keys.get(Side.INNER)) && cells.size() > 1) {
+                PositionCoordinate anchor = layers.selection().getSelectionAnchor();
+                cells.stream().filter(cell -> !cell.equals(keys)).forEach(this::add);
+                layers.selection().moveSelectionAnchor(anchor.columnPosition, anchor.rowPosition);
+            }
             restoring = false;
+        }
+    }
+
+    private void add(Map<Side, String> cell) {
+        OptionalInt row = content.rows().position(cell.get(content.rowSide()));
+        OptionalInt column = content.columns().position(cell.get(content.rowSide().other()));
+        if (row.isPresent() && column.isPresent()) {
+            layers.selection().selectCell(column.getAsInt(), row.getAsInt(), false, true);
         }
     }
 
@@ -113,6 +142,15 @@ public final class CellSelection {
     /** Returns where the selected line of a side is shown; nothing if it is not. */
     public OptionalInt position(Side side) {
         return keys.isEmpty() ? OptionalInt.empty() : content.axis(side).position(keys.get(side));
+    }
+
+    /** Returns where the lines of a side are shown of which cells are selected, in their order. */
+    public List<Integer> positions(Side side) {
+        IntStream selected = side == content.rowSide()
+                ? layers.selection().getSelectedRowPositions().stream().flatMapToInt(
+                        range -> IntStream.range(range.start, range.end))
+                : IntStream.of(layers.selection().getSelectedColumnPositions());
+        return selected.filter(position -> position < content.axis(side).size()).sorted().boxed().toList();
     }
 
     /** Returns the pair whose cell is selected; nothing if it is not shown. */

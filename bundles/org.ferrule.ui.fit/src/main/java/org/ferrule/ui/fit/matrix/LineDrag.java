@@ -5,6 +5,7 @@
 
 package org.ferrule.ui.fit.matrix;
 
+import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.nebula.widgets.nattable.NatTable;
@@ -16,13 +17,16 @@ import org.eclipse.swt.events.MouseEvent;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
 
-/** Moves a line while its head is dragged; a bar shows where it would go. */
+/**
+ * Moves a line while its head is dragged, and with it all that are selected if it is; a bar shows where they would go.
+ */
 final class LineDrag implements IDragMode, IOverlayPainter {
 
     private static final int BAR = 4;
 
     private final MatrixTable matrix;
     private final boolean rows;
+    private List<Integer> moving = List.of();
     private int from = -1;
     private int to = -1;
 
@@ -40,6 +44,7 @@ final class LineDrag implements IDragMode, IOverlayPainter {
     public void mouseDown(NatTable table, MouseEvent event) {
         from = position(event);
         to = from;
+        moving = from < 0 ? List.of() : matrix.lines().movedWith(matrix.side(rows), from);
         table.addOverlayPainter(this);
     }
 
@@ -56,8 +61,8 @@ final class LineDrag implements IDragMode, IOverlayPainter {
     public void mouseUp(NatTable table, MouseEvent event) {
         table.removeOverlayPainter(this);
         mouseMove(table, event);
-        if (from >= 0 && to >= 0 && from != to) {
-            matrix.lines().move(matrix.side(rows), from, to);
+        if (from >= 0 && to >= 0) {
+            matrix.lines().move(matrix.side(rows), moving, to, to > from);
         }
         table.redraw();
     }
@@ -68,7 +73,7 @@ final class LineDrag implements IDragMode, IOverlayPainter {
 
     @Override
     public void paintOverlay(GC gc, ILayer layer) {
-        Optional<Rectangle> cell = to < 0 || to == from ? Optional.empty()
+        Optional<Rectangle> cell = to < 0 || moving.contains(to) ? Optional.empty()
                 : matrix.boundsOf(rows ? to : matrix.firstShown(true), rows ? matrix.firstShown(false) : to);
         cell.ifPresent(bounds -> {
             gc.setBackground(gc.getDevice().getSystemColor(SWT.COLOR_LIST_SELECTION));

@@ -5,6 +5,7 @@
 
 package org.ferrule.ui.fit.matrix;
 
+import java.util.List;
 import java.util.OptionalInt;
 
 /** What is done with lines by mouse and keys: sorted, folded, pinned, moved, exchanged. */
@@ -12,7 +13,7 @@ public final class LineHandling {
 
     private final MatrixTable table;
     private final MatrixContent content;
-    private LineMover mover = (side, key, other, after) -> {
+    private LineMover mover = (side, keys, other, after) -> {
     };
 
     LineHandling(MatrixTable table) {
@@ -90,17 +91,36 @@ public final class LineHandling {
                 .ifPresent(position -> pin(side, content.axis(side).line(position).key()));
     }
 
-    /** Moves a line to where another is shown; that one and those between give way. */
-    void move(Side side, int from, int to) {
+    /** The positions of the lines that are moved with the one at a position: all that are selected, if it is. */
+    List<Integer> movedWith(Side side, int position) {
+        List<Integer> selected = selected(side);
+        return selected.contains(position) ? selected : List.of(position);
+    }
+
+    /** Who has selected a whole row has not selected all columns. */
+    private List<Integer> selected(Side side) {
+        List<Integer> all = table.selection().positions(side);
+        return all.size() < content.axis(side).size() ? all
+                : table.selection().position(side).stream().boxed().toList();
+    }
+
+    /** Moves lines to where another is shown; that one and those between give way. */
+    void move(Side side, List<Integer> positions, int to, boolean after) {
         MatrixAxis axis = content.axis(side);
-        if (to >= 0 && to < axis.size() && !axis.isFolded(from) && !axis.isFolded(to)) {
-            mover.move(side, axis.line(from).key(), axis.line(to).key(), to > from);
+        boolean between = to >= 0 && to < axis.size() && !positions.contains(to);
+        if (between && !axis.isFolded(to) && positions.stream().noneMatch(axis::isFolded)) {
+            mover.move(side, positions.stream().map(position -> axis.line(position).key()).toList(),
+                    axis.line(to).key(), after);
         }
     }
 
-    /** Moves the selected line of a side by so many places. */
+    /** Moves the selected lines of a side one place up (-1) or down (1); they stand together then. */
     public void moveSelected(Side side, int by) {
-        table.selection().position(side).ifPresent(position -> move(side, position, position + by));
+        List<Integer> selected = selected(side);
+        if (!selected.isEmpty()) {
+            int edge = by < 0 ? selected.get(0) : selected.get(selected.size() - 1);
+            move(side, selected, edge + by, by > 0);
+        }
     }
 
     /** Exchanges rows and columns. */

@@ -5,17 +5,19 @@
 
 package org.ferrule.ui.fit.matrix;
 
+import java.util.List;
+
 /** Gives a line another place among the others. */
 @FunctionalInterface
 public interface LineMover {
 
     /**
-     * Moves a line.
+     * Moves lines, so that they stand together.
      *
      * @param side on which it stands
-     * @param key of the line
-     * @param other key of the line beside which it is to stand
-     * @param after whether it stands after that one, and not before
+     * @param keys of the lines, in their order
+     * @param other key of the line beside which they are to stand; none of these
+     * @param after whether they stand after that one, and not before
      */
-    void move(Side side, String key, String other, boolean after);
+    void move(Side side, List<String> keys, String other, boolean after);
 }

@@ -29,6 +29,10 @@ final class MatrixBindings extends AbstractUiBindingConfiguration {
                 (table, event) -> matrix.lines().foldAt(matrix.side(false), event.x, event.y));
         bindings.registerFirstSingleClickBinding(MouseEventMatcher.rowGroupHeaderLeftClick(SWT.NONE),
                 (table, event) -> matrix.lines().foldAt(matrix.side(true), event.x, event.y));
+        bindings.registerFirstMouseDownBinding(MouseEventMatcher.columnHeaderLeftClick(SWT.NONE),
+                new HeadPress(matrix, false));
+        bindings.registerFirstMouseDownBinding(MouseEventMatcher.rowHeaderLeftClick(SWT.NONE),
+                new HeadPress(matrix, true));
         bindings.registerFirstMouseDragMode(MouseEventMatcher.columnHeaderLeftClick(SWT.NONE),
                 new LineDrag(matrix, false));
         bindings.registerFirstMouseDragMode(MouseEventMatcher.rowHeaderLeftClick(SWT.NONE),

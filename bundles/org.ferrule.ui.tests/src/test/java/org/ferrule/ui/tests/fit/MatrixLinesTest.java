@@ -145,15 +145,82 @@ class MatrixLinesTest {
                 .toList());
     }
 
-    @Test
-    void aDraggedHeadMovesAListedDeviceInTheChartAndUndoPutsItBack() {
-        List<String> ids = IntStream.range(0, 4).mapToObj(i -> rows().line(i).head().id()).distinct().toList();
+    /** Lists the first devices of the rows one by one, as many as asked for. */
+    private List<String> listRows(int count) {
+        List<String> ids = IntStream.range(0, count).mapToObj(i -> rows().line(i).head().id()).distinct().toList();
         fixture.editor().session().set(chart().getOuter(), Literals.AXIS__DEVICES, ids);
         fixture.editor().session().set(chart().getOuter(), Literals.AXIS__SORT_BY, Sorting.AS_LISTED);
         fixture.editor().session().set(chart().getOuter(), Literals.AXIS__GROUP_BY, null);
         robot.waitFor("the listed devices", () -> Set.copyOf(ids).equals(
                 Set.copyOf(IntStream.range(0, rows().size()).mapToObj(i -> rows().line(i).head().id()).toList())));
         robot.settle();
+        return ids;
+    }
+
+    private List<String> shown(int... places) {
+        return IntStream.of(places).mapToObj(i -> rows().line(i).head().id()).toList();
+    }
+
+    private void selectRows(int... places) {
+        Rectangle first = fixture.table().boundsOf(places[0], 0).orElseThrow();
+        robot.clickPainted(fixture.table().control(), first.x + 5, first.y + 5);
+        IntStream.of(places).skip(1).mapToObj(place -> fixture.table().boundsOf(place, 0).orElseThrow())
+                .forEach(cell -> robot.clickPainted(fixture.table().control(), cell.x + 5, cell.y + 5, SWT.CTRL));
+        robot.waitFor("the selected rows", () -> fixture.table().selection().positions(Side.OUTER)
+                .equals(IntStream.of(places).boxed().toList()));
+    }
+
+    @Test
+    void selectedRowsThatAreDraggedByOneHeadLandTogetherAndOneUndoPutsThemBack() {
+        List<String> ids = listRows(5);
+        selectRows(0, 2);
+        Rectangle first = fixture.table().boundsOf(0, 0).orElseThrow();
+        Rectangle fourth = fixture.table().boundsOf(3, 0).orElseThrow();
+        robot.dragPainted(fixture.table().control(), new Point(first.x - 40, first.y + 10),
+                new Point(fourth.x - 40, fourth.y + 10));
+        List<String> moved = List.of(ids.get(1), ids.get(3), ids.get(0), ids.get(2), ids.get(4));
+        robot.waitFor("the other order in the chart", () -> chart().getOuter().getDevices().equals(moved));
+        robot.waitFor("the other order in the matrix", () -> shown(0, 1, 2, 3, 4).equals(moved));
+        robot.waitFor("the same rows selected",
+                () -> fixture.table().selection().positions(Side.OUTER).equals(List.of(2, 3)));
+        new ScreenPicture().take("matrix-rows-moved");
+        fixture.editor().session().undo();
+        robot.waitFor("the former order", () -> shown(0, 1, 2, 3, 4).equals(ids));
+        assertEquals(ids, chart().getOuter().getDevices());
+    }
+
+    @Test
+    void aKeyMovesAllSelectedRows() {
+        List<String> ids = listRows(5);
+        selectRows(1, 3);
+        robot.keyWith(SWT.ALT, SWT.ARROW_DOWN);
+        List<String> moved = List.of(ids.get(0), ids.get(2), ids.get(4), ids.get(1), ids.get(3));
+        robot.waitFor("both below the last", () -> shown(0, 1, 2, 3, 4).equals(moved));
+        robot.waitFor("the same rows selected",
+                () -> fixture.table().selection().positions(Side.OUTER).equals(List.of(3, 4)));
+        robot.keyWith(SWT.ALT, SWT.ARROW_UP);
+        List<String> up = List.of(ids.get(0), ids.get(2), ids.get(1), ids.get(3), ids.get(4));
+        robot.waitFor("both one place up", () -> shown(0, 1, 2, 3, 4).equals(up));
+        fixture.editor().session().undo();
+        robot.waitFor("the order before", () -> shown(0, 1, 2, 3, 4).equals(moved));
+    }
+
+    @Test
+    void selectedColumnsAreMovedByKeyToo() {
+        List<String> before = IntStream.range(0, 4).mapToObj(i -> content().columns().line(i).key()).toList();
+        Rectangle first = fixture.table().boundsOf(0, 0).orElseThrow();
+        Rectangle second = fixture.table().boundsOf(0, 1).orElseThrow();
+        robot.clickPainted(fixture.table().control(), first.x + 5, first.y + 5);
+        robot.clickPainted(fixture.table().control(), second.x + 5, second.y + 5, SWT.CTRL);
+        robot.holding(SWT.SHIFT, () -> robot.keyWith(SWT.ALT, SWT.ARROW_RIGHT));
+        List<String> moved = List.of(before.get(2), before.get(0), before.get(1), before.get(3));
+        robot.waitFor("the other order", () -> IntStream.range(0, 4)
+                .mapToObj(i -> content().columns().line(i).key()).toList().equals(moved));
+    }
+
+    @Test
+    void aDraggedHeadMovesAListedDeviceInTheChartAndUndoPutsItBack() {
+        List<String> ids = listRows(4);
         Rectangle first = fixture.table().boundsOf(0, 0).orElseThrow();
         Rectangle third = fixture.table().boundsOf(2, 0).orElseThrow();
         robot.dragPainted(fixture.table().control(), new Point(first.x - 40, first.y + 10),

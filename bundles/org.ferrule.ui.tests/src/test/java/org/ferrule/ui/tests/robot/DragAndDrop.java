@@ -34,28 +34,38 @@ public final class DragAndDrop {
 
     /** Drops onto a control; returns whether the drag began and the target took it. */
     public boolean to(Control target) {
+        return to(target, new Point(0, 0), DND.DROP_COPY);
+    }
+
+    /** Moves what is dragged to a place of a control; returns whether the drag began and the target took it. */
+    public boolean moveTo(Control target, Point place) {
+        return to(target, target.toDisplay(place), DND.DROP_MOVE);
+    }
+
+    private boolean to(Control target, Point place, int operation) {
         DragSource source = (DragSource) from.getData(DND.DRAG_SOURCE_KEY);
-        if (!tell(source, DND.DragStart, at).doit) {
+        if (!tell(source, DND.DragStart, at, operation).doit) {
             return false;
         }
         DropTarget drop = (DropTarget) Stream.iterate(target, control -> control != null, Control::getParent)
                 .map(control -> control.getData(DND.DROP_TARGET_KEY)).filter(DropTarget.class::isInstance).findFirst()
                 .orElseThrow(() -> new AssertionError("nothing can be dropped there"));
-        boolean takes = tell(drop, DND.DragEnter, new Point(0, 0)).detail == DND.DROP_COPY;
+        boolean takes = tell(drop, DND.DragEnter, place, operation).detail == operation;
         if (takes) {
-            tell(drop, DND.Drop, new Point(0, 0));
+            tell(drop, DND.DragOver, place, operation);
+            tell(drop, DND.Drop, place, operation);
         }
-        tell(source, DND.DragEnd, at);
+        tell(source, DND.DragEnd, at, operation);
         robot.settle();
         return takes;
     }
 
-    private static Event tell(Widget widget, int type, Point place) {
+    private static Event tell(Widget widget, int type, Point place, int operation) {
         Event event = event();
         event.x = place.x;
         event.y = place.y;
         event.doit = true;
-        event.detail = DND.DROP_COPY;
+        event.detail = operation;
         widget.notifyListeners(type, event);
         return event;
     }
