@@ -5,6 +5,7 @@
 
 package org.ferrule.ui.tests.robot;
 
+import java.util.List;
 import java.util.stream.Stream;
 
 import org.eclipse.swt.graphics.Rectangle;
@@ -33,10 +34,14 @@ public final class Trees {
         });
     }
 
-    /** Selects the item by a click. */
+    /** Selects the item by a click; again where the tree was still moving. */
     public static void click(Robot robot, TreeItem item) {
-        Rectangle at = item.getBounds(0);
-        robot.click(item.getParent(), at.x + 12, at.y + at.height / 2);
+        Tree tree = item.getParent();
+        robot.waitFor("a selected " + item.getText(), () -> {
+            Rectangle at = item.getBounds(0);
+            robot.click(tree, at.x + 12, at.y + at.height / 2);
+            return List.of(tree.getSelection()).contains(item);
+        });
     }
 
     /** Returns all items of the tree that are made, at any depth. */
