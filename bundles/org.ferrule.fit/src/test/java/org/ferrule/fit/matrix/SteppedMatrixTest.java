@@ -134,7 +134,8 @@ class SteppedMatrixTest {
     @Test
     void columnsOfSeveralTilesAreTheSingleAnswers() {
         List<SampleDevice> rods = IntStream.range(0, 70)
-                .mapToObj(i -> rod("rod " + i, DeviceKind.MICROCATHETER, 60 + i + " cm", (50 + i) / 100.0 + " mm")).toList();
+                .mapToObj(i -> rod("rod " + i, DeviceKind.MICROCATHETER, 60 + i + " cm", (50 + i) / 100.0 + " mm"))
+                .toList();
         assertSolved(rods, Optional.of(Texts.length("-20 cm")));
         assertSolved(rods, Optional.empty());
     }
@@ -179,19 +180,23 @@ class SteppedMatrixTest {
     @Test
     void whatIsClaimedIsHeardAsTheSolverHearsIt() {
         DeviceKind micro = DeviceKind.MICROCATHETER;
-        List<SampleDevice> outer = List.of(guide("g", "1 mm"), guide("tight", "0.91 mm").claim(largestDevice("0.95 mm")),
+        List<SampleDevice> outer = List.of(guide("g", "1 mm"),
+                guide("tight", "0.91 mm").claim(largestDevice("0.95 mm")),
                 guide("no", "1 mm").claim(largestDevice("0.85 mm").kinds(micro)),
                 guide("named", "1 mm").claim(notCompatible().devices("plain")));
         List<SampleDevice> inner = List.of(stepped(micro, "0.9 mm"),
                 rod("plain", micro, "120 cm", "0.9 mm"),
-                rod("claims", micro, "120 cm", "1.05 mm").claim(minimumLumen("0.9 mm").kinds(DeviceKind.GUIDE_CATHETER)),
+                rod("claims", micro, "120 cm", "1.05 mm")
+                        .claim(minimumLumen("0.9 mm").kinds(DeviceKind.GUIDE_CATHETER)),
                 rod("more", micro, "120 cm", "0.9 mm").claim(minimumLumen("1.1 mm")),
                 rod("in", micro, "120 cm", "0.9 mm").claim(minimumLumen("0.9 mm").covers(Phase.IN)),
                 rod("out", micro, "120 cm", "0.9 mm").claim(minimumLumen("1.1 mm").covers(Phase.OUT)),
                 rod("sized", micro, "120 cm", "0.98 mm").claim(compatible().sizes("6 Fr")),
                 rod("friend", micro, "120 cm", "0.98 mm").claim(compatible().devices("tight")),
-                rod("wired", micro, "120 cm", "0.98 mm").takesWire("0.36 mm").claim(minimumLumen("0.9 mm").wire("0.36 mm")),
-                rod("other", micro, "120 cm", "0.98 mm").takesWire("0.46 mm").claim(minimumLumen("0.9 mm").wire("0.36 mm")));
+                rod("wired", micro, "120 cm", "0.98 mm").takesWire("0.36 mm")
+                        .claim(minimumLumen("0.9 mm").wire("0.36 mm")),
+                rod("other", micro, "120 cm", "0.98 mm").takesWire("0.46 mm")
+                        .claim(minimumLumen("0.9 mm").wire("0.36 mm")));
         for (Optional<Length> reach : reaches()) {
             assertSolved(outer, "lumen", inner, Direction.TIP_FIRST, reach);
             inner.forEach(device -> assertSolved(outer, "lumen", List.of(device), Direction.TIP_FIRST, reach));
