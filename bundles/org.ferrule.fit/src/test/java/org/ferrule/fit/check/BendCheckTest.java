@@ -237,7 +237,8 @@ class BendCheckTest {
     /** As a cylinder of 1.2 mm it would stop, but how it lies in the bend nobody proves. */
     @Test
     void whatIsNotRoundProvesNoStop() {
-        SampleDevice oval = device("d", ROTATIONAL_BURR).length("135 cm").oval("flat", "0 mm", "12 mm", "1.2 mm", "1.1 mm")
+        SampleDevice oval = device("d", ROTATIONAL_BURR).length("135 cm")
+                .oval("flat", "0 mm", "12 mm", "1.2 mm", "1.1 mm")
                 .rigid();
         Finding finding = find(question(oval, "1.778 mm").bentLumen("20 mm"));
         assertEquals(TIGHT, finding.verdict());

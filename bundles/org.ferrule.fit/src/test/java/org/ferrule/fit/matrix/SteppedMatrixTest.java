@@ -4,6 +4,10 @@
  */
 package org.ferrule.fit.matrix;
 
+import static org.ferrule.fit.sample.SampleClaim.compatible;
+import static org.ferrule.fit.sample.SampleClaim.largestDevice;
+import static org.ferrule.fit.sample.SampleClaim.minimumLumen;
+import static org.ferrule.fit.sample.SampleClaim.notCompatible;
 import static org.ferrule.fit.sample.SampleDevice.balloon;
 import static org.ferrule.fit.sample.SampleDevice.device;
 import static org.ferrule.fit.sample.SampleDevice.guide;
@@ -17,6 +21,7 @@ import java.util.stream.IntStream;
 import org.ferrule.fit.FitSolver;
 import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.fit.device.Lumen;
+import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.passage.Direction;
 import org.ferrule.fit.passage.ReadDevice;
 import org.ferrule.fit.rules.RuleSet;
@@ -60,7 +65,8 @@ class SteppedMatrixTest {
                 bored("1.5 mm", "1 mm", "1.2 mm"), bored("1.5 mm to 1 mm"), bored("1 mm to 1.5 mm"),
                 bored("1.2 mm", "1.2 mm to 1 mm"), bored("0.9..1.1 mm", "1.2 mm"), bored("1.2 mm", "0.9..1.1 mm"),
                 bored("1.2 mm", "1 mm min"), bored("1.2 mm", "?"), bored("?", "1 mm"),
-                bored("1 mm", "1 mm to 1 mm", "1 mm"));
+                bored("1 mm", "1 mm to 1 mm", "1 mm"), bored("1.5 mm to 1.05 mm", "1.05 mm"),
+                bored("1.05 mm", "1.5 mm to 1.05 mm"));
     }
 
     private static List<SampleDevice> devices() {
@@ -71,16 +77,22 @@ class SteppedMatrixTest {
                 stepped(micro, "0.6 mm", "0.8 mm", "1 mm"), stepped(micro, "0.8 mm to 1.1 mm"),
                 stepped(micro, "1.1 mm to 0.8 mm"), stepped(micro, "0.9 mm", "0.9..1.1 mm"),
                 stepped(micro, "1..1.2 mm", "0.9 mm"), stepped(micro, "0.9 mm", "1.2 mm max"),
+                stepped(micro, "0.9 mm", "1..1.2 mm"),
                 stepped(micro, "0.9 mm", "?"), stepped(micro, "?", "0.9 mm"),
                 stepped(DeviceKind.GUIDEWIRE, "0.36 mm"), balloon("b", "0.85 mm", "0.6 mm").takesWire("0.36 mm"),
                 device("none", micro).length("120 cm"), rod("short", micro, "90 cm", "0.9 mm"));
     }
 
     private static void assertSolved(List<SampleDevice> inner, Optional<Length> reach) {
-        List<MatrixLine> lines = lumens().stream().map(SampleDevice::device)
-                .map(d -> new MatrixLine(ReadDevice.of(d, RULES), d.lumen("lumen"))).toList();
+        assertSolved(lumens(), "lumen", inner, Direction.TIP_FIRST, reach);
+    }
+
+    private static void assertSolved(List<SampleDevice> outer, String lumen, List<SampleDevice> inner,
+            Direction direction, Optional<Length> reach) {
+        List<MatrixLine> lines = outer.stream().map(SampleDevice::device)
+                .map(d -> new MatrixLine(ReadDevice.of(d, RULES), d.lumen(lumen))).toList();
         MatrixQuestion question = new MatrixQuestion(lines, inner.stream().map(d -> ReadDevice.of(d.device(), RULES))
-                .toList(), Direction.TIP_FIRST, reach, RULES, SOLVER);
+                .toList(), direction, reach, RULES, SOLVER);
         FitMatrix matrix = FitMatrix.solve(question, Progress.SILENT);
         for (int line = 0; line < lines.size(); line++) {
             for (int column = 0; column < inner.size(); column++) {
@@ -122,8 +134,72 @@ class SteppedMatrixTest {
     @Test
     void columnsOfSeveralTilesAreTheSingleAnswers() {
         List<SampleDevice> rods = IntStream.range(0, 70)
-                .mapToObj(i -> rod("rod " + i, DeviceKind.MICROCATHETER, 60 + i + " cm", (50 + i) / 100.0 + " mm")).toList();
+                .mapToObj(i -> rod("rod " + i, DeviceKind.MICROCATHETER, 60 + i + " cm", (50 + i) / 100.0 + " mm"))
+                .toList();
         assertSolved(rods, Optional.of(Texts.length("-20 cm")));
         assertSolved(rods, Optional.empty());
+    }
+
+    private static SampleDevice micro(String length, String... widths) {
+        SampleDevice micro = device("m" + length + String.join("-", widths), DeviceKind.MICROCATHETER).length(length)
+                .lumen("wire", Lumen.Use.WIRE, Lumen.Opening.HUB, "0 mm", length);
+        double part = Double.parseDouble(length.split(" ")[0]) / widths.length;
+        for (int i = 0; i < widths.length; i++) {
+            micro.bore(part * i + " cm", part * (i + 1) + " cm", widths[i]);
+        }
+        return micro;
+    }
+
+    private static SampleDevice wire(String length, String... widths) {
+        SampleDevice wire = device("w" + length + String.join("-", widths), DeviceKind.GUIDEWIRE).length(length);
+        double part = Double.parseDouble(length.split(" ")[0]) / widths.length;
+        for (int i = 0; i < widths.length; i++) {
+            String[] ends = widths[i].split(" to ");
+            wire.taper("part " + i, part * i + " cm", part * (i + 1) + " cm", ends[0], ends[ends.length - 1]);
+        }
+        return wire;
+    }
+
+    /** Over the tail of a wire the far end leads, and what stays ahead does not enter. */
+    @Test
+    void lumensOverTheTailsOfWiresAreTheSingleAnswers() {
+        List<SampleDevice> outer = List.of(micro("135 cm", "0.4 mm"), micro("135 cm", "0.4 mm", "0.5 mm"),
+                micro("135 cm", "0.5 mm", "0.4 mm"), micro("135 cm", "0.45 mm", "?"), micro("170 cm", "0.4 mm"));
+        List<SampleDevice> wires = List.of(wire("190 cm", "0.36 mm"), wire("190 cm", "0.3 mm", "0.39 mm"),
+                wire("190 cm", "0.45 mm", "0.36 mm"), wire("190 cm", "0.36 mm", "0.45 mm"), wire("300 cm", "0.36 mm"),
+                wire("190 cm", "0.3 mm to 0.42 mm"), wire("140 cm", "0.36 mm"), wire("190 cm", "?", "0.36 mm"),
+                wire("190 cm", "0.36 mm").length("?"));
+        for (Optional<Length> reach : List.<Optional<Length>>of(Optional.empty(), Optional.of(Texts.length("5 cm")),
+                Optional.of(Texts.length("25 cm")))) {
+            assertSolved(outer, "wire", wires, Direction.OVER_WIRE_TAIL, reach);
+            wires.forEach(wire -> assertSolved(outer, "wire", List.of(wire), Direction.OVER_WIRE_TAIL, reach));
+        }
+    }
+
+    /** Claims of either side, about sizes, diameters, devices and wires, that agree with the figures or do not. */
+    @Test
+    void whatIsClaimedIsHeardAsTheSolverHearsIt() {
+        DeviceKind micro = DeviceKind.MICROCATHETER;
+        List<SampleDevice> outer = List.of(guide("g", "1 mm"),
+                guide("tight", "0.91 mm").claim(largestDevice("0.95 mm")),
+                guide("no", "1 mm").claim(largestDevice("0.85 mm").kinds(micro)),
+                guide("named", "1 mm").claim(notCompatible().devices("plain")));
+        List<SampleDevice> inner = List.of(stepped(micro, "0.9 mm"),
+                rod("plain", micro, "120 cm", "0.9 mm"),
+                rod("claims", micro, "120 cm", "1.05 mm")
+                        .claim(minimumLumen("0.9 mm").kinds(DeviceKind.GUIDE_CATHETER)),
+                rod("more", micro, "120 cm", "0.9 mm").claim(minimumLumen("1.1 mm")),
+                rod("in", micro, "120 cm", "0.9 mm").claim(minimumLumen("0.9 mm").covers(Phase.IN)),
+                rod("out", micro, "120 cm", "0.9 mm").claim(minimumLumen("1.1 mm").covers(Phase.OUT)),
+                rod("sized", micro, "120 cm", "0.98 mm").claim(compatible().sizes("6 Fr")),
+                rod("friend", micro, "120 cm", "0.98 mm").claim(compatible().devices("tight")),
+                rod("wired", micro, "120 cm", "0.98 mm").takesWire("0.36 mm")
+                        .claim(minimumLumen("0.9 mm").wire("0.36 mm")),
+                rod("other", micro, "120 cm", "0.98 mm").takesWire("0.46 mm")
+                        .claim(minimumLumen("0.9 mm").wire("0.36 mm")));
+        for (Optional<Length> reach : reaches()) {
+            assertSolved(outer, "lumen", inner, Direction.TIP_FIRST, reach);
+            inner.forEach(device -> assertSolved(outer, "lumen", List.of(device), Direction.TIP_FIRST, reach));
+        }
     }
 }

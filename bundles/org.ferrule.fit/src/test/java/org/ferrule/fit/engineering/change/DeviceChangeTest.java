@@ -74,8 +74,10 @@ class DeviceChangeTest {
 
     @Test
     void anOutlineAfterUseThatIsStatedByItselfStays() {
-        Device stated = SampleDevice.device("b", DeviceKind.BALLOON_CATHETER).folded("balloon", "0 mm", "2 cm", "0.8 mm",
-                "1 mm").device();
+        Device stated = SampleDevice.device("b", DeviceKind.BALLOON_CATHETER)
+                .folded("balloon", "0 mm", "2 cm", "0.8 mm",
+                        "1 mm")
+                .device();
         Device changed = DeviceChange.of(new Place.Shaft(stated, 0), contour -> DeviceChange.eachFigure(contour,
                 printed -> Dimension.parse("0.9 mm")));
         assertEquals(stated.sections().get(0).distalAfter(), changed.sections().get(0).distalAfter());

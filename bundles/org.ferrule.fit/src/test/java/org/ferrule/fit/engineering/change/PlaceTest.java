@@ -167,7 +167,8 @@ class PlaceTest {
     void theWireDecidesOnlyWhereItLiesBesideTheShaft() {
         SampleDevice exchange = SampleDevice.balloon("b", "0.5 mm", "0.8 mm").takesWire("0.36 mm");
         SampleQuestion beside = passage(exchange, guide("g", "2 mm"));
-        assertEquals(Optional.of(new Place.Wire(exchange.device())), LimitingPlaces.wire(beside.question(), beside.in()));
+        assertEquals(Optional.of(new Place.Wire(exchange.device())),
+                LimitingPlaces.wire(beside.question(), beside.in()));
         SampleQuestion inside = passage(MICRO, guide("g", "2 mm")).under(TestRules.usual());
         assertEquals(Optional.empty(), LimitingPlaces.wire(inside.question(), inside.in()));
     }

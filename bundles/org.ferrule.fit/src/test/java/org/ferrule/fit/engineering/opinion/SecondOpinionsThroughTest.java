@@ -25,7 +25,8 @@ class SecondOpinionsThroughTest {
     private static SampleDevice extension(String rod) {
         return device("x", DeviceKind.GUIDE_EXTENSION).length("150 cm").section("tube", "0 cm", "25 cm", "1.7 mm")
                 .section("push rod", "25 cm", "150 cm", rod)
-                .lumen("tube", Lumen.Use.WORKING, Lumen.Opening.COLLAR, "0 cm", "25 cm").bore("0 cm", "25 cm", "1.5 mm");
+                .lumen("tube", Lumen.Use.WORKING, Lumen.Opening.COLLAR, "0 cm", "25 cm")
+                .bore("0 cm", "25 cm", "1.5 mm");
     }
 
     private static SampleDevice micro(String diameter) {
@@ -53,7 +54,8 @@ class SecondOpinionsThroughTest {
 
     @Test
     void distalToAnExtensionThatEndsInsideTheGuideStaysAsItIs() {
-        assertOverlapping(PARTS, passage(micro("1.4 mm"), narrowAtItsTip("1.3 mm")).through(extension("0.4 mm"), "-5 cm"));
+        assertOverlapping(PARTS,
+                passage(micro("1.4 mm"), narrowAtItsTip("1.3 mm")).through(extension("0.4 mm"), "-5 cm"));
         assertOverlapping(0, passage(micro("1.4 mm"), narrowAtItsTip("1.45 mm")).through(extension("0.4 mm"), "-5 cm"));
     }
 
@@ -68,7 +70,8 @@ class SecondOpinionsThroughTest {
     void theWireOfAnExtensionRunsBesideItsPushRod() {
         SampleDevice thin = device("x", DeviceKind.GUIDE_EXTENSION).length("150 cm").takesWire("0.36 mm")
                 .section("tube", "0 cm", "25 cm", "0.6 mm").section("push rod", "25 cm", "150 cm", "0.4 mm")
-                .lumen("tube", Lumen.Use.WORKING, Lumen.Opening.COLLAR, "0 cm", "25 cm").bore("0 cm", "25 cm", "0.5 mm");
+                .lumen("tube", Lumen.Use.WORKING, Lumen.Opening.COLLAR, "0 cm", "25 cm")
+                .bore("0 cm", "25 cm", "0.5 mm");
         assertOverlapping(PARTS, passage(thin, guide("g", "0.75 mm")));
         assertOverlapping(0, passage(thin, guide("g", "0.77 mm")));
     }
