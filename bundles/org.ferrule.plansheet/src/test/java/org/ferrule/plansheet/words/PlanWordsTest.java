@@ -177,6 +177,9 @@ class PlanWordsTest {
     void assumptionsNameIndependenceAndWhoseThePriorsAre() {
         String all = String.join("\n", words.assumptions().all(plan));
         assertTrue(all.contains("taken as independent"));
+        assertEquals(plan.order().isExact(), all.contains("No allowed order of these steps does better on average"));
+        assertEquals(plan.rungs().stream().anyMatch(rung -> !rung.equipment().drawnBack().isEmpty()),
+                all.contains("forward again is not reckoned"));
         assertTrue(all.contains("Priors: nobody knows better"));
         assertTrue(all.contains("ending without success counts as 60 min"));
     }
