@@ -17,6 +17,7 @@ import java.util.stream.Stream;
 import org.ferrule.chart.Drawn;
 import org.ferrule.chart.look.Scheme;
 import org.ferrule.escalation.state.SystemState;
+import org.ferrule.picture.Box;
 import org.ferrule.picture.Picture;
 import org.ferrule.plansheet.SamplePlan;
 import org.ferrule.plansheet.words.PlanWords;
@@ -81,6 +82,41 @@ class SystemDrawingTest {
         Picture picture = SystemDrawing.of(SamplePlan.system(), words, Scheme.LIGHT, WIDTH_MM, 1);
         assertTrue(Drawn.of(picture).text().contains("Not to scale"));
         assertFalse(picture.description().isBlank());
+    }
+
+    private static Box box(Drawn drawn, Part.Place place) {
+        return drawn.marks("part:" + place).stream().map(Drawn.Mark::box).reduce(Box::union).orElseThrow();
+    }
+
+    /** Sheath, guide, extension, microcatheter, wire: each tip lies beyond that of the device around it. */
+    @Test
+    void tipsMakeAStaircaseAboutTheMainWire() {
+        SystemState full = systems().skip((1 << 7) - 1L).findFirst().orElseThrow();
+        Drawn drawn = Drawn.of(SystemDrawing.of(full, words, Scheme.LIGHT, WIDTH_MM, 1));
+        double axis = box(drawn, Part.Place.MAIN_WIRE).centre().yMm();
+        double tip = 0;
+        for (Part.Place place : List.of(Part.Place.SHEATH, Part.Place.GUIDE, Part.Place.EXTENSION,
+                Part.Place.MICROCATHETER, Part.Place.MAIN_WIRE)) {
+            assertTrue(box(drawn, place).rightMm() > tip, place::toString);
+            assertTrue(box(drawn, place).xMm() >= 0.5 && box(drawn, place).rightMm() < WIDTH_MM, place::toString);
+            tip = box(drawn, place).rightMm();
+        }
+        Box guide = box(drawn, Part.Place.GUIDE);
+        Box valve = box(drawn, Part.Place.VALVE);
+        assertTrue(guide.yMm() < axis && axis < guide.bottomMm());
+        assertTrue(valve.yMm() < guide.yMm() && guide.bottomMm() < valve.bottomMm(), "the valve is round the guide");
+        assertEquals(guide.xMm(), valve.xMm(), 1e-9);
+        assertEquals(box(drawn, Part.Place.SECOND_WIRE).centre().yMm(), box(drawn, Part.Place.ANCHOR).centre().yMm(),
+                1e-9, "the anchor is on the second wire");
+    }
+
+    @Test
+    void everyLabelSaysWhatLiesThere() {
+        SystemState full = systems().skip((1 << 7) - 1L).findFirst().orElseThrow();
+        Drawn drawn = Drawn.of(SystemDrawing.of(full, words, Scheme.LIGHT, 140, 1));
+        assertTrue(drawn.text("label:GUIDE").contains("guide catheter"), drawn.text("label:GUIDE"));
+        assertTrue(drawn.text("label:SHEATH").contains("sheath"), drawn.text("label:SHEATH"));
+        assertTrue(drawn.text("label:ANCHOR").contains("anchor balloon"), drawn.text("label:ANCHOR"));
     }
 
     @Test

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 import org.ferrule.chart.Drawn;
@@ -95,6 +96,27 @@ class PlanSheetTest {
         });
         assertFalse(shortened.get(0));
         assertTrue(shortened.get(shortened.size() - 1));
+    }
+
+    /** Where nothing has to be shortened, the system is drawn, and what is not in the plan is told. */
+    @Test
+    void systemAndWhatIsLeftOutStandOnTheSheet() {
+        assertTrue(Drawn.of(page(SamplePlan.planOf(1))).hasGroup("part:GUIDE"));
+        Plan plan = SamplePlan.plan();
+        String text = Drawn.of(page(plan)).text();
+        assertTrue(text.contains("Not in the plan"), text);
+        assertTrue(text.contains(plan.leftOut().get(0).move().name()), text);
+    }
+
+    @Test
+    void shorteningIsSaidInOneSentence() {
+        SheetContent content = content(SamplePlan.plan(), PaperFormat.Size.A4, "A plan", List.of());
+        assertEquals(Optional.empty(), Shortened.of(Detail.full(), content));
+        int all = Integer.MAX_VALUE;
+        String one = Shortened.of(new Detail(Set.of(), 1, 1, all, all), content).orElseThrow();
+        assertTrue(one.contains("texts longer than a line; techniques not in the plan after the first"), one);
+        String more = Shortened.of(new Detail(Set.of(), 2, 3, all, all), content).orElseThrow();
+        assertTrue(more.contains("texts longer than 2 lines; techniques not in the plan after the first 3"), more);
     }
 
     @Test

@@ -107,6 +107,9 @@ class PlanWordsTest {
         var role = rung("small", 1).equipment().roles().get(0);
         assertEquals("small balloon: Lutra balloon b10", words.equipment().chosen(role));
         assertEquals("no other can be planned with", words.equipment().why(role));
+        assertEquals("Lutra balloon 1.0 \u00d7 15", words.equipment().label(role.chosen().orElseThrow()));
+        assertEquals("small balloon: Lutra balloon 1.0 \u00d7 15",
+                words.equipment().labelled(role.role(), role.chosen().orElseThrow()));
         assertTrue(words.equipment().fit(role.chosen().orElseThrow()).matches("tight, \\d\\.\\d+ mm left at worst"));
         assertEquals("Lutra balloon 1.0 \u00d7 15: lot A213, use by 2027-02-28, cabinet 2, shelf B",
                 words.equipment().pick(role.chosen().get().supply().picks().get(0)));
@@ -174,6 +177,9 @@ class PlanWordsTest {
     void assumptionsNameIndependenceAndWhoseThePriorsAre() {
         String all = String.join("\n", words.assumptions().all(plan));
         assertTrue(all.contains("taken as independent"));
+        assertEquals(plan.order().isExact(), all.contains("No allowed order of these steps does better on average"));
+        assertEquals(plan.rungs().stream().anyMatch(rung -> !rung.equipment().drawnBack().isEmpty()),
+                all.contains("forward again is not reckoned"));
         assertTrue(all.contains("Priors: nobody knows better"));
         assertTrue(all.contains("ending without success counts as 60 min"));
     }
