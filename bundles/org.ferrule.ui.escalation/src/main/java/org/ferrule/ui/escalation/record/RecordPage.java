@@ -71,6 +71,12 @@ public final class RecordPage extends DocumentPage implements PlanListener {
         this.live = live;
     }
 
+    /** Short, because the notice of a closed case stands beside it, and the head of a page does not wrap. */
+    @Override
+    protected String heading() {
+        return "Record";
+    }
+
     @Override
     protected void fill(IManagedForm form) {
         managed = form;

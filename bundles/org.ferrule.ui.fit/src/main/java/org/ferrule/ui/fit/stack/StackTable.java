@@ -58,7 +58,7 @@ final class StackTable {
         table.setHeaderVisible(true);
         column(columns, "From outside to inside", 58, 110);
         column(columns, "Going in", 21, 78);
-        column(columns, "Coming out", 21, 84);
+        column(columns, "Coming out", 21, 92);
         images = new VerdictImages(table);
         table.addSelectionListener(
                 SelectionListener.widgetSelectedAdapter(event -> selected.accept(table.getSelectionIndex())));

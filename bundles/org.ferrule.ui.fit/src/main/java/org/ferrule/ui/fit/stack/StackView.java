@@ -33,7 +33,7 @@ public final class StackView extends FollowingView {
     private static final String ONE = "Add what lies inside.";
     private static final String NOTHING_YET = "Nothing lies in anything yet.";
     private static final String NO_ANSWER = "The devices cannot lie like this.";
-    private static final int[] WEIGHTS = { 29, 37, 34 };
+    private static final int[] WEIGHTS = { 31, 36, 33 };
     private static final double STANDS_BELOW = 1.1;
 
     private final PairSelectionProvider selection = new PairSelectionProvider();

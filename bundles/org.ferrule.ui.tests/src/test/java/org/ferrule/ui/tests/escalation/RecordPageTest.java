@@ -10,7 +10,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Stream;
@@ -151,7 +150,7 @@ class RecordPageTest {
     }
 
     @Test
-    void documentsAreComparedAgainWhenTheyChangeOnDiskOrGo() throws CoreException, IOException {
+    void documentsAreComparedAgainWhenTheyChangeOnDiskOrGo() throws CoreException {
         assertEquals(Standing.CHANGED, standing(TECHNIQUES));
         assertEquals(Standing.UNCHANGED, standing(HOUSE_RULES));
         IFile rules = project.getFile(RULES);
