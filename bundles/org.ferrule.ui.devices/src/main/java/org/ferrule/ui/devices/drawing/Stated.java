@@ -73,7 +73,8 @@ sealed interface Stated {
         static OfOffset of(Disc disc, Offset offset) {
             Length place = offset.lastPlace();
             Dimension diameter = disc.getDiameter();
-            return new OfOffset(offset, diameter != null && diameter.readable() ? place.min(diameter.lastPlace()) : place);
+            boolean known = diameter != null && diameter.readable();
+            return new OfOffset(offset, known ? place.min(diameter.lastPlace()) : place);
         }
 
         @Override

@@ -241,7 +241,8 @@ class DrawingShapeTest {
         drag(centre, by(centre, (int) (perMm * 0.2)), "drawing-disc-offset");
         robot.waitFor("another place", () -> !disc(1).getX().text().equals("0.40 mm"));
         assertTrue(disc(1).getX().text().matches("0\\.(1|2)\\d mm"), disc(1).getX().text());
-        assertEquals("Change of crown: Disc 2: Offset across", library.fixture().editor().session().nextUndo().getLabel());
+        assertEquals("Change of crown: Disc 2: Offset across",
+                library.fixture().editor().session().nextUndo().getLabel());
         assertUndone();
     }
 }
