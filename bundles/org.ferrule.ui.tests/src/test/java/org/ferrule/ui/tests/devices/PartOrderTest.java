@@ -39,12 +39,12 @@ class PartOrderTest {
     @BeforeEach
     void open() throws CoreException {
         library = new LibraryRobot(Libraries.SAMPLE.replace("""
-                      "od": "2.06 mm"
-                    }
-            """, """
-                      "od": "2.06 mm"
-                    }
-            """.stripTrailing() + section("c") + section("d") + section("e") + "\n"));
+                          "od": "2.06 mm"
+                        }
+                """, """
+                          "od": "2.06 mm"
+                        }
+                """.stripTrailing() + section("c") + section("d") + section("e") + "\n"));
         robot = library.robot();
     }
 
