@@ -46,7 +46,7 @@ class DimensionMovingTest {
 
     @ParameterizedTest
     @CsvSource({ "0.12 mm, -0.05 mm, -0.05 mm", "-0.10 mm, 0.1 mm, 0.10 mm", "0 mm, 0.02 mm, 0.02 mm",
-            "+0.005 in, 0.004 in, 0.004 in", "-0.2mm, -0.25 mm, -0.25mm", "-0.10 mm, -0.1 mm, -0.10 mm" })
+        "+0.005 in, 0.004 in, 0.004 in", "-0.2mm, -0.25 mm, -0.25mm", "-0.10 mm, -0.1 mm, -0.10 mm" })
     void offsetKeepsUnitAndDecimals(String text, String to, String moved) {
         assertEquals(moved, Offset.parse(text).movedTo(Offset.parse(to).value()).text());
     }

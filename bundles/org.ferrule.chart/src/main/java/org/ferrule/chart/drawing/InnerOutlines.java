@@ -39,7 +39,8 @@ final class InnerOutlines {
 
     private void add(Stretch stretch, Profile profile) {
         if (profile.contour() instanceof Contour.Oval) {
-            add(stretch, Seen.HEIGHT, profile.figures().stream().min(Comparator.comparing(Figure::centre)).orElseThrow(), 0);
+            Figure height = profile.figures().stream().min(Comparator.comparing(Figure::centre)).orElseThrow();
+            add(stretch, Seen.HEIGHT, height, 0);
         } else if (profile.contour() instanceof Contour.Bundle) {
             List<PlacedDisc> discs = profile.body(Figure::centre).enclosure().discs();
             boolean alongX = spread(discs, PlacedDisc::xMm) >= spread(discs, PlacedDisc::yMm);

@@ -116,9 +116,9 @@ final class Handles {
     private void diameter(Shown section, EAttribute feature, double share) {
         Target target = new Target(section, feature);
         if (length(target.value()).isPresent()) {
-            handles.add(diameter(name(section, feature),
-                    Spot.along("", from(section).mm(), to(section).mm(), share), target)
-                            .above(walls.lumenBetween(from(section), to(section)).plus(target.value().lastPlace())));
+            Spot spot = Spot.along("", from(section).mm(), to(section).mm(), share);
+            Length lumen = walls.lumenBetween(from(section), to(section));
+            handles.add(diameter(name(section, feature), spot, target).above(lumen.plus(target.value().lastPlace())));
         }
     }
 

@@ -5,6 +5,8 @@
 
 package org.ferrule.ui.devices.drawing;
 
+import java.util.Optional;
+
 import org.ferrule.model.Disc;
 import org.ferrule.quantity.Dimension;
 import org.ferrule.quantity.FigureKind;
@@ -72,8 +74,8 @@ sealed interface Stated {
 
         static OfOffset of(Disc disc, Offset offset) {
             Length place = offset.lastPlace();
-            Dimension diameter = disc.getDiameter();
-            return new OfOffset(offset, diameter != null && diameter.readable() ? place.min(diameter.lastPlace()) : place);
+            return new OfOffset(offset, Optional.ofNullable(disc.getDiameter()).filter(Dimension::readable)
+                    .map(diameter -> place.min(diameter.lastPlace())).orElse(place));
         }
 
         @Override

@@ -99,10 +99,14 @@ public final class PartEdits {
             if (now.get(i) != next) {
                 now.remove(next);
                 now.add(i, next);
-                all.append(MoveCommand.create(session.domain(), next.eContainer(), next.eContainmentFeature(), next, i));
+                all.append(moving(next, i));
             }
         }
         return all.unwrap();
+    }
+
+    private Command moving(EObject object, int to) {
+        return MoveCommand.create(session.domain(), object.eContainer(), object.eContainmentFeature(), object, to);
     }
 
     /** Returns the list of the document that an object stands in. */

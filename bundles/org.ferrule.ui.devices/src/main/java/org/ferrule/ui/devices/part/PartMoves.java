@@ -69,7 +69,7 @@ final class PartMoves {
     /** Takes Alt with an arrow key. */
     void press(Event event) {
         boolean arrow = event.keyCode == SWT.ARROW_UP || event.keyCode == SWT.ARROW_DOWN;
-        if (arrow && event.stateMask == SWT.ALT) {
+        if (arrow && (event.stateMask & SWT.MODIFIER_MASK) == SWT.ALT) {
             event.doit = false;
             step(event.keyCode == SWT.ARROW_UP ? -1 : 1);
         }

@@ -39,12 +39,12 @@ class PartOrderTest {
     @BeforeEach
     void open() throws CoreException {
         library = new LibraryRobot(Libraries.SAMPLE.replace("""
-                      "od": "2.06 mm"
-                    }
-            """, """
-                      "od": "2.06 mm"
-                    }
-            """.stripTrailing() + section("c") + section("d") + section("e") + "\n"));
+                          "od": "2.06 mm"
+                        }
+                """, """
+                          "od": "2.06 mm"
+                        }
+                """.stripTrailing() + section("c") + section("d") + section("e") + "\n"));
         robot = library.robot();
     }
 
@@ -135,8 +135,7 @@ class PartOrderTest {
         robot.waitFor("both below the last", () -> names().equals(List.of("tip", "c", "e", "body", "d")));
         robot.keyWith(SWT.ALT, SWT.ARROW_UP);
         robot.waitFor("both one place up", () -> names().equals(List.of("tip", "c", "body", "d", "e")));
-        robot.settle();
-        robot.keys(SWT.CTRL, 'z');
+        library.fixture().editor().session().undo();
         robot.waitFor("one step back", () -> names().equals(List.of("tip", "c", "e", "body", "d")));
     }
 }
