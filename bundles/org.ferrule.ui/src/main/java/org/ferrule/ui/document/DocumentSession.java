@@ -114,11 +114,11 @@ public final class DocumentSession {
         return !broken() && !readOnly();
     }
 
-    /** Returns why the document is a record that is not changed any more, as a sentence; nothing while it is none. */
+    /** Returns why the document is a record that is not changed any more, in a few words; nothing while it is none. */
     public Optional<String> frozen() {
         return document().filter(CaseDocument.class::isInstance).map(file -> ((CaseDocument) file).getClosing())
-                .map(closing -> "Closed on " + closing.getClosed() + ": a closed case is a record and is not changed"
-                        + (dirty() ? "; until it is saved, undo opens it again" : ""));
+                .map(closing -> "Closed on " + closing.getClosed()
+                        + (dirty() ? ": a record once saved; undo opens it" : ": a record, not edited any more"));
     }
 
     /** Tells whether saving will also put the keys of the document in order, because it was written by hand. */
