@@ -42,6 +42,7 @@ class EffectTest {
     private static final String LIBRARY = "access-and-guides.devices.json";
     private static final String GUIDE = "kes-guide-6fr-right-100";
     private static final int PAUSE_MS = 200;
+    private static final int LOOKS_UNTIL_KEYS_ARE_LOST = 300;
 
     private final List<String> reasons = new ArrayList<>();
     private final List<String> rows = new ArrayList<>();
@@ -162,20 +163,29 @@ class EffectTest {
         robot.waitFor("a clean editor", () -> !editor.isDirty());
     }
 
+    /** Asks again where the keys came before the workbench took them. */
+    private void askForList() {
+        int before = dialogs;
+        int[] looked = new int[1];
+        answer("Close");
+        robot.waitFor("the list", () -> {
+            if (dialogs == before && looked[0]++ % LOOKS_UNTIL_KEYS_ARE_LOST == 0) {
+                robot.holding(SWT.CTRL, () -> robot.keys(SWT.ALT, 'e'));
+            }
+            return dialogs > before && dialog() == null;
+        });
+    }
+
     @Test
     void listIsShownWhenItIsAskedForAndFollowsUndo() {
         type("Inner diameter", "0.020 in min");
-        answer("Close");
-        robot.holding(SWT.CTRL, () -> robot.keys(SWT.ALT, 'e'));
-        robot.waitFor("the list", () -> dialogs == 1 && dialog() == null);
+        askForList();
         int listed = rows.size();
         assertTrue(listed > 0);
         EditorFixture.page().activate(editor);
         robot.keys(SWT.CTRL, 'z');
         robot.waitFor("the former document", () -> !editor.isDirty());
-        answer("Close");
-        robot.holding(SWT.CTRL, () -> robot.keys(SWT.ALT, 'e'));
-        robot.waitFor("an empty list", () -> dialogs == 2 && dialog() == null);
+        askForList();
         assertEquals(listed, rows.size());
         assertTrue(heights.get(1) < heights.get(0) * 3 / 4, () -> "no list needs no room: " + heights);
     }

@@ -110,11 +110,17 @@ public final class Dialogs {
                 .findFirst().orElse(null);
     }
 
-    /** Opens the menu of the control by the keyboard and chooses the item with the mnemonic. */
+    /** Opens the menu of the control by the keyboard, again where keys got lost, and chooses the item with the mnemonic. */
     public void menu(Control control, char mnemonic) {
-        control.forceFocus();
-        robot.settle();
-        chord(SWT.SHIFT, SWT.F10);
+        for (int i = 0; i < PRESSES && !control.getMenu().isVisible(); i++) {
+            robot.awake();
+            control.forceFocus();
+            robot.settle();
+            chord(SWT.SHIFT, SWT.F10);
+            for (int waited = 0; waited < PRESS_MS && !control.getMenu().isVisible(); waited += PAUSE_MS) {
+                robot.pause(PAUSE_MS);
+            }
+        }
         robot.waitFor("the menu", () -> control.getMenu().isVisible());
         robot.pause(200);
         robot.type(String.valueOf(mnemonic));

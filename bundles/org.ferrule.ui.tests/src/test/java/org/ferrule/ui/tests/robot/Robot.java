@@ -113,6 +113,7 @@ public final class Robot {
     /** Clicks until the condition holds: on a busy machine a posted click gets lost now and then. */
     public void clickUntil(String what, Control control, BooleanSupplier condition) {
         for (int i = 0; i < CLICKS && !condition.getAsBoolean() && !control.isDisposed(); i++) {
+            awake();
             click(control);
             long end = System.currentTimeMillis() + PATIENCE_FOR_CLICK_MS;
             while (!condition.getAsBoolean() && System.currentTimeMillis() < end) {
@@ -298,8 +299,8 @@ public final class Robot {
         key(SWT.KeyUp, modifier, '\0');
     }
 
-    /** Without a window manager no window becomes active by itself when a dialog has closed. */
-    private void awake() {
+    /** Lets the window take keys: without a window manager none becomes active by itself when a dialog has closed. */
+    void awake() {
         IWorkbenchWindow window = PlatformUI.getWorkbench().getActiveWorkbenchWindow();
         if (display.getActiveShell() == null && window != null) {
             window.getShell().forceActive();
