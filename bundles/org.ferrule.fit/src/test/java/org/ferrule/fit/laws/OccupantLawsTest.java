@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 /** Laws of devices that pass beside others. */
 class OccupantLawsTest {
     private static final int CASES = 30;
-    private static final int MANY_CASES = 400;
+    private static final int MANY_CASES = 4000;
 
     @Test
     void generatorBringsUpEveryVerdict() {

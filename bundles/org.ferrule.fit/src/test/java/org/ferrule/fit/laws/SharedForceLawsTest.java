@@ -23,7 +23,7 @@ class SharedForceLawsTest {
     /** Where three discs taper, the solver takes a place in strips, and the comparison sees whole steps only. */
     private static final double BENT = 90_000;
     private static final int CASES = 25;
-    private static final int MANY_CASES = 800;
+    private static final int MANY_CASES = 5000;
 
     @Test
     void verdictAgrees() {
