@@ -55,9 +55,22 @@ record ThreeDiscs(Length a, Length b, Length c) {
     /** Places the three in touch with each other, the first two on a line to the right, round a centre seen from it. */
     private List<PlacedDisc> place(double[] centre) {
         double side = a.plus(b).mm() / 2;
-        double[] third = apex(side, a.plus(c).mm() / 2, b.plus(c).mm() / 2);
+        double[] third = third();
         return List.of(new PlacedDisc(-centre[0], -centre[1], a), new PlacedDisc(side - centre[0], -centre[1], b),
                 new PlacedDisc(third[0] - centre[0], third[1] - centre[1], c));
+    }
+
+    /**
+     * Returns where the third touches both others, seen from the first. Heron's formula for the triangle of their centres:
+     * nothing cancels, however small the third and the second are.
+     */
+    private double[] third() {
+        double side = a.plus(b).mm();
+        if (side == 0) {
+            return new double[] { 0, 0 };
+        }
+        double product = a.mm() * b.mm() * c.mm() * a.plus(b).plus(c).mm();
+        return new double[] { a.mm() / 2 + c.mm() * a.minus(b).mm() / (2 * side), Math.sqrt(product) / side };
     }
 
     /** Returns the point at given distances from (0, 0) and (side, 0), on the upper side. */

@@ -132,4 +132,13 @@ class EnclosingCircleTest {
         double distance = (middle.mm() + disc.mm()) / 2;
         return new PlacedDisc(distance * Math.cos(angle), distance * Math.sin(angle), disc);
     }
+
+    /** Dust of a tenth of a micrometre beside a shaft: nothing of the trade, but the shaft's size must not blur where it lies. */
+    @Test
+    void smallestDiscsBesideALargeOneLieWhereTheyFit() {
+        List<Length> diameters = List.of(new Length(412), new Length(403), new Length(405), new Length(19_405_771));
+        Enclosure enclosure = EnclosingCircle.discs(diameters);
+        Exactly.assertHolds(enclosure, diameters);
+        Exactly.assertCertified(enclosure);
+    }
 }
