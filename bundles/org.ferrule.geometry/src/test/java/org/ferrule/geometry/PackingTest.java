@@ -57,6 +57,15 @@ class PackingTest {
         Exactly.assertHolds(reversed, List.of(mm("0.7"), mm("1"), mm("1")));
     }
 
+    @Test
+    void twoOvalsAndTwoDiscsNeedNoMoreThanBesideAThird() {
+        List<Body> three = List.of(new Stadium(new Length(3_922_446), new Length(1_224_599)),
+                new Stadium(new Length(4_417_427), new Length(1_482_801)), round("0.618373"),
+                new FreeDisc(new Length(2_600_000)), round("0.3556"));
+        Length least = Packing.of(three).upperDiameter();
+        assertTrue(Packing.of(three.subList(0, 4)).upperDiameter().compareTo(least) <= 0, least::toString);
+    }
+
     // Two stadia 2 x 1 lie like four discs; those of 1.2 x 0.8 in a pile: hypot(0.4, 0.8) + 0.8.
     @ParameterizedTest
     @CsvSource({ "2, 1, 2.414214", "1.2, 0.8, 1.694427", "0.9, 0.2, 0.928011" })
