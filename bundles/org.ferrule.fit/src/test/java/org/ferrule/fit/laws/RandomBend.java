@@ -23,8 +23,9 @@ record RandomBend(int first, int firstLength, int second, int secondLength, int 
         int span) {
     static RandomBend any(Random random) {
         int lumen = 1000 + random.nextInt(1200);
-        return new RandomBend(500 + random.nextInt(lumen - 500), 500 + random.nextInt(9000),
-                500 + random.nextInt(lumen - 500), 500 + random.nextInt(9000), lumen,
+        int longest = random.nextInt(3) == 0 ? 2000 : 9000;
+        return new RandomBend(500 + random.nextInt(lumen - 500), 500 + random.nextInt(longest),
+                500 + random.nextInt(lumen - 500), 500 + random.nextInt(longest), lumen,
                 500 + random.nextInt(random.nextBoolean() ? 3000 : 40_000),
                 random.nextBoolean() ? 0 : 100 + random.nextInt(500), random.nextInt(60));
     }

@@ -36,7 +36,12 @@ class SharedSamplingLawsTest {
             RandomShared shared = RandomShared.known(random);
             for (Phase phase : Phase.values()) {
                 if (shared.answer().in(phase).geometry() == Verdict.FITS) {
-                    SharedMeetings.visit(shared, phase, (lumen, discs, surely) -> assertRoom(lumen, discs, random));
+                    SharedMeetings.visit(shared, phase, (lumen, discs, surely) -> {
+                        // what only touches the lumen's mouth at the end of the travel has not come in
+                        if (surely) {
+                            assertRoom(lumen, discs, random);
+                        }
+                    });
                     simulated[0]++;
                 }
             }

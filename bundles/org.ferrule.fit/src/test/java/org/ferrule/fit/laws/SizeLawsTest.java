@@ -35,7 +35,7 @@ class SizeLawsTest {
 
     @Test
     void verdictIsOneThingAtAFlipAndAnotherAThirdOfANanometreBeyond() {
-        Cases.check(8, this::checkFlips);
+        Cases.check(24, this::checkFlips);
         assertTrue(flips > 8, "enough flips: " + flips);
     }
 
