@@ -24,7 +24,6 @@ import org.eclipse.ui.ISaveablesSource;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.Saveable;
 import org.eclipse.ui.forms.editor.FormEditor;
-import org.eclipse.ui.forms.editor.IFormPage;
 import org.eclipse.ui.ide.IGotoMarker;
 import org.eclipse.ui.part.FileEditorInput;
 import org.eclipse.ui.views.contentoutline.IContentOutlinePage;
@@ -54,6 +53,7 @@ public abstract class DocumentEditor extends FormEditor implements RevealTarget,
     private final DocumentSessions sessions = Services.get(DocumentSessions.class);
     private final Follower follower = new Follower();
     private final EditorSelection selection = new EditorSelection();
+    private final PageReveal places = new PageReveal(this, pages);
     private DocumentSession session;
     private SessionSaveable saveable;
     private DiskQuestion diskQuestion;
@@ -188,19 +188,9 @@ public abstract class DocumentEditor extends FormEditor implements RevealTarget,
 
     @Override
     public void gotoMarker(IMarker marker) {
-        session.document().flatMap(d -> ElementPath.resolve(d, marker.getAttribute(ProblemMarkers.PATH, "")))
-                .ifPresent(object -> revealNearest(object,
-                        feature(object, marker.getAttribute(ProblemMarkers.FEATURE, ""))));
-    }
-
-    /** What has no place of its own is shown where the object stands, or what holds that. */
-    private boolean revealNearest(EObject object, EStructuralFeature feature) {
-        return reveal(object, feature) || feature != null && reveal(object, null)
-                || object.eContainer() != null && revealNearest(object.eContainer(), object.eContainmentFeature());
-    }
-
-    private static EStructuralFeature feature(EObject object, String name) {
-        return object.eClass().getEStructuralFeature(name);
+        String path = marker.getAttribute(ProblemMarkers.PATH, "");
+        session.document().flatMap(document -> ElementPath.resolve(document, path)).ifPresent(
+                object -> places.revealNearest(object, marker.getAttribute(ProblemMarkers.FEATURE, "")));
     }
 
     /** Shows the object at a path, see {@link ElementPath}. */
@@ -209,30 +199,9 @@ public abstract class DocumentEditor extends FormEditor implements RevealTarget,
         return object.isPresent() && reveal(object.get(), null);
     }
 
-    /** Asks the pages in their order, the active one first. */
     @Override
-    public boolean reveal(EObject object, EStructuralFeature feature) {
-        IFormPage active = getActivePageInstance();
-        if (active instanceof RevealTarget target && target.reveal(object, feature)) {
-            return true;
-        }
-        for (Object page : pages.toArray()) {
-            if (page != active && page instanceof RevealTarget target
-                    && show((IFormPage) page, target, object, feature)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private boolean show(IFormPage page, RevealTarget target, EObject object, EStructuralFeature feature) {
-        IFormPage before = getActivePageInstance();
-        setActivePage(page.getId());
-        boolean shown = target.reveal(object, feature);
-        if (!shown && before != null) {
-            setActivePage(before.getId());
-        }
-        return shown;
+    public final boolean reveal(EObject object, EStructuralFeature feature) {
+        return places.reveal(object, feature);
     }
 
     /** Returns what the editor is about just now. */
