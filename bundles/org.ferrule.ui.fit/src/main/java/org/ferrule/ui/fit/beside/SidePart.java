@@ -7,6 +7,7 @@ package org.ferrule.ui.fit.beside;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import org.eclipse.jface.dialogs.DialogSettings;
 import org.eclipse.jface.dialogs.IDialogSettings;
@@ -43,6 +44,7 @@ public final class SidePart {
     private final Composite column;
     private final List<PartSection> sections = new ArrayList<>();
     private final Control matrix;
+    private Optional<Runnable> filling = Optional.empty();
     private boolean open;
     private int laidOutFor;
 
@@ -63,6 +65,24 @@ public final class SidePart {
         form.addDisposeListener(event -> managed.dispose());
         sash.addListener(SWT.Resize, event -> share());
         show(settings().getBoolean(OPEN));
+    }
+
+    /**
+     * Says what adds the sections. That is done when the part is seen for the first time: most charts are opened without
+     * it, and its fields take as long as the matrix.
+     */
+    public void fillWith(Runnable sectionsAdded) {
+        filling = Optional.of(sectionsAdded);
+        fillWhenSeen();
+    }
+
+    private void fillWhenSeen() {
+        if (open && filling.isPresent()) {
+            Runnable fill = filling.get();
+            filling = Optional.empty();
+            fill.run();
+            managed.reflow(true);
+        }
     }
 
     /** Where sections are added. */
@@ -92,6 +112,7 @@ public final class SidePart {
         open = shown;
         sash.setMaximizedControl(shown ? null : matrix);
         share();
+        fillWhenSeen();
         remember();
     }
 

@@ -70,8 +70,7 @@ public final class MatrixPage extends DocumentPage implements AnswersListener {
         GridDataFactory.fillDefaults().grab(true, true).hint(LEAST_HEIGHT, LEAST_HEIGHT).applyTo(parts);
         table = new MatrixTable(parts, content);
         side = new SidePart(parts, form.getToolkit());
-        addConditions();
-        signOff = new SignOffSection(session(), answers, side.managed(), side.body(), this::reveal);
+        side.fillWith(this::addSections);
         bar.connect(table, side, this::showNextChanges);
         search.connect(table);
         changes = new ChangeWatch(session(), answers, table, this::changesShown);
@@ -118,10 +117,11 @@ public final class MatrixPage extends DocumentPage implements AnswersListener {
         return card;
     }
 
-    private void addConditions() {
+    private void addSections() {
         LibraryDevices devices = ((FitChartEditor) getEditor()).devices();
         ReferencePickers pickers = new ReferencePickers(devices, session().file(), getSite().getShell());
         side.add(ConditionSection.create(session(), side.managed(), side.body(), devices, pickers));
+        signOff = new SignOffSection(session(), answers, side.managed(), side.body(), this::reveal);
     }
 
     private void follow() {
@@ -138,7 +138,12 @@ public final class MatrixPage extends DocumentPage implements AnswersListener {
 
     private void showChanges() {
         bar.showBeside(true);
-        signOff.setFocus();
+        // its fields find their places in a later turn of the display
+        table.control().getDisplay().asyncExec(() -> {
+            if (!table.control().isDisposed()) {
+                signOff.setFocus();
+            }
+        });
     }
 
     @Override
@@ -157,7 +162,7 @@ public final class MatrixPage extends DocumentPage implements AnswersListener {
         return signed.text();
     }
 
-    /** Returns the section in which the chart is signed off. */
+    /** Returns the section in which the chart is signed off; null until the part beside the matrix was seen. */
     public SignOffSection signOff() {
         return signOff;
     }

@@ -104,6 +104,7 @@ class MatrixChangesTest {
         fixture.editor().matrix().side().show(true);
         Composite side = fixture.editor().matrix().side().body();
         Text name = Widgets.labelled(side, "Name or initials", Text.class);
+        robot.settle();
         FormToolkit.ensureVisible(name);
         robot.settle();
         robot.click(name);

@@ -20,6 +20,9 @@ import org.ferrule.ui.Services;
 /** Checks every project once when the workbench starts: what is found is not kept beyond its end, markers excepted. */
 public final class FirstCheck {
 
+    /** How long checks wait at the start, so that they do not take processors from the window that opens. */
+    static final long UNTIL_SHOWN_MS = 2_000;
+
     private FirstCheck() {
     }
 
@@ -27,7 +30,7 @@ public final class FirstCheck {
     public static void schedule() {
         Job job = Job.create("Checking documents", (ICoreRunnable) FirstCheck::check);
         job.setPriority(Job.DECORATE);
-        job.schedule();
+        job.schedule(UNTIL_SHOWN_MS);
     }
 
     private static void check(IProgressMonitor monitor) throws CoreException {

@@ -52,7 +52,7 @@ public final class LiveChecks implements SnapshotListener {
     public void opened(DocumentSession session) {
         if (board.of(session.file()).isEmpty()) {
             check(session.file(), () -> {
-            });
+            }, PlatformUI.getWorkbench().isStarting() ? FirstCheck.UNTIL_SHOWN_MS : 0);
         }
     }
 
@@ -79,8 +79,12 @@ public final class LiveChecks implements SnapshotListener {
         }
     }
 
-    /** A later check of a file takes the place of an earlier one, which may take longer than the pause between edits. */
     private void check(IFile file, Runnable before) {
+        check(file, before, 0);
+    }
+
+    /** A later check of a file takes the place of an earlier one, which may take longer than the pause between edits. */
+    private void check(IFile file, Runnable before, long pauseMs) {
         Job earlier = checks.get(file);
         if (earlier != null) {
             earlier.cancel();
@@ -91,7 +95,7 @@ public final class LiveChecks implements SnapshotListener {
         });
         job.setRule(new OneAtATime(file));
         checks.put(file, job);
-        job.schedule();
+        job.schedule(pauseMs);
     }
 
     private void updateIfThere(IFile file, IProgressMonitor monitor) throws CoreException {
