@@ -174,3 +174,12 @@ product_folder() {
     *) echo "$products/linux/gtk/$arch/ferrule" ;;
     esac
 }
+
+# Builds the product for this machine if it is not there or older than its sources.
+need_product() {
+    need_gtk
+    lock
+    build workbench "$(product_hash)" "$(product_folder)/ferrule-workbench" \
+        package -DskipTests -Dferrule.platform=local -pl releng/org.ferrule.repository -am
+    unlock
+}
