@@ -43,8 +43,9 @@ public final class PartEdits {
 
     /** States for the device itself what it inherits, value by value to come, and returns the new part. */
     public EObject override(Shown inherited) {
-        EObject part = Overriding.bare(inherited);
-        put(inherited.holder(), inherited.place(), part, "Override of " + word(part));
+        Overriding overriding = new Overriding(session.domain());
+        EObject part = overriding.override(inherited);
+        run(overriding.command(), "Override of " + word(part));
         return part;
     }
 
