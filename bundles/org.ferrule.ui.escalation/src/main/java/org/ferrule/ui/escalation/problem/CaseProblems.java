@@ -43,9 +43,11 @@ public final class CaseProblems implements ProblemSource {
     private static List<FoundProblem> problems(ProblemRequest request, CaseDocument file) throws CoreException {
         List<FoundProblem> found = new ArrayList<>();
         CaseReading reading = new CaseReading(request.records(), request.record().file(), file);
-        reading.missing().stream().filter(missing -> !isToldElsewhere(file, missing)).forEach(missing -> found.add(FoundProblem.at(request.record(), file, missing.feature(),
-                missing.feature() == Literals.CASE_DOCUMENT__SHELF ? Severity.WARNING : Severity.ERROR, "case.document",
-                missing.message())));
+        reading.missing().stream().filter(missing -> !isToldElsewhere(file, missing))
+                .forEach(missing -> found.add(FoundProblem.at(request.record(), file, missing.feature(),
+                        missing.feature() == Literals.CASE_DOCUMENT__SHELF ? Severity.WARNING : Severity.ERROR,
+                        "case.document",
+                        missing.message())));
         reading.open().ifPresent(open -> assembled(request, file, open, found));
         return found;
     }
