@@ -13,7 +13,6 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
-import org.eclipse.swt.layout.RowData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.MenuItem;
@@ -71,7 +70,7 @@ final class DeviceActions {
     /** Creates the buttons, and lets the keys of the workbench work on the table. */
     void connect(SheetGrid table, Composite parent) {
         grid = table;
-        Composite row = new WrapRow(parent, 8).control();
+        Composite row = new WrapRow(parent, 4).control();
         add = button(row, "Add", this::add);
         duplicate = button(row, "Duplicate", this::duplicate);
         if (feature == Literals.DEVICE_LIBRARY__DEVICES) {
@@ -112,7 +111,6 @@ final class DeviceActions {
     private Button button(Composite parent, String text, Runnable action) {
         Button button = context.toolkit().createButton(parent, text, SWT.PUSH);
         button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> action.run()));
-        button.setLayoutData(new RowData(Math.max(96, button.computeSize(SWT.DEFAULT, SWT.DEFAULT).x), SWT.DEFAULT));
         return button;
     }
 

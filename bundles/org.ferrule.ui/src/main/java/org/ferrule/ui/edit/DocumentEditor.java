@@ -12,11 +12,13 @@ import org.eclipse.core.resources.IMarker;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.IStatus;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.jface.viewers.ILabelProvider;
 import org.eclipse.swt.custom.CTabFolder;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
 import org.eclipse.ui.IFileEditorInput;
@@ -24,6 +26,7 @@ import org.eclipse.ui.ISaveablesSource;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.Saveable;
 import org.eclipse.ui.forms.editor.FormEditor;
+import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.eclipse.ui.ide.IGotoMarker;
 import org.eclipse.ui.part.FileEditorInput;
 import org.eclipse.ui.views.contentoutline.IContentOutlinePage;
@@ -35,9 +38,11 @@ import org.ferrule.ui.document.DocumentSession;
 import org.ferrule.ui.document.DocumentSessions;
 import org.ferrule.ui.document.SessionListener;
 import org.ferrule.ui.internal.edit.BrokenPage;
+import org.ferrule.ui.internal.edit.CancelledOpening;
 import org.ferrule.ui.internal.edit.DiskQuestion;
 import org.ferrule.ui.internal.edit.DocumentOutline;
 import org.ferrule.ui.internal.edit.DocumentProperties;
+import org.ferrule.ui.internal.edit.EditorToolkit;
 import org.ferrule.ui.internal.edit.OutlineLabels;
 import org.ferrule.ui.internal.edit.SaveAs;
 import org.ferrule.ui.internal.edit.SessionSaveable;
@@ -72,7 +77,14 @@ public abstract class DocumentEditor extends FormEditor implements RevealTarget,
         if (!(input instanceof IFileEditorInput file)) {
             throw new PartInitException(input.getName() + " is not a file of the workspace");
         }
-        open(file.getFile());
+        try {
+            open(file.getFile());
+        } catch (PartInitException e) {
+            if (e.getStatus().matches(IStatus.CANCEL)) {
+                CancelledOpening.clear(site, input);
+            }
+            throw e;
+        }
         site.setSelectionProvider(selection);
         diskQuestion = new DiskQuestion(this);
     }
@@ -116,6 +128,11 @@ public abstract class DocumentEditor extends FormEditor implements RevealTarget,
         } catch (PartInitException e) {
             ILog.of(DocumentEditor.class).log(e.getStatus());
         }
+    }
+
+    @Override
+    protected FormToolkit createToolkit(Display display) {
+        return new EditorToolkit(display);
     }
 
     @Override

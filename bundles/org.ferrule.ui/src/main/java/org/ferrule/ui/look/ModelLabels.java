@@ -5,6 +5,8 @@
 
 package org.ferrule.ui.look;
 
+import java.util.List;
+import java.util.Locale;
 import java.util.MissingResourceException;
 
 import org.eclipse.emf.ecore.EClass;
@@ -43,6 +45,12 @@ public final class ModelLabels {
     public static String object(ModelItemProviderAdapterFactory adapters, EObject object) {
         IItemLabelProvider labels = (IItemLabelProvider) adapters.adapt(object, IItemLabelProvider.class);
         return labels == null ? type(object.eClass()) : labels.getText(object);
+    }
+
+    /** Returns what objects are called in the label of a command, such as {@code marker} or {@code 2 objects}. */
+    public static String several(List<EObject> objects) {
+        return objects.size() == 1 ? type(objects.get(0).eClass()).toLowerCase(Locale.ENGLISH)
+                : objects.size() + " objects";
     }
 
     private static String text(String key, String otherwise) {

@@ -22,8 +22,8 @@ import org.ferrule.ui.look.ModelLabels;
 
 /**
  * Finds what can be dragged of a section that is not round: both measures of an oval; of each disc of a composed
- * section its diameter, and where it lies along the axis that the drawing shows. Discs that only a line states have no
- * name to override them by, and no handle.
+ * section its diameter, and where it lies along the axis that the drawing shows. Where only a line states the discs, the
+ * size states all of them when one is dragged.
  */
 final class ShapeHandles {
 
@@ -82,7 +82,7 @@ final class ShapeHandles {
 
     private static boolean isPlaced(Shown part) {
         Disc disc = (Disc) part.complete();
-        return !part.isInherited() && Handles.length(disc.getDiameter()).isPresent() && isReadable(disc.getX())
+        return Handles.length(disc.getDiameter()).isPresent() && isReadable(disc.getX())
                 && isReadable(disc.getY());
     }
 

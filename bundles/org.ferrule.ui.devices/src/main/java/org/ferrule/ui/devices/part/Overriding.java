@@ -20,6 +20,7 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.emf.edit.command.AddCommand;
 import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.emf.edit.domain.EditingDomain;
+import org.ferrule.model.ModelPackage.Literals;
 
 /**
  * Collects commands that state something for a device alone; what is only inherited, and what holds it, is overridden,
@@ -65,18 +66,40 @@ public final class Overriding {
     }
 
     /** The part that takes the place of one that is only inherited. */
-    private EObject override(Shown inherited) {
-        EObject part = overrides.get(inherited);
-        if (part == null) {
-            part = bare(inherited);
-            overrides.put(inherited, part);
-            put(inherited.holder(), inherited.place(), part);
+    EObject override(Shown inherited) {
+        if (!overrides.containsKey(inherited) && isWhole(inherited.place())) {
+            overrideAll(inherited.holder(), inherited.place());
+        } else if (!overrides.containsKey(inherited)) {
+            overrideAlone(inherited);
         }
-        return part;
+        return overrides.get(inherited);
+    }
+
+    /** Discs have no names by which some could take the place of some: a size states all of them, or none. */
+    private static boolean isWhole(EReference place) {
+        return place == Literals.SHAFT_SECTION__DISCS;
+    }
+
+    private void overrideAll(Shown holder, EReference place) {
+        holder.parts(place).stream().filter(part -> part.isInherited() && !overrides.containsKey(part))
+                .forEach(this::overrideAlone);
+    }
+
+    private void overrideAlone(Shown inherited) {
+        EObject part = bare(inherited);
+        overrides.put(inherited, part);
+        append(inherited.holder(), inherited.place(), part);
     }
 
     /** Puts a new part into what holds it, behind those that it holds already. */
     void put(Shown holder, EReference place, EObject part) {
+        if (isWhole(place)) {
+            overrideAll(holder, place);
+        }
+        append(holder, place, part);
+    }
+
+    private void append(Shown holder, EReference place, EObject part) {
         if (holder.own().isEmpty()) {
             attach(override(holder), place, part);
             return;
@@ -97,7 +120,7 @@ public final class Overriding {
     }
 
     /** Returns a part that states what it must, and the name by which it is matched with the line's. */
-    static EObject bare(Shown inherited) {
+    private static EObject bare(Shown inherited) {
         EObject part = EcoreUtil.create(inherited.complete().eClass());
         part.eClass().getEAllAttributes().stream().filter(attribute -> attribute.isRequired() || isName(attribute))
                 .filter(inherited.complete()::eIsSet)

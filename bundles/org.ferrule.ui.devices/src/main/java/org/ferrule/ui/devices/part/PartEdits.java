@@ -5,7 +5,6 @@
 
 package org.ferrule.ui.devices.part;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -19,13 +18,12 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.emf.edit.command.AddCommand;
-import org.eclipse.emf.edit.command.MoveCommand;
 import org.eclipse.emf.edit.command.RemoveCommand;
 import org.eclipse.emf.edit.command.SetCommand;
 import org.ferrule.ui.document.DocumentSession;
 import org.ferrule.ui.look.ModelLabels;
 
-/** Adds, overrides, copies, moves and deletes parts, each by one command that can be undone. */
+/** Adds, overrides, copies and deletes parts, each by one command that can be undone. */
 public final class PartEdits {
 
     private final DocumentSession session;
@@ -45,8 +43,9 @@ public final class PartEdits {
 
     /** States for the device itself what it inherits, value by value to come, and returns the new part. */
     public EObject override(Shown inherited) {
-        EObject part = Overriding.bare(inherited);
-        put(inherited.holder(), inherited.place(), part, "Override of " + word(part));
+        Overriding overriding = new Overriding(session.domain());
+        EObject part = overriding.override(inherited);
+        run(overriding.command(), "Override of " + word(part));
         return part;
     }
 
@@ -65,54 +64,13 @@ public final class PartEdits {
     public void delete(List<EObject> objects) {
         CompoundCommand all = new CompoundCommand();
         objects.forEach(object -> all.append(deletion(object)));
-        run(all.unwrap(), "Deletion of " + what(objects));
-    }
-
-    private static String what(List<EObject> objects) {
-        return objects.size() == 1 ? word(objects.get(0)) : objects.size() + " objects";
+        run(all.unwrap(), "Deletion of " + ModelLabels.several(objects));
     }
 
     private Command deletion(EObject object) {
         return object.eContainmentFeature().isMany() ? RemoveCommand.create(session.domain(), object)
                 : SetCommand.create(session.domain(), object.eContainer(), object.eContainmentFeature(),
                         SetCommand.UNSET_VALUE);
-    }
-
-    /** Moves objects of one list in front of the place that is given; they stand together there, in their order. */
-    public void move(List<EObject> objects, int before) {
-        List<EObject> siblings = siblings(objects.get(0));
-        List<EObject> wanted = new ArrayList<>(siblings.subList(0, before));
-        wanted.removeAll(objects);
-        wanted.addAll(siblings.stream().filter(objects::contains).toList());
-        siblings.stream().filter(other -> !wanted.contains(other)).forEach(wanted::add);
-        Command command = reordering(siblings, wanted);
-        if (!wanted.equals(siblings)) {
-            run(command, "Move of " + what(objects));
-        }
-    }
-
-    private Command reordering(List<EObject> siblings, List<EObject> wanted) {
-        CompoundCommand all = new CompoundCommand();
-        List<EObject> now = new ArrayList<>(siblings);
-        for (int i = 0; i < wanted.size(); i++) {
-            EObject next = wanted.get(i);
-            if (now.get(i) != next) {
-                now.remove(next);
-                now.add(i, next);
-                all.append(moving(next, i));
-            }
-        }
-        return all.unwrap();
-    }
-
-    private Command moving(EObject object, int to) {
-        return MoveCommand.create(session.domain(), object.eContainer(), object.eContainmentFeature(), object, to);
-    }
-
-    /** Returns the list of the document that an object stands in. */
-    static List<EObject> siblings(EObject object) {
-        return ((List<?>) object.eContainer().eGet(object.eContainmentFeature())).stream().map(EObject.class::cast)
-                .toList();
     }
 
     /** Gives values to parts, all in one step; a part that is only inherited is overridden for the size. */

@@ -23,6 +23,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.ferrule.ui.devices.table.RowTable;
+import org.ferrule.ui.edit.order.ElementMoves;
 import org.ferrule.ui.look.ModelLabels;
 
 /** A list of parts with buttons, and the form of the part that is selected. */
@@ -36,7 +37,7 @@ public final class PartList implements PartView {
     private final RowTable<Shown> table;
     private final ListButtons buttons;
     private final PartForm form;
-    private final PartMoves moves;
+    private final ElementMoves moves;
     private final boolean growing;
     private Runnable listener = () -> {
     };
@@ -57,8 +58,7 @@ public final class PartList implements PartView {
         table.onSelect(this::showSelected);
         DeleteKey.bind(table.control(), context.services(), this::delete);
         table.onKey(SWT.INSERT, this::add);
-        moves = new PartMoves(context.session(), table);
-        table.control().addListener(SWT.KeyDown, moves::press);
+        moves = new PartMoves(context.session(), table).moves();
     }
 
     /** Creates a list with the form below it, under a title; the list is as high as its rows need. */

@@ -74,10 +74,17 @@ public final class CaseReading {
         String path = (String) document.eGet(feature);
         Optional<D> found = path == null ? Optional.empty() : find(path, type);
         if (found.isEmpty()) {
-            missing.add(new Missing(feature, path == null
-                    ? "The case names no document here, so that it cannot be planned with one" : unopened(path)));
+            missing.add(new Missing(feature, path == null ? unnamed(feature) : unopened(path)));
         }
         return found;
+    }
+
+    private static String unnamed(EAttribute feature) {
+        if (feature == Literals.CASE_DOCUMENT__SHELF) {
+            return "The case names no shelf, so that nothing is known of what is at hand";
+        }
+        String what = feature == Literals.CASE_DOCUMENT__RULES ? "rule set" : "technique library";
+        return "The case names no " + what + ", so that it cannot be planned";
     }
 
     private static String unopened(String path) {

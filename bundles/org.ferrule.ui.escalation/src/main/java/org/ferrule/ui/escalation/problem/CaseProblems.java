@@ -43,11 +43,18 @@ public final class CaseProblems implements ProblemSource {
     private static List<FoundProblem> problems(ProblemRequest request, CaseDocument file) throws CoreException {
         List<FoundProblem> found = new ArrayList<>();
         CaseReading reading = new CaseReading(request.records(), request.record().file(), file);
-        reading.missing().forEach(missing -> found.add(FoundProblem.at(request.record(), file, missing.feature(),
-                missing.feature() == Literals.CASE_DOCUMENT__SHELF ? Severity.WARNING : Severity.ERROR, "case.document",
-                missing.message())));
+        reading.missing().stream().filter(missing -> !isToldElsewhere(file, missing))
+                .forEach(missing -> found.add(FoundProblem.at(request.record(), file, missing.feature(),
+                        missing.feature() == Literals.CASE_DOCUMENT__SHELF ? Severity.WARNING : Severity.ERROR,
+                        "case.document",
+                        missing.message())));
         reading.open().ifPresent(open -> assembled(request, file, open, found));
         return found;
+    }
+
+    /** That a document must be named is told where all that is missing is told. */
+    private static boolean isToldElsewhere(CaseDocument file, CaseReading.Missing missing) {
+        return missing.feature().isRequired() && !file.eIsSet(missing.feature());
     }
 
     private static void assembled(ProblemRequest request, CaseDocument file, OpenCase open,

@@ -5,6 +5,7 @@
 package org.ferrule.ui.escalation.shelf;
 
 import java.io.IOException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -96,7 +97,8 @@ final class SheetDialog extends TitleAreaDialog {
             refuse("Nothing is taken over: the sheet has " + e.faults().size()
                     + (e.faults().size() == 1 ? " fault." : " faults."));
         } catch (IOException e) {
-            refuse("The sheet cannot be read: " + e.getMessage());
+            refuse("The sheet cannot be read: " + (e instanceof NoSuchFileException gone
+                    ? "there is no such file, " + gone.getFile() : e.getMessage()));
         }
         if (sheet != null && !files.problems().isEmpty()) {
             sheet = null;

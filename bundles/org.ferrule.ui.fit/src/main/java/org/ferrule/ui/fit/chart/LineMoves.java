@@ -5,7 +5,6 @@
 
 package org.ferrule.ui.fit.chart;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -14,6 +13,7 @@ import org.ferrule.model.FitChart;
 import org.ferrule.model.ModelPackage.Literals;
 import org.ferrule.model.Sorting;
 import org.ferrule.ui.document.DocumentSession;
+import org.ferrule.ui.edit.order.Reordering;
 import org.ferrule.ui.fit.matrix.LineMover;
 import org.ferrule.ui.fit.matrix.MatrixTable;
 import org.ferrule.ui.fit.matrix.Side;
@@ -69,9 +69,6 @@ final class LineMoves implements LineMover {
     }
 
     private static List<String> moved(List<String> all, List<String> names, String other, boolean after) {
-        List<String> moved = new ArrayList<>(all);
-        moved.removeAll(names);
-        moved.addAll(moved.indexOf(other) + (after ? 1 : 0), names);
-        return moved;
+        return Reordering.together(all, names, all.indexOf(other) + (after ? 1 : 0));
     }
 }

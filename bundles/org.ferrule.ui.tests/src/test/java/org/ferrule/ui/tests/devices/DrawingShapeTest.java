@@ -161,7 +161,7 @@ class DrawingShapeTest {
         new ScreenPicture().take("drawing-oval-keyboard");
         robot.key(SWT.CR);
         robot.waitFor("the largest height", () -> height().equals("2.06 mm"));
-        library.fixture().editor().session().undo();
+        robot.keys(SWT.CTRL, 'z');
         robot.waitFor("the former height", () -> height().equals("1.91 mm"));
         assertEquals("Change of body: Height", library.fixture().editor().session().nextUndo().getLabel());
     }
@@ -174,7 +174,7 @@ class DrawingShapeTest {
         robot.keyWith(SWT.SHIFT, SWT.ARROW_DOWN);
         robot.key(SWT.CR);
         robot.waitFor("the least width", () -> width().equals("1.90 mm max"));
-        library.fixture().editor().session().undo();
+        robot.keys(SWT.CTRL, 'z');
         robot.waitFor("the former width", () -> width().equals("2.06 mm max"));
     }
 

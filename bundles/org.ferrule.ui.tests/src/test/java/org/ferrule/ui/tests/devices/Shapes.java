@@ -81,6 +81,24 @@ final class Shapes {
                       }
             """));
 
+    /** A line whose shaft is composed of two discs. */
+    static final String DISC_LINE = Libraries.SAMPLE.replace(LINE_SHAFT, """
+                      "discs": [
+                        {
+                          "x": "0 mm",
+                          "y": "0 mm",
+                          "diameter": "0.60 mm"
+                        },
+                        {
+                          "x": "0.40 mm",
+                          "y": "0 mm",
+                          "diameter": "0.40 mm"
+                        }
+                      ]
+                    }
+                  ],
+            """);
+
     private Shapes() {
     }
 

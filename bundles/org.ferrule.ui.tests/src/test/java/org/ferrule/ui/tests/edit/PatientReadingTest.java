@@ -6,6 +6,7 @@
 package org.ferrule.ui.tests.edit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -15,16 +16,22 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.stream.Stream;
 
+import org.eclipse.core.resources.IFile;
+import org.eclipse.core.resources.IProject;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IStatus;
+import org.eclipse.jface.dialogs.ProgressMonitorDialog;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.ide.IDE;
 import org.ferrule.io.json.JsonDocuments;
 import org.ferrule.model.DeviceLibrary;
 import org.ferrule.samples.LargeLibrary;
+import org.ferrule.ui.edit.DocumentEditor;
 import org.ferrule.ui.edit.PatientReading;
 import org.ferrule.ui.tests.robot.EditorFixture;
+import org.ferrule.ui.tests.robot.Projects;
 import org.ferrule.ui.tests.robot.Robot;
 import org.ferrule.ui.tests.robot.ScreenPicture;
 import org.ferrule.ui.tests.robot.Widgets;
@@ -37,6 +44,7 @@ class PatientReadingTest {
     /** Two megabytes. */
     private static final int DEVICES = 2_000;
     private static final int LOOK_AGAIN_MS = 300;
+    private static final int TRIES = 500;
 
     private final Robot robot = new Robot();
     private final Display display = Display.getCurrent();
@@ -82,6 +90,35 @@ class PatientReadingTest {
 
     private static boolean tellsTheFile(Shell dialog) {
         return Widgets.all(dialog, Label.class).anyMatch(label -> ("Reading " + NAME).equals(label.getText()));
+    }
+
+    @Test
+    void noEditorIsLeftOfAnOpeningThatWasCancelledAndTheFileCanBeOpenedAgain() throws CoreException {
+        IProject project = Projects.create("Large");
+        try {
+            IFile file = Projects.write(project, NAME,
+                    new String(new JsonDocuments().write(LargeLibrary.of(3 * DEVICES)), StandardCharsets.UTF_8));
+            display.asyncExec(() -> cancelBeforeTheDialogIsShown(TRIES));
+            assertFalse(IDE.openEditor(EditorFixture.page(), file) instanceof DocumentEditor);
+            robot.waitFor("no editor", () -> EditorFixture.page().getEditorReferences().length == 0);
+            new ScreenPicture().take("opening-cancelled");
+            assertTrue(IDE.openEditor(EditorFixture.page(), file) instanceof DocumentEditor);
+        } finally {
+            EditorFixture.page().closeAllEditors(false);
+            robot.waitForJobs();
+            Projects.delete(project);
+        }
+    }
+
+    /** It is shown after a while only, when a quick machine has read the file. */
+    private void cancelBeforeTheDialogIsShown(int tries) {
+        Stream.of(display.getShells()).map(Shell::getData).filter(ProgressMonitorDialog.class::isInstance)
+                .map(ProgressMonitorDialog.class::cast).findFirst()
+                .ifPresentOrElse(dialog -> dialog.getProgressMonitor().setCanceled(true), () -> {
+                    if (tries > 0) {
+                        display.timerExec(1, () -> cancelBeforeTheDialogIsShown(tries - 1));
+                    }
+                });
     }
 
     @Test

@@ -70,7 +70,8 @@ class RuleLimitsTest {
     }
 
     private void fill(String label, String text) {
-        robot.click(Widgets.labelled(fixture.body(), label, Text.class));
+        Text field = Widgets.labelled(fixture.body(), label, Text.class);
+        robot.clickUntil("the cursor in " + label, field, field::isFocusControl);
         robot.type(text);
         robot.key(SWT.CR);
         robot.settle();

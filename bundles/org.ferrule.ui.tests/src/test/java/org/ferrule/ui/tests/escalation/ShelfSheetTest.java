@@ -14,10 +14,12 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.CoreException;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.Text;
 import org.ferrule.model.ShelfDocument;
 import org.ferrule.model.StockLot;
 import org.ferrule.ui.escalation.shelf.SheetExchange;
@@ -121,5 +123,24 @@ class ShelfSheetTest {
         assertEquals("2", table(dialog).getItem(0).getText(0));
         assertEquals("soon", table(dialog).getItem(0).getText(2));
         new ScreenPicture().take("shelf-import-fault");
+    }
+
+    private void assertRefused(Path sheet, String words) {
+        Shell dialog = takeIn(sheet);
+        robot.waitFor(words, () -> Widgets.all(dialog, Text.class).anyMatch(text -> text.getText().contains(words)));
+        new ScreenPicture().take("shelf-import-refused");
+        assertFalse(take(dialog).isEnabled());
+        robot.key(SWT.ESC);
+        robot.waitFor("no dialog", () -> dialog().isEmpty());
+        assertFalse(fixture.editor().session().dirty());
+    }
+
+    @Test
+    void whatIsNoSheetIsToldAndNothingCanBeTakenOver() throws IOException {
+        assertRefused(folder.resolve("gone.csv"), "there is no such file");
+        assertRefused(Files.writeString(folder.resolve("shelf.doc"), "item"), "No format is known for shelf.doc");
+        assertRefused(Files.write(folder.resolve("cut.xlsx"), new byte[] { 'P', 'K', 3, 4, 20, 0 }), "1 fault");
+        assertRefused(Files.writeString(folder.resolve("quote.csv"), "item,lot\n\"a,A\n"), "1 fault");
+        assertRefused(Files.writeString(folder.resolve("empty.csv"), ""), "fault");
     }
 }

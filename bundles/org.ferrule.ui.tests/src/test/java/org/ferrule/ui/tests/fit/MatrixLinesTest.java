@@ -184,7 +184,7 @@ class MatrixLinesTest {
         robot.waitFor("the same rows selected",
                 () -> fixture.table().selection().positions(Side.OUTER).equals(List.of(2, 3)));
         new ScreenPicture().take("matrix-rows-moved");
-        fixture.editor().session().undo();
+        robot.keys(SWT.CTRL, 'z');
         robot.waitFor("the former order", () -> shown(0, 1, 2, 3, 4).equals(ids));
         assertEquals(ids, chart().getOuter().getDevices());
     }
@@ -201,7 +201,7 @@ class MatrixLinesTest {
         robot.keyWith(SWT.ALT, SWT.ARROW_UP);
         List<String> up = List.of(ids.get(0), ids.get(2), ids.get(1), ids.get(3), ids.get(4));
         robot.waitFor("both one place up", () -> shown(0, 1, 2, 3, 4).equals(up));
-        fixture.editor().session().undo();
+        robot.keys(SWT.CTRL, 'z');
         robot.waitFor("the order before", () -> shown(0, 1, 2, 3, 4).equals(moved));
     }
 
@@ -228,7 +228,7 @@ class MatrixLinesTest {
         List<String> moved = List.of(ids.get(1), ids.get(2), ids.get(0), ids.get(3));
         robot.waitFor("the other order in the chart", () -> chart().getOuter().getDevices().equals(moved));
         robot.waitFor("the other order in the matrix", () -> rows().line(2).head().id().equals(ids.get(0)));
-        fixture.editor().session().undo();
+        robot.keys(SWT.CTRL, 'z');
         robot.waitFor("the former order", () -> rows().line(0).head().id().equals(ids.get(0)));
         assertEquals(ids, chart().getOuter().getDevices());
     }
@@ -239,7 +239,7 @@ class MatrixLinesTest {
         robot.keys(SWT.CTRL, '9');
         robot.waitFor("a hidden row", () -> rows().size() < before);
         assertEquals(1, chart().getOuter().getHidden().size());
-        fixture.editor().session().undo();
+        robot.keys(SWT.CTRL, 'z');
         robot.waitFor("the row again", () -> rows().size() == before);
     }
 }

@@ -299,6 +299,11 @@ public final class Robot {
         key(SWT.KeyUp, modifier, '\0');
     }
 
+    /** Lets a key go that is still held: a dialog that a key opens keeps it from being let go before the dialog closes. */
+    public void letGo(int modifier) {
+        key(SWT.KeyUp, modifier, '\0');
+    }
+
     /** Lets the window take keys: without a window manager none becomes active by itself when a dialog has closed. */
     void awake() {
         IWorkbenchWindow window = PlatformUI.getWorkbench().getActiveWorkbenchWindow();

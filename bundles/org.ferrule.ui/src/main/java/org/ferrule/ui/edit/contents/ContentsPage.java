@@ -5,9 +5,7 @@
 
 package org.ferrule.ui.edit.contents;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
@@ -15,11 +13,9 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.emf.edit.command.AddCommand;
 import org.eclipse.emf.edit.command.DeleteCommand;
-import org.eclipse.emf.edit.command.MoveCommand;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.ILabelProvider;
-import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.swt.SWT;
@@ -28,6 +24,8 @@ import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.RowData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Item;
+import org.eclipse.swt.widgets.Tree;
 import org.eclipse.ui.forms.IManagedForm;
 import org.eclipse.ui.forms.widgets.ExpandableComposite;
 import org.eclipse.ui.forms.widgets.FormToolkit;
@@ -35,6 +33,9 @@ import org.eclipse.ui.forms.widgets.Section;
 import org.ferrule.ui.document.DocumentChange;
 import org.ferrule.ui.edit.DocumentEditor;
 import org.ferrule.ui.edit.DocumentPage;
+import org.ferrule.ui.edit.order.ElementMoves;
+import org.ferrule.ui.edit.order.Reordering;
+import org.ferrule.ui.edit.order.RowDrag;
 import org.ferrule.ui.look.WrapRow;
 
 /** What a document holds, and the fields of what is chosen. */
@@ -44,11 +45,14 @@ public final class ContentsPage extends DocumentPage {
     private static final int LEAST_HEIGHT = 200;
 
     private final ILabelProvider labels;
-    private final List<Button> moves = new ArrayList<>();
     private TreeViewer tree;
     private ElementDetails details;
+    private ElementMoves moves;
     private Button add;
     private Button remove;
+    private Button up;
+    private Button down;
+    private Chosen shown;
 
     /**
      * Creates the page.
@@ -84,18 +88,32 @@ public final class ContentsPage extends DocumentPage {
         Composite client = toolkit.createComposite(section);
         GridLayoutFactory.fillDefaults().margins(2, 4).applyTo(client);
         section.setClient(client);
-        tree = new TreeViewer(toolkit.createTree(client, SWT.BORDER | SWT.SINGLE));
+        tree = new TreeViewer(toolkit.createTree(client, SWT.BORDER | SWT.MULTI));
         GridDataFactory.fillDefaults().grab(true, true).hint(220, 300).applyTo(tree.getControl());
         tree.setContentProvider(new ContentsTree());
         tree.setLabelProvider(labels);
         tree.setInput(session());
         tree.expandToLevel(2);
-        tree.addSelectionChangedListener(event -> selected(event.getStructuredSelection()));
+        tree.addSelectionChangedListener(event -> selected());
+        createMoves(tree.getTree());
         Composite buttons = new WrapRow(client, 5).control();
         add = button(toolkit, buttons, "Add", this::addToGroup);
         remove = button(toolkit, buttons, "Remove", this::removeSelected);
-        moves.add(button(toolkit, buttons, "Up", () -> move(-1)));
-        moves.add(button(toolkit, buttons, "Down", () -> move(1)));
+        up = button(toolkit, buttons, "Up", () -> moves.step(-1));
+        down = button(toolkit, buttons, "Down", () -> moves.step(1));
+    }
+
+    private void createMoves(Tree widget) {
+        moves = new ElementMoves(session(), () -> chosen().members());
+        widget.addListener(SWT.KeyDown, moves::press);
+        RowDrag.in(widget, moves::isMovable, this::isBeside, (row, after) -> moves
+                .moveBefore(Reordering.siblings((EObject) row.getData()).indexOf(row.getData()) + (after ? 1 : 0)));
+    }
+
+    /** Elements go from place to place in their own group. */
+    private boolean isBeside(Item row) {
+        return row != null && row.getData() instanceof EObject element && element.eContainer() != null
+                && chosen().group().equals(new Chosen(List.of(element)).group());
     }
 
     private static Button button(FormToolkit toolkit, Composite parent, String text, Runnable action) {
@@ -105,63 +123,45 @@ public final class ContentsPage extends DocumentPage {
         return button;
     }
 
-    private void selected(IStructuredSelection selection) {
-        Object chosen = selection.getFirstElement();
-        if (chosen instanceof Group group) {
-            details.show(group);
-        } else {
-            details.show(chosen instanceof EObject object ? object : null);
-            ((DocumentEditor) getEditor()).selection().select(chosen instanceof EObject object ? object : null);
+    private Chosen chosen() {
+        return Chosen.of(tree.getStructuredSelection());
+    }
+
+    private void selected() {
+        showChosen();
+        if (!shown.isGroup()) {
+            ((DocumentEditor) getEditor()).selection().select(shown.element().orElse(null));
         }
         updateButtons();
     }
 
+    private void showChosen() {
+        shown = chosen();
+        if (shown.element().isEmpty() && shown.group().isPresent()) {
+            details.show(shown.group().orElseThrow(), shown.compared());
+        } else {
+            details.show(shown.element().orElse(null));
+        }
+    }
+
     private void updateButtons() {
-        add.setEnabled(session().editable() && group().isPresent());
-        boolean member = session().editable() && chosen().filter(o -> o.eContainer() != null).isPresent();
-        remove.setEnabled(member);
-        moves.forEach(button -> button.setEnabled(member && group().filter(EReference::isMany).isPresent()));
+        add.setEnabled(session().editable() && chosen().group().isPresent());
+        remove.setEnabled(session().editable() && !chosen().members().isEmpty());
+        up.setEnabled(moves.canStep(-1));
+        down.setEnabled(moves.canStep(1));
     }
 
-    private Optional<EObject> chosen() {
-        return tree.getStructuredSelection().getFirstElement() instanceof EObject object ? Optional.of(object)
-                : Optional.empty();
-    }
-
-    /** What is added goes to the chosen group, or to that of the chosen rule. */
-    private Optional<EReference> group() {
-        Object chosen = tree.getStructuredSelection().getFirstElement();
-        return chosen instanceof Group group ? Optional.of(group.reference())
-                : chosen().filter(object -> object.eContainer() != null).map(EObject::eContainmentFeature);
-    }
-
-    /** Returns what holds the group. */
-    private EObject holder() {
-        Object chosen = tree.getStructuredSelection().getFirstElement();
-        return chosen instanceof Group group ? group.holder() : ((EObject) chosen).eContainer();
-    }
-
+    /** What is added goes to the chosen group, or to that of the chosen elements. */
     private void addToGroup() {
-        EReference reference = group().orElseThrow();
-        EObject made = ElementDetails.complete(EcoreUtil.create(reference.getEReferenceType()));
-        session().execute(AddCommand.create(session().domain(), holder(), reference, made));
+        Group group = chosen().group().orElseThrow();
+        EObject made = ElementDetails.complete(EcoreUtil.create(group.reference().getEReferenceType()));
+        session().execute(AddCommand.create(session().domain(), group.holder(), group.reference(), made));
         tree.refresh();
         tree.setSelection(new StructuredSelection(made), true);
     }
 
     private void removeSelected() {
-        EObject removed = chosen().orElseThrow();
-        session().execute(DeleteCommand.create(session().domain(), removed));
-    }
-
-    private void move(int step) {
-        EObject moved = chosen().orElseThrow();
-        List<?> members = new Group(moved.eContainer(), moved.eContainmentFeature()).members();
-        int place = members.indexOf(moved) + step;
-        if (place >= 0 && place < members.size()) {
-            session().execute(MoveCommand.create(session().domain(), moved.eContainer(), moved.eContainmentFeature(),
-                    moved, place));
-        }
+        session().execute(DeleteCommand.create(session().domain(), chosen().members()));
     }
 
     @Override
@@ -193,8 +193,8 @@ public final class ContentsPage extends DocumentPage {
         if (change.reloaded() || tree.getStructuredSelection().isEmpty()) {
             tree.setSelection(new StructuredSelection(session().document().orElseThrow()));
         }
-        if (tree.getStructuredSelection().getFirstElement() instanceof Group group) {
-            details.show(group);
+        if (!chosen().equals(shown) || shown.element().isEmpty()) {
+            showChosen();
         }
         updateButtons();
     }

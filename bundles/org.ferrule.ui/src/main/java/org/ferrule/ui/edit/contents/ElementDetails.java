@@ -93,10 +93,12 @@ final class ElementDetails {
         resize();
     }
 
-    /** Shows all elements of a group side by side. */
-    void show(Group shown) {
-        section.setText(ModelLabels.feature(shown.reference()));
-        group.show(shown);
+    /** Shows elements of a group side by side. */
+    void show(Group shown, List<EObject> elements) {
+        String name = ModelLabels.feature(shown.reference());
+        boolean all = elements.size() == shown.members().size();
+        section.setText(all ? name : name + ": " + elements.size() + " selected");
+        group.show(shown.reference(), elements);
         layout.topControl = group.control();
         stack.layout();
         resize();

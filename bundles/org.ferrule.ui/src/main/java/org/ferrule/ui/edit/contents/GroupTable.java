@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import org.eclipse.emf.common.util.Enumerator;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.widgets.Composite;
@@ -25,7 +26,7 @@ import org.ferrule.model.Features;
 import org.ferrule.quantity.Dimension;
 import org.ferrule.ui.look.ModelLabels;
 
-/** All members of a group side by side, to be compared; one that is opened is shown with its fields. */
+/** Members of a group side by side, to be compared; one that is opened is shown with its fields. */
 final class GroupTable {
 
     private static final int LEAST_COLUMN = 60;
@@ -47,9 +48,10 @@ final class GroupTable {
         return table;
     }
 
-    void show(Group group) {
-        members = group.members().stream().map(EObject.class::cast).toList();
-        List<EAttribute> attributes = Features.inDocumentOrder(group.reference().getEReferenceType()).stream()
+    /** Shows members of a group. */
+    void show(EReference group, List<EObject> compared) {
+        members = List.copyOf(compared);
+        List<EAttribute> attributes = Features.inDocumentOrder(group.getEReferenceType()).stream()
                 .filter(EAttribute.class::isInstance).map(EAttribute.class::cast).toList();
         table.setRedraw(false);
         table.removeAll();

@@ -7,17 +7,25 @@ package org.ferrule.ui.internal.project;
 
 import java.io.ByteArrayInputStream;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.stream.Stream;
 
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.CoreException;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.Status;
 import org.eclipse.jface.viewers.IStructuredSelection;
+import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.dialogs.WizardNewFileCreationPage;
 import org.eclipse.ui.statushandlers.StatusManager;
 import org.ferrule.model.DocumentKind;
 
 /** Asks for the folder and the name of a new document; the ending of the name need not be typed. */
 final class NewDocumentPage extends WizardNewFileCreationPage {
+
+    /** In bytes: a file system takes 255, and saving writes beside the file one with a longer name first. */
+    private static final int LONGEST_NAME = 200;
 
     private final DocumentKind kind;
 
@@ -76,8 +84,18 @@ final class NewDocumentPage extends WizardNewFileCreationPage {
         if (DocumentKind.ofFileName(own).isPresent()) {
             return "\u201c" + own + "\u201d is the name of another kind of document.";
         }
+        if (isTooLong(name)) {
+            return "The name is too long: at most " + LONGEST_NAME + " characters with its ending.";
+        }
+        if (Stream.of(getContainerFullPath().segments()).anyMatch(NewDocumentPage::isTooLong)) {
+            return "The name of the folder is too long: at most " + LONGEST_NAME + " characters.";
+        }
         IFile file = ResourcesPlugin.getWorkspace().getRoot().getFile(getContainerFullPath().append(name));
         return file.exists() ? "\u201c" + name + "\u201d is there already." : null;
+    }
+
+    private static boolean isTooLong(String name) {
+        return name.getBytes(StandardCharsets.UTF_8).length > LONGEST_NAME;
     }
 
     @Override
@@ -93,7 +111,17 @@ final class NewDocumentPage extends WizardNewFileCreationPage {
     }
 
     @Override
+    protected void createAdvancedControls(Composite parent) {
+        // they are about links, and documents are not linked
+    }
+
+    @Override
     protected void createLinkTarget() {
         // documents are not linked
+    }
+
+    @Override
+    protected IStatus validateLinkedResource() {
+        return Status.OK_STATUS;
     }
 }
