@@ -78,6 +78,7 @@ class RoomTest {
         Discs.assertNear(1 + Math.sqrt(2), Packing.lowerDiameter(discs("1", "1", "1", "1")), 1e-6);
         assertEquals(EnclosingCircle.discs(diameters("1", "1", "1")).lowerDiameter(),
                 EnclosingCircle.lower(diameters("1", "1", "1")));
+        assertEquals(mm("2"), EnclosingCircle.lower(diameters("1", "0.5", "1")), "the third one hides");
     }
 
     @Test

@@ -206,7 +206,8 @@ class EvidenceScalesTest {
         assertTrue(draw(new Chance("balloon", "", 0.03, 0.0125, 0.0082, 0.0082)).text().contains("0.82 % of pairs"));
         assertTrue(draw(new Chance("balloon", "", -0.01, 0.004, 0.99, 1)).text()
                 .contains("99.00 % \u2013 100.00 % of pairs"));
-        assertTrue(draw(new Chance("balloon", "", 0.5, 0.004, 0, 1e-9)).text().contains("0 % \u2013 1.0e-07 % of pairs"));
+        assertTrue(
+                draw(new Chance("balloon", "", 0.5, 0.004, 0, 1e-9)).text().contains("0 % \u2013 1.0e-07 % of pairs"));
         assertTrue(draw(new Chance("balloon", "", 0.5, 0.004, 0.0001, 0.0001)).text().contains("0.01 % of pairs"));
     }
 

@@ -187,6 +187,23 @@ class BudgetBarsTest {
         assertEquals(1, ends.size());
     }
 
+    /** So that a sign and a figure in each column keep apart from the column before. */
+    @Test
+    void columnsAreAsWideAsTheirWidestFigureWithASign() {
+        Plan many = SamplePlan.longPlan();
+        PlanWords of = SamplePlan.words(many.ladder());
+        Figures figures = new Figures(many, of, STYLE);
+        for (Rung rung : many.rungs()) {
+            PictureBuilder g = new PictureBuilder();
+            figures.draw(g, rung, 10, 5);
+            List<Drawn.Words> row = Drawn.of(g.picture(200, 20, "figures")).words();
+            for (int i = 1; i < row.size(); i++) {
+                double gap = row.get(i).box().xMm() - row.get(i - 1).box().rightMm();
+                assertTrue(gap >= 1.4 + PageStyle.leading(STYLE.small()) - 0.01, gap + " mm in row " + rung.number());
+            }
+        }
+    }
+
     @Test
     void headsOfFiguresStandOverTheirColumnsAndTheGroupOverTheSums() {
         Figures figures = new Figures(plan, words, STYLE);

@@ -14,11 +14,16 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
 
+import org.ferrule.chart.DeviceMaker;
 import org.ferrule.chart.Drawn;
 import org.ferrule.chart.page.PageStyle;
 import org.ferrule.escalation.equipment.MoveAnswer;
+import org.ferrule.escalation.equipment.Stock;
 import org.ferrule.escalation.plan.Plan;
+import org.ferrule.escalation.plan.Planner;
 import org.ferrule.escalation.plan.Rung;
+import org.ferrule.escalation.state.CaseFile;
+import org.ferrule.escalation.state.SystemState;
 import org.ferrule.picture.PictureBuilder;
 import org.ferrule.plansheet.SamplePlan;
 import org.ferrule.plansheet.page.Detail.Omission;
@@ -156,20 +161,43 @@ class RungCellsTest {
         assertTrue(texts.contains("mind the wire"), texts::toString);
     }
 
+    /** Two techniques through an extension in place, at whose collar each device may catch. */
+    private static Plan throughAnExtension() {
+        CaseFile file = SamplePlan.file(Map.of("true-lumen", true));
+        CaseFile extended = new CaseFile(file.title(), file.day(),
+                file.system().withExtension(new SystemState.PlacedExtension("extension", DeviceMaker.mm(50))),
+                file.target(), file.deliver(), file.facts(), file.aim(), file.spent(), List.of());
+        return new Planner(SamplePlan.instruments(), SamplePlan.planOf(2).ladder()).plan(extended,
+                new Stock(SamplePlan.shelf(40), Map.of()));
+    }
+
     /** Cautions of the fit solver that an earlier step has told need not be told again. */
     @Test
     void repeatedCautionsAreToldOnlyWhereThereIsRoom() {
-        Plan many = SamplePlan.planOf(2);
+        Plan many = throughAnExtension();
         PlanWords of = SamplePlan.words(many.ladder());
         Rung first = many.rungs().get(0);
-        Rung last = many.rungs().get(many.rungs().size() - 1);
+        Rung last = many.rungs().get(1);
         RungCells all = new RungCells(many, of, Detail.full());
         RungCells fewer = new RungCells(many, of, new Detail(EnumSet.of(Omission.REPEATED), ALL, ALL, ALL, ALL));
         List<String> ofFit = of.fits().cautions(last.equipment().roles().get(0).chosen().orElseThrow().suitability());
+        assertEquals(1, ofFit.size());
         assertTrue(texts(cell -> all.advice(last, cell)).containsAll(ofFit));
         assertTrue(texts(cell -> fewer.advice(first, cell)).containsAll(ofFit), "the first time it is told");
         List<String> again = texts(cell -> fewer.advice(last, cell));
-        assertTrue(ofFit.stream().noneMatch(again::contains), again::toString);
+        assertFalse(again.contains(ofFit.get(0)), again::toString);
+        assertTrue(again.contains("mind the wire"), "its own caution is told");
+    }
+
+    @Test
+    void marksOfALaterTryStandWithTheFirst() {
+        Plan many = SamplePlan.longPlan();
+        PlanWords of = SamplePlan.words(many.ladder());
+        RungCells cells = new RungCells(many, of, Detail.full());
+        Rung later = many.rungs().stream().filter(r -> r.attempt() == 2 && !of.rungs().marks(r).isEmpty()).findFirst()
+                .orElseThrow();
+        List<String> texts = texts(cell -> cells.step(later, cell));
+        assertTrue(of.rungs().marks(later).stream().noneMatch(texts::contains), texts::toString);
     }
 
     @Test

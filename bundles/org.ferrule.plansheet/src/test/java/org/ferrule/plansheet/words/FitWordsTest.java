@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
+import org.ferrule.chart.Shelf;
 import org.ferrule.chart.look.VerdictLook;
 import org.ferrule.escalation.equipment.Candidate;
 import org.ferrule.escalation.equipment.Crossing;
@@ -19,6 +20,7 @@ import org.ferrule.escalation.equipment.Filling;
 import org.ferrule.escalation.equipment.Lack;
 import org.ferrule.escalation.equipment.Suitability;
 import org.ferrule.escalation.plan.Plan;
+import org.ferrule.fit.passage.FitQuestion;
 import org.ferrule.fit.verdict.Authority;
 import org.ferrule.fit.verdict.Verdict;
 import org.ferrule.plansheet.SamplePlan;
@@ -112,9 +114,15 @@ class FitWordsTest {
         assertTrue(words.against(burr, 1).length() <= words.against(burr, 2).length());
     }
 
+    /** At the collar of an extension a device may catch. */
     @Test
     void aCautionOfSeveralWaysIsToldOnce() {
-        List<Crossing> twice = Stream.concat(balloon.crossings().stream(), balloon.crossings().stream()).toList();
-        assertEquals(words.cautions(balloon), words.cautions(new Suitability(twice, Optional.empty())));
+        FitQuestion question = Shelf.question(Shelf.extension(), Shelf.balloon("b10", "0.70 mm"));
+        Crossing crossing = new Crossing(Crossing.Way.SYSTEM, question, Shelf.answer(question));
+        List<String> once = words.cautions(new Suitability(List.of(crossing), Optional.empty()));
+        assertEquals(1, once.size(), once::toString);
+        assertTrue(once.get(0).contains("collar"), once::toString);
+        assertEquals(once, words.cautions(new Suitability(List.of(crossing, crossing), Optional.empty())));
+        assertEquals(List.of(), words.cautions(balloon));
     }
 }
