@@ -28,6 +28,7 @@ import org.ferrule.fit.evidence.LengthChain.Part;
 import org.ferrule.fit.evidence.SharedSection;
 import org.ferrule.fit.figure.Figure;
 import org.ferrule.geometry.Enclosure;
+import org.ferrule.geometry.PlacedDisc;
 import org.ferrule.geometry.Stadium;
 import org.ferrule.picture.Box;
 import org.ferrule.picture.Dash;
@@ -230,6 +231,7 @@ class EvidenceScalesTest {
         for (int tick : new int[] { 0, 25, 50, 75, 100 }) {
             double x = bar.xMm() + tick / 100.0 * bar.widthMm();
             assertEquals(x, drawn.words(tick + " %").box().centre().xMm(), 1e-9);
+            assertTrue(drawn.words(tick + " %").box().yMm() > bar.bottomMm() + 1.8, "below its tick");
             assertTrue(marks(drawn, "", Line.class).stream().anyMatch(l -> Math.abs(l.from().xMm() - x) < 1e-9
                     && l.from().yMm() > bar.bottomMm() && l.to().yMm() > l.from().yMm()), tick + " %");
         }
@@ -278,6 +280,29 @@ class EvidenceScalesTest {
         assertEquals(2 * scale, oval.bounds().widthMm(), 0.05 * scale, "2 mm wide");
         assertEquals(lumen.centre().xMm(), oval.bounds().centre().xMm(), 1e-6);
         assertEquals(110 * 0.48 - 3.6, 3 * scale, 12, "the lumen fills its square");
+    }
+
+    /** The same lying askew: its ends 3 and 4 parts of 5 to the right of each other and above. */
+    @Test
+    void anOvalMayLieAskew() {
+        List<PlacedDisc> ends = List.of(new PlacedDisc(-0.3, -0.4, mm("1 mm")), new PlacedDisc(0.3, 0.4, mm("1 mm")));
+        Enclosure around = new Enclosure(mm("2 mm"), mm("2 mm"), ends);
+        Drawn drawn = draw(new SharedSection("main", mm("80 cm"), Figure.exactly(mm("3 mm")),
+                List.of(end(around, 0, "1 mm", true), end(around, 1, "1 mm", true)), mm("2 mm"), mm("2 mm")));
+        double scale = marks(drawn, "lumen", Ellipse.class).get(3).radiusXMm() / 1.5;
+        Point middle = marks(drawn, "lumen", Ellipse.class).get(3).centre();
+        Path oval = marks(drawn, "body:oval", Path.class).get(0);
+        List<Point> along = oval.segments().stream().filter(s -> !s.points().isEmpty())
+                .map(s -> s.points().get(s.points().size() - 1)).toList();
+        double farthest = along.stream().mapToDouble(p -> p.distanceMm(middle)).max().orElseThrow();
+        assertEquals(scale, farthest, 0.01 * scale, "half of 2 mm from its middle");
+        Point tip = along.stream().max((a, b) -> Double.compare(a.distanceMm(middle), b.distanceMm(middle)))
+                .orElseThrow();
+        assertEquals(-4.0 / 3, (tip.yMm() - middle.yMm()) / (tip.xMm() - middle.xMm()), 0.05, "up to the right");
+        for (Point point : along) {
+            double aside = Math.abs((point.xMm() - middle.xMm()) * 0.8 + (point.yMm() - middle.yMm()) * 0.6);
+            assertTrue(aside <= 0.5 * scale + 1e-6, "half a millimetre on each side");
+        }
     }
 
     @Test
