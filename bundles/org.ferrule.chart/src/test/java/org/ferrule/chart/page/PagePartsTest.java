@@ -17,6 +17,9 @@ import java.util.stream.IntStream;
 
 import org.ferrule.chart.DemoChart;
 import org.ferrule.chart.Drawn;
+import org.ferrule.chart.look.VerdictLook;
+import org.ferrule.chart.words.Phrases;
+import org.ferrule.fit.device.Device;
 import org.ferrule.picture.Box;
 import org.ferrule.picture.Ink;
 import org.ferrule.picture.Picture;
@@ -177,5 +180,48 @@ class PagePartsTest {
         double map = drawn.marks("").stream().filter(m -> m.element() instanceof Rect && m.box().yMm() < 20
                 && m.box().xMm() > right - 45).mapToDouble(m -> m.box().xMm()).min().orElse(right + 3);
         assertEquals(map - 3, of.rightMm(), 1e-6);
+    }
+
+    /** Sixty rows are too many for a page of A4, however few columns there are. */
+    @Test
+    void everyRowStandsOnOnePageAndWithinIt() {
+        List<Device> outer = new ArrayList<>();
+        for (int i = 0; i < 12; i++) {
+            outer.addAll(DemoChart.outer());
+        }
+        List<Picture> pages = ChartPages.of(DemoChart.content(outer, DemoChart.inner(0)), NOW).pages();
+        List<String> rows = new ArrayList<>();
+        for (Picture page : pages) {
+            Drawn drawn = Drawn.of(page);
+            drawn.groups().stream().map(Drawn.Named::id).filter(id -> id.startsWith("row:")).forEach(rows::add);
+            double bottom = drawn.marks("caution").stream().mapToDouble(m -> m.box().yMm()).min().orElseThrow();
+            drawn.words().stream().filter(w -> w.group().startsWith("row:"))
+                    .forEach(w -> assertTrue(w.box().bottomMm() < bottom, w::text));
+        }
+        assertEquals(IntStream.range(0, 60).mapToObj(i -> "row:" + i).toList(), rows);
+    }
+
+    private static final CellView WORSE_OUT = new CellView(VerdictLook.FITS, "0.12", "4.7",
+            Optional.of(VerdictLook.TIGHT), List.of(), "fits going in, tight coming out");
+
+    @Test
+    void aVerdictThatIsWorseComingOutHasALineOfItsOwnInItsCell() {
+        CellPainter painter = new CellPainter(new PageStyle(1), Phrases.english());
+        CellView alike = new CellView(WORSE_OUT.look(), "0.12", "4.7", Optional.empty(), List.of(), "fits");
+        assertTrue(painter.heightMm(WORSE_OUT, new PageNotes(), 30) > painter.heightMm(alike, new PageNotes(), 30) + 2);
+        Drawn worse = cell(painter, WORSE_OUT);
+        Drawn same = cell(painter, alike);
+        assertEquals(same.words().size() + 1, worse.words().size());
+        assertTrue(worse.marks().size() > same.marks().size(), "with a sign");
+        Drawn.Words out = worse.words().get(worse.words().size() - 1);
+        assertTrue(out.text().contains(Phrases.english().get("cell.TIGHT")), out::text);
+        assertTrue(worse.words().stream().filter(w -> w != out).allMatch(w -> w.box().bottomMm() < out.box().yMm()));
+        assertTrue(out.box().bottomMm() <= 7 + painter.heightMm(WORSE_OUT, new PageNotes(), 30));
+    }
+
+    private static Drawn cell(CellPainter painter, CellView cell) {
+        PictureBuilder g = new PictureBuilder();
+        painter.paint(g, cell, new PageNotes(), new Box(5, 7, 30, 20), "cell");
+        return Drawn.of(g.picture(60, 60, "cell"));
     }
 }
