@@ -216,6 +216,8 @@ class BudgetBarsTest {
         assertEquals(10 + figures.widthMm(), drawn.words("EUR").box().rightMm(), 1e-6);
         assertTrue(drawn.words().stream().allMatch(w -> w.box().yMm() >= 5
                 && w.box().bottomMm() <= 5 + figures.headMm()), "within the height of the head");
+        assertTrue(drawn.words().stream().filter(w -> !w.text().startsWith("used by")).allMatch(w -> w.box()
+                .xMm() >= 10 + 1.4 - 0.11), "a gap before the first column too");
         assertTrue(drawn.words("EUR").box().yMm() > drawn.words().stream()
                 .filter(w -> w.text().startsWith("used by then")).findFirst().orElseThrow().box().bottomMm());
     }

@@ -196,6 +196,8 @@ class SheetPartsTest {
         double advice = drawn.words().stream().filter(w -> w.text().startsWith("Changes and")).findFirst()
                 .orElseThrow().box().xMm();
         assertTrue(cells.stream().anyMatch(w -> Math.abs(w.box().xMm() - advice) < 1e-6));
+        assertEquals(cells.get(0).box().bottomMm(), cells.get(cells.size() - 1).box().bottomMm(), 0.01,
+                "figures stand beside the name");
         Box page = new Box(10, 20, 270, 2000);
         assertEquals(List.of(), drawn.outside(page));
         assertEquals(List.of(), drawn.overlaps());
