@@ -25,16 +25,9 @@ import org.ferrule.fit.evidence.FlowLeft;
 import org.ferrule.fit.evidence.LengthChain;
 import org.ferrule.fit.evidence.LengthChain.Link;
 import org.ferrule.fit.evidence.LengthChain.Part;
-import org.ferrule.fit.evidence.SharedSection;
-import org.ferrule.fit.figure.Figure;
-import org.ferrule.geometry.Enclosure;
-import org.ferrule.geometry.PlacedDisc;
-import org.ferrule.geometry.Stadium;
 import org.ferrule.picture.Box;
 import org.ferrule.picture.Dash;
-import org.ferrule.picture.Ellipse;
 import org.ferrule.picture.Ink;
-import org.ferrule.picture.Line;
 import org.ferrule.picture.Path;
 import org.ferrule.picture.Point;
 import org.ferrule.picture.Rect;
@@ -44,7 +37,7 @@ import org.ferrule.quantity.Length;
 import org.ferrule.quantity.LengthUnit;
 import org.junit.jupiter.api.Test;
 
-/** Drawings of evidence: lengths on paper are those of what they stand for, in one scale. */
+/** Drawings of bends and chains: lengths on paper are those of what they stand for, in one scale. */
 class EvidenceScalesTest {
     private static final EvidenceDrawing DRAWING = new EvidenceDrawing(
             ReasonWords.english(UnitPreferences.in(LengthUnit.MILLIMETRE)));
@@ -171,153 +164,6 @@ class EvidenceScalesTest {
         assertTrue(longer.text().contains("left over") && longer.text().contains("+2.0 cm"), longer.text());
         assertEquals(DrawingInks.WIRE, marks(longer, "margin", Rect.class).get(0).style().fill().ground()
                 .orElseThrow());
-    }
-
-    /** From four deviations below the mean to four above. */
-    @Test
-    void theCurveOfAChanceHasItsTopAtTheMeanAndTheOverlapsUnderItLeftOfZero() {
-        Drawn drawn = draw(new Chance("balloon", "", 0.03, 0.0125, 0.0082, 0.0082));
-        List<Path> paths = marks(drawn, "curve", Path.class);
-        List<Point> line = paths.get(1).segments().stream().map(s -> s.points().get(0)).toList();
-        assertEquals(LEFT_MM + 2, line.get(0).xMm(), 1e-9);
-        assertEquals(RIGHT_MM - 2, line.get(line.size() - 1).xMm(), 1e-9);
-        Point top = line.stream().min((a, b) -> Double.compare(a.yMm(), b.yMm())).orElseThrow();
-        assertEquals(55, top.xMm(), 0.5);
-        double zero = LEFT_MM + 2 + 102 * 0.02 / 0.1;
-        Box overlaps = paths.get(0).bounds();
-        assertEquals(LEFT_MM + 2, overlaps.xMm(), 1e-9);
-        assertEquals(zero, overlaps.rightMm(), 1e-9);
-        List<Line> lines = marks(drawn, "", Line.class);
-        assertEquals(zero, lines.get(0).from().xMm(), 1e-9);
-        assertEquals(zero, drawn.words("0").box().centre().xMm(), 1e-9);
-        assertEquals(55, drawn.words("0.030 mm").box().centre().xMm(), 1e-9);
-        // 2.4 deviations from the mean the density is exp(-2.88) of its largest value.
-        double base = lines.get(0).to().yMm();
-        assertEquals(Math.exp(-2.88), (base - overlaps.yMm()) / (base - top.yMm()), 0.01);
-    }
-
-    @Test
-    void aMeanBesideZeroHasNoNumberOfItsOwn() {
-        Drawn drawn = draw(new Chance("balloon", "", 0.003, 0.0125, 0.4, 0.4));
-        assertFalse(drawn.text().contains("0.003 mm"), drawn.text());
-    }
-
-    @Test
-    void chancesAreToldAsSharesOrBetweenTwo() {
-        assertTrue(draw(new Chance("balloon", "", 0.03, 0.0125, 0.0082, 0.0082)).text().contains("0.82 % of pairs"));
-        assertTrue(draw(new Chance("balloon", "", -0.01, 0.004, 0.99, 1)).text()
-                .contains("99.00 % \u2013 100.00 % of pairs"));
-        assertTrue(
-                draw(new Chance("balloon", "", 0.5, 0.004, 0, 1e-9)).text().contains("0 % \u2013 1.0e-07 % of pairs"));
-        assertTrue(draw(new Chance("balloon", "", 0.5, 0.004, 0.0001, 0.0001)).text().contains("0.01 % of pairs"));
-    }
-
-    @Test
-    void theBarOfAFlowIsFilledToBothEndsWithLinesThere() {
-        Drawn drawn = draw(new FlowLeft("", mm("0.070 in"), List.of(mm("0.014 in")), 0.4257, 0.8069, true));
-        Box bar = marks(drawn, "", Rect.class).get(0).box();
-        List<Rect> open = marks(drawn, "open", Rect.class);
-        assertEquals(0.8069 * bar.widthMm(), open.get(0).box().widthMm(), 1e-9);
-        assertEquals(0.4257 * bar.widthMm(), open.get(1).box().widthMm(), 1e-9);
-        List<Line> ends = marks(drawn, "open", Line.class);
-        double[] shares = { 0.4257, 0.8069 };
-        for (int i = 0; i < 2; i++) {
-            assertEquals(bar.xMm(), open.get(i).box().xMm(), 1e-9);
-            assertEquals(bar.xMm() + shares[i] * bar.widthMm(), ends.get(i).from().xMm(), 1e-9);
-            assertEquals(ends.get(i).from().xMm(), ends.get(i).to().xMm(), 1e-9);
-            assertEquals(bar.yMm() - 1, ends.get(i).from().yMm(), 1e-9);
-            assertEquals(bar.bottomMm() + 1, ends.get(i).to().yMm(), 1e-9);
-        }
-        for (int tick : new int[] { 0, 25, 50, 75, 100 }) {
-            double x = bar.xMm() + tick / 100.0 * bar.widthMm();
-            assertEquals(x, drawn.words(tick + " %").box().centre().xMm(), 1e-9);
-            assertTrue(drawn.words(tick + " %").box().yMm() > bar.bottomMm() + 1.8, "below its tick");
-            assertTrue(marks(drawn, "", Line.class).stream().anyMatch(l -> Math.abs(l.from().xMm() - x) < 1e-9
-                    && l.from().yMm() > bar.bottomMm() && l.to().yMm() > l.from().yMm()), tick + " %");
-        }
-        Box between = drawn.words("43 % \u2013 81 %").box();
-        assertEquals(bar.xMm() + (0.4257 + 0.8069) / 2 * bar.widthMm(), between.centre().xMm(), 1e-9);
-        assertTrue(between.bottomMm() < bar.yMm());
-    }
-
-    @Test
-    void sharesBelowATenthHaveADecimalAndANarrowBarFewerTicks() {
-        FlowLeft flow = new FlowLeft("main", mm("0.070 in"), List.of(mm("2.6 Fr")), 0.0999, 0.1, false);
-        assertTrue(draw(flow).text().contains("10.0 % \u2013 10 %"), draw(flow).text());
-        Drawn narrow = Drawn.of(DRAWING.of(flow, 42, 38));
-        assertFalse(narrow.text().contains("25 %"), narrow.text());
-        assertTrue(narrow.text().contains("50 %"), narrow.text());
-    }
-
-    private static SharedSection.Member end(Enclosure around, int disc, String size, boolean filled) {
-        return new SharedSection.Member(filled ? "oval" : "wire", "shaft",
-                filled ? SharedSection.Part.SHAFT : SharedSection.Part.WIRE, filled, Figure.exactly(mm(size)), 0,
-                filled, around.discs().get(disc));
-    }
-
-    /** An oval of 2 x 1 mm on which a wire of 0.6 mm lifts itself: 0.6 + 1 + 1/2.4. */
-    @Test
-    void ovalsAndDiscsOfASharedSectionLieWhereTheyAreInOneScale() {
-        Enclosure around = new Stadium(mm("2 mm"), mm("1 mm")).with(mm("0.6 mm"));
-        SharedSection section = new SharedSection("main", mm("80 cm"), Figure.exactly(mm("3 mm")),
-                List.of(end(around, 0, "1 mm", true), end(around, 1, "1 mm", true), end(around, 2, "0.6 mm", false)),
-                around.lowerDiameter(), around.upperDiameter());
-        Drawn drawn = draw(section);
-        Ellipse lumen = marks(drawn, "lumen", Ellipse.class).get(3);
-        double scale = lumen.radiusXMm() / 1.5;
-        Ellipse together = marks(drawn, "clearance", Ellipse.class).get(0);
-        assertEquals(around.upperDiameter().mm() / 2 * scale, together.radiusXMm(), 1e-9);
-        Ellipse wire = marks(drawn, "body:wire", Ellipse.class).get(0);
-        assertEquals(0.3 * scale, wire.radiusXMm(), 1e-9);
-        assertEquals(lumen.centre().xMm(), wire.centre().xMm(), 1e-9);
-        Path oval = marks(drawn, "body:oval", Path.class).get(0);
-        double floor = oval.segments().stream().flatMap(s -> s.points().stream()).mapToDouble(Point::yMm).max()
-                .orElseThrow();
-        double top = oval.segments().stream().flatMap(s -> s.points().stream()).mapToDouble(Point::yMm).min()
-                .orElseThrow();
-        assertEquals(scale, floor - top, 1e-6, "1 mm high");
-        assertEquals(top, wire.centre().yMm() + wire.radiusXMm(), 1e-6, "the wire lies on it");
-        assertEquals(2 * scale, oval.bounds().widthMm(), 0.05 * scale, "2 mm wide");
-        assertEquals(lumen.centre().xMm(), oval.bounds().centre().xMm(), 1e-6);
-        assertEquals(110 * 0.48 - 3.6, 3 * scale, 12, "the lumen fills its square");
-    }
-
-    /** The same lying askew: its ends 3 and 4 parts of 5 to the right of each other and above. */
-    @Test
-    void anOvalMayLieAskew() {
-        List<PlacedDisc> ends = List.of(new PlacedDisc(-0.3, -0.4, mm("1 mm")), new PlacedDisc(0.3, 0.4, mm("1 mm")));
-        Enclosure around = new Enclosure(mm("2 mm"), mm("2 mm"), ends);
-        Drawn drawn = draw(new SharedSection("main", mm("80 cm"), Figure.exactly(mm("3 mm")),
-                List.of(end(around, 0, "1 mm", true), end(around, 1, "1 mm", true)), mm("2 mm"), mm("2 mm")));
-        double scale = marks(drawn, "lumen", Ellipse.class).get(3).radiusXMm() / 1.5;
-        Point middle = marks(drawn, "lumen", Ellipse.class).get(3).centre();
-        Path oval = marks(drawn, "body:oval", Path.class).get(0);
-        List<Point> along = oval.segments().stream().filter(s -> !s.points().isEmpty())
-                .map(s -> s.points().get(s.points().size() - 1)).toList();
-        double farthest = along.stream().mapToDouble(p -> p.distanceMm(middle)).max().orElseThrow();
-        assertEquals(scale, farthest, 0.01 * scale, "half of 2 mm from its middle");
-        Point tip = along.stream().max((a, b) -> Double.compare(a.distanceMm(middle), b.distanceMm(middle)))
-                .orElseThrow();
-        assertEquals(-4.0 / 3, (tip.yMm() - middle.yMm()) / (tip.xMm() - middle.xMm()), 0.05, "up to the right");
-        for (Point point : along) {
-            double aside = Math.abs((point.xMm() - middle.xMm()) * 0.8 + (point.yMm() - middle.yMm()) * 0.6);
-            assertTrue(aside <= 0.5 * scale + 1e-6, "half a millimetre on each side");
-        }
-    }
-
-    @Test
-    void labelsOfASharedSectionStandInTheOrderOfTheirPlaces() {
-        Enclosure around = new Stadium(mm("2 mm"), mm("1 mm")).with(mm("0.6 mm"));
-        Drawn drawn = draw(new SharedSection("main", mm("80 cm"), Figure.exactly(mm("3 mm")),
-                List.of(end(around, 0, "1 mm", true), end(around, 1, "1 mm", true), end(around, 2, "0.6 mm", false)),
-                around.lowerDiameter(), around.upperDiameter()));
-        List<Line> leaders = marks(drawn, "", Line.class);
-        for (int i = 2; i < leaders.size(); i += 2) {
-            assertTrue(leaders.get(i).from().yMm() >= leaders.get(i - 2).from().yMm(), "leaders do not cross");
-            assertTrue(leaders.get(i).to().yMm() > leaders.get(i - 2).to().yMm(), "leaders do not cross");
-            assertEquals(leaders.get(i).to(), leaders.get(i + 1).from());
-            assertEquals(leaders.get(i + 1).from().yMm(), leaders.get(i + 1).to().yMm(), 1e-9);
-        }
     }
 
     @Test

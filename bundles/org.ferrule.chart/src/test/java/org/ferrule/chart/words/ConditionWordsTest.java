@@ -6,12 +6,10 @@ package org.ferrule.chart.words;
 
 import static org.ferrule.chart.DeviceMaker.mm;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.Arrays;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -19,16 +17,11 @@ import java.util.stream.Collectors;
 
 import org.ferrule.chart.DeviceMaker;
 import org.ferrule.chart.Shelf;
-import org.ferrule.chart.look.CurveLook;
-import org.ferrule.chart.look.DrawingInks;
-import org.ferrule.chart.look.Scheme;
-import org.ferrule.chart.look.VerdictLook;
 import org.ferrule.fit.FitSolver;
 import org.ferrule.fit.device.Device;
 import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.fit.device.Lumen;
 import org.ferrule.fit.device.Phase;
-import org.ferrule.fit.matrix.FitCell;
 import org.ferrule.fit.passage.Bend;
 import org.ferrule.fit.passage.Conditions;
 import org.ferrule.fit.passage.Occupant;
@@ -39,15 +32,11 @@ import org.ferrule.fit.stack.Placed;
 import org.ferrule.fit.stack.Stack;
 import org.ferrule.fit.stack.StackSolver;
 import org.ferrule.fit.verdict.ReasonCode;
-import org.ferrule.fit.verdict.Verdict;
-import org.ferrule.picture.Hatch;
-import org.ferrule.picture.Ink;
 import org.ferrule.quantity.LengthUnit;
 import org.junit.jupiter.api.Test;
 
-/** Conditions, names of what lies in a lumen, and looks of curves. */
+/** Conditions, and the names of what lies in a lumen. */
 class ConditionWordsTest {
-
     private static Occupant occupant(Device device, double tipAhead, boolean used) {
         return new Occupant(ReadDevice.of(device, Shelf.RULES), mm(tipAhead), used);
     }
@@ -135,44 +124,5 @@ class ConditionWordsTest {
                             .collect(Collectors.toSet());
                     assertTrue(!taking.isEmpty() && taking.size() < Role.values().length / 2, argument::toString);
                 }));
-    }
-
-    @Test
-    void everyCurveHasAColourAndADashOrHatchOfItsOwnInBothSchemes() {
-        Set<Object> seen = new HashSet<>();
-        for (int i = 0; i < 8; i++) {
-            CurveLook look = CurveLook.of(i);
-            assertEquals("curve." + (i + 1), look.ink().role());
-            assertTrue(seen.add(look.ink().hex()) && seen.add(look.dash()), look::toString);
-            Ink dark = DrawingInks.in(Scheme.DARK, look.ink());
-            assertTrue(seen.add("dark " + dark.hex()), look::toString);
-            assertEquals(look.ink().role(), dark.role());
-            assertEquals(look.ink(), DrawingInks.in(Scheme.LIGHT, look.ink()));
-            assertEquals(look.dash(), look.stroke(0.5).dash());
-            assertEquals(look.ink(), look.stroke(0.5).ink());
-            assertEquals(look.hatch().pattern() == Hatch.Pattern.DOTS ? 0.25 : 0.1, look.hatch().widthMm());
-            assertEquals(look.ink(), look.hatch().ink());
-        }
-    }
-
-    @Test
-    void anInkThatNobodyKnowsStaysAsItIs() {
-        Ink own = Ink.of("somebody.elses", 0x123456);
-        assertEquals(own, DrawingInks.in(Scheme.DARK, own));
-        assertFalse(Ink.TEXT.hex().equals(DrawingInks.in(Scheme.DARK, Ink.TEXT).hex()));
-    }
-
-    @Test
-    void comingOutIsMarkedOnlyWhereItIsWorse() {
-        FitCell grows = FitCell.of(Shelf.answer(Shelf.question(Shelf.guide("5 Fr", "0.040 in"),
-                Shelf.balloon("x", "0.82 mm"))));
-        FitCell same = FitCell.of(Shelf.answer(Shelf.question(Shelf.guide("6 Fr", "0.070 in"), Shelf.microcatheter())));
-        assertEquals(Optional.empty(), VerdictLook.worseOut(same));
-        assertEquals(same.in(), same.out());
-        FitCell worse = new FitCell(same.in(), grows.out(), false, false, Optional.empty());
-        assertTrue(grows.out().verdict() != Verdict.FITS, grows::toString);
-        assertEquals(Optional.of(VerdictLook.of(grows.out())), VerdictLook.worseOut(worse));
-        assertEquals(Optional.empty(),
-                VerdictLook.worseOut(new FitCell(grows.out(), same.in(), false, false, Optional.empty())));
     }
 }
