@@ -101,6 +101,13 @@ class RoomTest {
         Discs.assertNear(3.819706106, ring.upperDiameter(), 1e-6);
     }
 
+    @Test
+    void ringOfFiveIsProvedToBeTheLeastButForRounding() {
+        Enclosure ring = EnclosingCircle.discs(diameters("1.5", "1.45", "1.4", "1.35", "1.3"));
+        assertTrue(ring.gap().thirdNanometres() <= 6, ring::toString);
+        Exactly.assertCertified(ring);
+    }
+
     private static List<Enclosure> warm(List<? extends Body> bodies, PlacedDisc... places) {
         List<Piece> pieces = bodies.stream().map(Piece::of).toList();
         return new WarmStart(pieces, List.of(List.of(places[0], places[1]), List.of(places[2], places[3])))
