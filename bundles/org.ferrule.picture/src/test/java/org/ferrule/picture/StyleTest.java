@@ -38,6 +38,18 @@ class StyleTest {
         assertFalse(Fill.of(Ink.BAND).isNone() || Fill.of(hatch).isNone());
     }
 
+    @ParameterizedTest
+    @CsvSource({ "HORIZONTAL, 0", "VERTICAL, 90", "RISING, -45", "FALLING, 45", "LATTICE, 45", "GRID, 0", "DOTS, 0" })
+    void hatchIsTurnedFromLevelLines(Hatch.Pattern pattern, double degrees) {
+        assertEquals(degrees, pattern.angleDegrees());
+    }
+
+    @Test
+    void curveHasRoomForItsControlPoints() {
+        Path curve = Outline.from(1, 1).curveTo(2, -3, 4, 9, 5, 2).path(new Style(Optional.empty(), Fill.NONE));
+        assertEquals(Box.between(new Point(1, -3), new Point(5, 9)), curve.bounds());
+    }
+
     @Test
     void strokeIsSolidAndFlatUnlessItIsSaidOtherwise() {
         Stroke stroke = Stroke.of(Ink.TEXT, 0.5);
