@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
+import org.ferrule.escalation.equipment.Candidate;
 import org.ferrule.escalation.equipment.Lack;
 import org.ferrule.escalation.equipment.MoveAnswer;
 import org.ferrule.escalation.equipment.Outfitter;
@@ -125,25 +126,42 @@ class PlanFiguresTest {
                 assertInstanceOf(Lack.NotOnShelf.class, answer.lacks().get(1)).wouldServe());
     }
 
+    private static SampleDevice sized(String id, Optional<Parts.StentPart> stent, Optional<Parts.CutterPart> cutter) {
+        return SampleDevice.balloon(id, "1.0 mm", "0.7 mm").parts(new Parts(Optional.empty(), stent, cutter,
+                Optional.empty(), List.of(), Optional.empty()));
+    }
+
     private static SampleDevice stent(String id, String diameter) {
-        Parts.StentPart stent = new Parts.StentPart("stent", Optional.of(Dimension.lenient(diameter)),
-                Optional.of(Dimension.lenient("18 mm")), Optional.empty());
-        return SampleDevice.balloon(id, "1.0 mm", "0.7 mm").parts(new Parts(Optional.empty(), Optional.of(stent),
-                Optional.empty(), Optional.empty(), List.of(), Optional.empty()));
+        return sized(id, Optional.of(new Parts.StentPart("stent", Optional.of(Dimension.lenient(diameter)),
+                Optional.of(Dimension.lenient("18 mm")), Optional.empty())), Optional.empty());
+    }
+
+    private static List<String> picked(Room room, LengthRange diameter, LengthRange length) {
+        Selection selection = new Selection(Set.of(DeviceKind.BALLOON_CATHETER), Set.of(), diameter, length,
+                LengthRange.ANY, ShareRange.ANY, Optional.empty());
+        return Outfitter.of(room.instruments(), Moves.ladder(List.of()), Cases.usual(), room.stock())
+                .role(new Role("sized", "sized", selection, Task.PASS, Carrier.MAIN_WIRE, Goal.LESION, 1, false),
+                        Cases.system("guide-6", "wire-190"))
+                .answer().stream().flatMap(answer -> answer.ranked().stream()).map(Candidate::name).toList();
+    }
+
+    private static LengthRange range(double from, double to) {
+        return new LengthRange(Optional.of(Length.ofMm(from)), Optional.of(Length.ofMm(to)));
     }
 
     @Test
     void stentsArePickedByTheirNominalDiameterAndLengthToo() {
         Room room = Room.usual().add(stent("stent-2.5", "2.5 mm")).add(stent("stent-3", "3 mm")).has("stent-2.5", 1)
                 .has("stent-3", 1);
-        LengthRange three = new LengthRange(Optional.of(Length.ofMm(2.9)), Optional.of(Length.ofMm(3.1)));
-        LengthRange eighteen = new LengthRange(Optional.of(Length.ofMm(18)), Optional.of(Length.ofMm(18)));
-        Selection selection = new Selection(Set.of(DeviceKind.BALLOON_CATHETER), Set.of(), three, eighteen,
-                LengthRange.ANY, ShareRange.ANY, Optional.empty());
-        MoveAnswer.Single answer = Outfitter
-                .of(room.instruments(), Moves.ladder(List.of()), Cases.usual(), room.stock())
-                .role(new Role("stent", "stent", selection, Task.PASS, Carrier.MAIN_WIRE, Goal.LESION, 1, false),
-                        Cases.system("guide-6", "wire-190"));
-        assertEquals(List.of("stent-3"), answer.answer().orElseThrow().ranked().stream().map(c -> c.name()).toList());
+        assertEquals(List.of("stent-3"), picked(room, range(2.9, 3.1), range(18, 18)));
+        assertEquals(List.of(), picked(room, range(2.9, 3.1), range(19, 20)));
+    }
+
+    @Test
+    void cuttersArePickedByTheirDiameter() {
+        Room room = Room.usual().add(sized("cutter", Optional.empty(), Optional.of(
+                new Parts.CutterPart("burr", Optional.of(Dimension.lenient("1.75 mm")))))).has("cutter", 1);
+        assertEquals(List.of("cutter"), picked(room, range(1.74, 1.76), LengthRange.ANY));
+        assertEquals(List.of(), picked(room, range(1.76, 1.8), LengthRange.ANY));
     }
 }
