@@ -81,6 +81,7 @@ class DeviceEditTest {
     void saveChangesOneLineOfTheFile() throws CoreException, IOException {
         openBodyOfGuide();
         library.replace(diameter(), "2.10 mm");
+        robot.waitFor("the edit", () -> library.fixture().editor().isDirty());
         robot.keys(SWT.CTRL, 's');
         robot.waitFor("a clean editor", () -> !library.fixture().editor().isDirty());
         assertEquals(List.of("\"od\": \"2.10 mm\""), changedLines(library.fixture().text()));
