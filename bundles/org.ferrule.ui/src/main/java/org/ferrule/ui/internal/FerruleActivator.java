@@ -41,7 +41,9 @@ public class FerruleActivator implements BundleActivator {
         context.registerService(UnitPreferences.class, new UnitPreferences(), null);
         SessionSnapshots snapshots = new SessionSnapshots();
         snapshots.connect(sessions);
-        new LiveChecks(records, sessions, board, update).connect(snapshots);
+        LiveChecks checks = new LiveChecks(records, sessions, board, update);
+        checks.connect(snapshots);
+        context.registerService(LiveChecks.class, checks, null);
         UnsavedJournal journal = new UnsavedJournal(
                 Platform.getStateLocation(context.getBundle()).append(UNSAVED).toPath());
         context.registerService(UnsavedJournal.class, journal, null);

@@ -21,8 +21,10 @@ import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchAdvisor;
 import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 import org.eclipse.ui.ide.IDE;
+import org.ferrule.ui.Services;
 import org.ferrule.ui.WorkbenchIds;
 import org.ferrule.ui.internal.build.FirstCheck;
+import org.ferrule.ui.internal.build.LiveChecks;
 import org.ferrule.ui.internal.project.ProjectOpening;
 import org.ferrule.ui.internal.recovery.Recovery;
 import org.ferrule.ui.internal.welcome.WelcomeInput;
@@ -67,6 +69,7 @@ public class FerruleWorkbenchAdvisor extends WorkbenchAdvisor {
     @Override
     public void postStartup() {
         new Pruning().prune();
+        Services.get(LiveChecks.class).begin();
         FirstCheck.schedule();
         IWorkbenchWindow window = PlatformUI.getWorkbench().getActiveWorkbenchWindow();
         if (window != null && folder.isPresent()) {

@@ -20,8 +20,8 @@ import org.ferrule.ui.Services;
 /** Checks every project once when the workbench starts: what is found is not kept beyond its end, markers excepted. */
 public final class FirstCheck {
 
-    /** How long checks wait at the start, so that they do not take processors from the window that opens. */
-    static final long UNTIL_SHOWN_MS = 2_000;
+    /** How long checks wait at the start, so that they do not take processors from the window that is painted. */
+    static final long UNTIL_SHOWN_MS = 1_000;
 
     private FirstCheck() {
     }

@@ -6,6 +6,7 @@
 package org.ferrule.ui.internal.build;
 
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 
@@ -33,6 +34,8 @@ public final class LiveChecks implements SnapshotListener {
     private final ProblemBoard board;
     private final ProblemUpdate update;
     private final Map<IFile, Job> checks = new HashMap<>();
+    private final Set<IFile> openedEarly = new LinkedHashSet<>();
+    private boolean begun;
 
     /** Creates the checks. */
     public LiveChecks(DocumentRecords records, DocumentSessions sessions, ProblemBoard board, ProblemUpdate update) {
@@ -51,8 +54,7 @@ public final class LiveChecks implements SnapshotListener {
     @Override
     public void opened(DocumentSession session) {
         if (board.of(session.file()).isEmpty()) {
-            check(session.file(), () -> {
-            }, PlatformUI.getWorkbench().isStarting() ? FirstCheck.UNTIL_SHOWN_MS : 0);
+            checkSoon(session.file());
         }
     }
 
@@ -77,6 +79,23 @@ public final class LiveChecks implements SnapshotListener {
             PlatformUI.getWorkbench().getDisplay()
                     .asyncExec(() -> sessions.find(file).ifPresent(DocumentSession::problemsFound));
         }
+    }
+
+    private void checkSoon(IFile file) {
+        if (begun) {
+            check(file, () -> {
+            });
+        } else {
+            openedEarly.add(file);
+        }
+    }
+
+    /** Checks what has been open since before the window was there, and from now on at once what is opened. */
+    public void begin() {
+        begun = true;
+        openedEarly.forEach(file -> check(file, () -> {
+        }, FirstCheck.UNTIL_SHOWN_MS));
+        openedEarly.clear();
     }
 
     private void check(IFile file, Runnable before) {
