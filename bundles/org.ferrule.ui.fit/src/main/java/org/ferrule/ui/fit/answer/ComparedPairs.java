@@ -17,6 +17,7 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.ferrule.fit.device.Phase;
+import org.ferrule.ui.look.Tick;
 
 /** Explains several answers side by side, each with its difference from the first one. */
 public final class ComparedPairs {
@@ -34,8 +35,7 @@ public final class ComparedPairs {
     public ComparedPairs(Composite parent) {
         control = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().margins(6, 4).spacing(8, 4).applyTo(control);
-        comingOut = new Button(control, SWT.CHECK);
-        comingOut.setText("Coming out, and not going in");
+        comingOut = Tick.box(control, "Coming out, and not going in");
         comingOut.setToolTipText("Compare the answers for the way out, after use");
         comingOut.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> fill()));
         columns = new SashForm(control, SWT.HORIZONTAL | SWT.SMOOTH);

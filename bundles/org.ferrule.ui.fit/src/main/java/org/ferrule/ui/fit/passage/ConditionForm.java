@@ -25,6 +25,7 @@ import org.ferrule.engine.catalogue.Catalogue;
 import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.ui.fit.passage.PassageConditions.Beside;
 import org.ferrule.ui.fit.passage.PassageConditions.Bent;
+import org.ferrule.ui.look.Tick;
 
 /** What else holds in the daily question, folded away while nothing does. */
 final class ConditionForm {
@@ -108,8 +109,7 @@ final class ConditionForm {
 
     private Button flag(String label, String explained) {
         new Label(fields, SWT.NONE);
-        Button box = new Button(fields, SWT.CHECK);
-        box.setText(label);
+        Button box = Tick.box(fields, label);
         box.setToolTipText(explained);
         box.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> changed.run()));
         return box;

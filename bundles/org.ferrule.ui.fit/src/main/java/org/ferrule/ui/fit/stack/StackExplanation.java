@@ -17,6 +17,7 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.ferrule.fit.device.Phase;
 import org.ferrule.ui.fit.follow.TurningSash;
+import org.ferrule.ui.look.Tick;
 
 /** What came of a stack: its levels in a list, and why, of the one that is chosen or else of the whole. */
 final class StackExplanation {
@@ -46,8 +47,7 @@ final class StackExplanation {
     }
 
     private Button way(Composite parent, String words, Phase each, Runnable changed) {
-        Button button = new Button(parent, SWT.RADIO);
-        button.setText(words);
+        Button button = Tick.choice(parent, words);
         button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
             if (button.getSelection()) {
                 phase = each;

@@ -22,6 +22,7 @@ import org.eclipse.swt.widgets.Text;
 import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.ui.fit.passage.DeviceField;
 import org.ferrule.ui.fit.passage.ProjectDevices;
+import org.ferrule.ui.look.Tick;
 
 /** Where a stack is filled in: its devices, how the selected one lies, the vessel around and the rules. */
 final class StackForm implements StackTable.Acts {
@@ -107,8 +108,7 @@ final class StackForm implements StackTable.Acts {
     }
 
     private static Button check(Composite parent, String label, String explained) {
-        Button box = new Button(labelled(parent, ""), SWT.CHECK);
-        box.setText(label);
+        Button box = Tick.box(labelled(parent, ""), label);
         box.setToolTipText(explained);
         return box;
     }

@@ -22,6 +22,7 @@ import org.ferrule.profile.Landmark;
 import org.ferrule.profile.ProfileComparison;
 import org.ferrule.profile.words.ProfileWords;
 import org.ferrule.ui.fit.passage.ProjectDevices;
+import org.ferrule.ui.look.Tick;
 
 /** What is compared: devices, landmark, lumens, wire, rules, and what is drawn of it. */
 final class CompareForm {
@@ -94,8 +95,7 @@ final class CompareForm {
     }
 
     private static Button check(Composite parent, String text) {
-        Button button = new Button(parent, SWT.CHECK);
-        button.setText(text);
+        Button button = Tick.box(parent, text);
         button.setSelection(true);
         return button;
     }
