@@ -7,17 +7,14 @@ package org.ferrule.ui.tests.profile;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import org.eclipse.core.commands.common.CommandException;
+import org.eclipse.core.runtime.CoreException;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Button;
-import org.eclipse.swt.widgets.Composite;
-import org.eclipse.ui.IWorkbenchPage;
-import org.eclipse.ui.PartInitException;
 import org.ferrule.ui.profile.ProfileIds;
-import org.ferrule.ui.profile.compare.CompareView;
-import org.ferrule.ui.tests.robot.EditorFixture;
 import org.ferrule.ui.tests.robot.Robot;
 import org.ferrule.ui.tests.robot.ScreenPicture;
 import org.ferrule.ui.tests.robot.Themes;
@@ -32,25 +29,21 @@ class TickTest {
     private static final int BOX = 20;
     private static final int DARK = 110;
 
-    private final Robot robot = new Robot();
-    private final IWorkbenchPage page = EditorFixture.page();
-    private CompareView view;
+    private PlotFixture fixture;
+    private Robot robot;
     private Button box;
 
     @BeforeEach
-    void open() throws PartInitException {
+    void open() throws CommandException, CoreException {
+        fixture = new PlotFixture(ProfileIds.COMPARE_VIEW);
+        robot = fixture.robot();
         Themes.LIGHT.choose(robot);
-        view = (CompareView) page.showView(ProfileIds.COMPARE_VIEW);
-        page.setPartState(page.getReference(view), IWorkbenchPage.STATE_MAXIMIZED);
-        robot.settle();
-        Composite body = view.canvas().getParent().getParent().getParent();
-        box = Widgets.button(body, "Tolerance bands");
+        box = Widgets.button(fixture.body(), "Tolerance bands");
     }
 
     @AfterEach
-    void close() {
-        page.hideView(view);
-        robot.settle();
+    void close() throws CoreException {
+        fixture.close();
     }
 
     @Test
