@@ -6,6 +6,8 @@ package org.ferrule.model;
 
 import java.util.Optional;
 
+import org.eclipse.emf.ecore.EReference;
+
 /**
  * Resolves devices with their lines. A device inherits every value and part that it does not state; sections, lumens
  * and their sections are matched by name and refined value by value, those that only one of the two has are kept;
@@ -29,5 +31,13 @@ public final class DeviceResolution {
             return Optional.empty();
         }
         return library.getLines().stream().filter(line -> device.getLine().equals(line.getId())).findFirst();
+    }
+
+    /**
+     * Tells whether a size states all parts of a list or none, such as the rows of a compliance table. Of other lists
+     * parts are matched with the line's by their names, or added to them.
+     */
+    public static boolean isStatedWhole(EReference place) {
+        return Merge.isStatedWhole(place);
     }
 }

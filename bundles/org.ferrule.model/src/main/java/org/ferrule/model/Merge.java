@@ -51,6 +51,11 @@ final class Merge {
         this.line = line;
     }
 
+    /** Whether parts have no names by which some could take the place of some. */
+    static boolean isStatedWhole(EReference place) {
+        return place.isContainment() && place.isMany() && !BY_NAME.contains(place) && !OF_BOTH.contains(place);
+    }
+
     ResolvedDevice run() {
         Device copy = copy(device);
         if (line != null) {

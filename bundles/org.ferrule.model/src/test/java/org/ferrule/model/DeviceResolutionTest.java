@@ -237,4 +237,14 @@ class DeviceResolutionTest {
         row.setPressure(Pressure.parse(pressure));
         return row;
     }
+
+    @Test
+    void partsWithoutNamesAreStatedAllOrNone() {
+        assertTrue(DeviceResolution.isStatedWhole(ModelPackage.Literals.BALLOON__COMPLIANCE));
+        assertTrue(DeviceResolution.isStatedWhole(ModelPackage.Literals.SHAFT_SECTION__DISCS));
+        assertFalse(DeviceResolution.isStatedWhole(ModelPackage.Literals.DEVICE_PARTS__SECTIONS));
+        assertFalse(DeviceResolution.isStatedWhole(ModelPackage.Literals.LUMEN__SECTIONS));
+        assertFalse(DeviceResolution.isStatedWhole(ModelPackage.Literals.DEVICE_PARTS__CLAIMS));
+        assertFalse(DeviceResolution.isStatedWhole(ModelPackage.Literals.DEVICE_PARTS__BALLOON));
+    }
 }

@@ -15,6 +15,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.forms.events.IHyperlinkListener;
 import org.eclipse.ui.forms.widgets.Hyperlink;
+import org.ferrule.model.DeviceResolution;
 import org.ferrule.ui.look.Colours;
 import org.ferrule.ui.look.ThemeChange;
 
@@ -62,8 +63,9 @@ final class InheritedBar {
         bar.layout();
     }
 
-    /** Parts of a list are matched with the line's by their names; those without can only be added to. */
+    /** Parts of a list are matched with the line's by their names, or stated all together; others can only be added to. */
     private static boolean canBeOverridden(Shown part) {
-        return !part.place().isMany() || part.complete().eClass().getEStructuralFeature("name") != null;
+        return !part.place().isMany() || DeviceResolution.isStatedWhole(part.place())
+                || part.complete().eClass().getEStructuralFeature("name") != null;
     }
 }

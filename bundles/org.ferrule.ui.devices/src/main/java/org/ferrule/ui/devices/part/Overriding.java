@@ -20,7 +20,7 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.emf.edit.command.AddCommand;
 import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.emf.edit.domain.EditingDomain;
-import org.ferrule.model.ModelPackage.Literals;
+import org.ferrule.model.DeviceResolution;
 
 /**
  * Collects commands that state something for a device alone; what is only inherited, and what holds it, is overridden,
@@ -67,17 +67,12 @@ public final class Overriding {
 
     /** The part that takes the place of one that is only inherited. */
     EObject override(Shown inherited) {
-        if (!overrides.containsKey(inherited) && isWhole(inherited.place())) {
+        if (!overrides.containsKey(inherited) && DeviceResolution.isStatedWhole(inherited.place())) {
             overrideAll(inherited.holder(), inherited.place());
         } else if (!overrides.containsKey(inherited)) {
             overrideAlone(inherited);
         }
         return overrides.get(inherited);
-    }
-
-    /** Discs have no names by which some could take the place of some: a size states all of them, or none. */
-    private static boolean isWhole(EReference place) {
-        return place == Literals.SHAFT_SECTION__DISCS;
     }
 
     private void overrideAll(Shown holder, EReference place) {
@@ -93,7 +88,7 @@ public final class Overriding {
 
     /** Puts a new part into what holds it, behind those that it holds already. */
     void put(Shown holder, EReference place, EObject part) {
-        if (isWhole(place)) {
+        if (DeviceResolution.isStatedWhole(place)) {
             overrideAll(holder, place);
         }
         append(holder, place, part);

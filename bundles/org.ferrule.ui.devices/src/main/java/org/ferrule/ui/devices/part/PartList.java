@@ -6,7 +6,6 @@
 package org.ferrule.ui.devices.part;
 
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Predicate;
 
@@ -93,7 +92,7 @@ public final class PartList implements PartView {
 
     @Override
     public void show(Shown newHolder) {
-        boolean other = !Objects.equals(holder, newHolder);
+        boolean other = holder == null || newHolder == null || !holder.isSamePart(newHolder);
         holder = newHolder;
         int index = other ? 0 : Math.max(0, table.control().getSelectionIndex());
         table.setRows(holder == null ? List.of() : holder.parts(layout.feature()));

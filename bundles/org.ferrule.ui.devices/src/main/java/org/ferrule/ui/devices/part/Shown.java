@@ -123,6 +123,11 @@ public final class Shown {
         }
     }
 
+    /** Tells whether it is the same part, perhaps overridden since, or inherited again. */
+    boolean isSamePart(Shown other) {
+        return equals(other) || line != null && line == other.line;
+    }
+
     @Override
     public boolean equals(Object other) {
         return other instanceof Shown shown && shown.stater() == stater();
