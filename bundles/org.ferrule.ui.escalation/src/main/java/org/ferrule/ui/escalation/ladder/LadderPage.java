@@ -98,10 +98,12 @@ public final class LadderPage extends DocumentPage implements PlanListener {
 
     /** Shows the step of a move, at once or with the next plan; nothing when it is not in the plan. */
     public void select(String move) {
-        wanted = live.stale() ? move : "";
         Optional<Rung> found = live.shown().flatMap(
                 planned -> planned.plan().rungs().stream().filter(r -> r.move().id().equals(move)).findFirst());
         found.ifPresent(rung -> ladder.select(rung.number()));
+        // the ladder may still show an earlier plan, or none
+        boolean later = found.isPresent() && !ladder.selected().equals(found);
+        wanted = live.stale() || later ? move : "";
     }
 
     @Override
