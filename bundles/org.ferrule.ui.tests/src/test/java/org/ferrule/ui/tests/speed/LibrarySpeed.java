@@ -81,12 +81,12 @@ class LibrarySpeed {
         byte[] content = file.readAllBytes();
         say("read alone", once(() -> new JsonDocuments().read(content, file.getName())));
         say("read alone again", once(() -> new JsonDocuments().read(content, file.getName())));
-        say("open, until painted", once(this::open));
+        say("open, until painted", once(this::openAndTellPauses));
         robot.waitForJobs();
         say("heap after opening", heap());
         EditorFixture.page().closeAllEditors(false);
         robot.settle();
-        say("open again, until painted", once(this::open));
+        say("open again, until painted", once(this::openAndTellPauses));
         robot.waitForJobs();
         new ScreenPicture().take("speed-library");
         assertTrue(table().isVisible());
@@ -101,6 +101,13 @@ class LibrarySpeed {
         Times times = new Times();
         times.take(action);
         return times.words();
+    }
+
+    private void openAndTellPauses() {
+        try (Pulse pulse = new Pulse(display)) {
+            open();
+            say("longest time without an answer to the user meanwhile", pulse.longestMs() + " ms");
+        }
     }
 
     /** From the request until the first paint event of the table has been handled. */
