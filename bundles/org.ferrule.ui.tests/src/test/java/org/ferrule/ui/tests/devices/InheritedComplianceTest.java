@@ -16,7 +16,6 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
-import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.ferrule.model.Balloon;
 import org.ferrule.model.ComplianceRow;
 import org.ferrule.ui.tests.robot.Robot;
@@ -83,15 +82,13 @@ class InheritedComplianceTest {
     @Test
     void allRowsAreStatedForTheSizeWhenOneIsOverridden() {
         assertNull(own());
-        FormToolkit.ensureVisible(rows());
-        robot.settle();
+        robot.scrollTo(rows());
         library.clickRow(rows(), 1);
         press(Widgets.button(rows().getParent().getParent(), "Override here"));
         robot.waitFor("a table of the size", () -> own() != null && own().getCompliance().size() == 3);
         robot.waitFor("the same row", () -> rows().getSelectionIndex() == 1);
         Text diameter = Widgets.labelled(rows().getParent().getParent(), "Diameter", Text.class);
-        FormToolkit.ensureVisible(diameter);
-        robot.settle();
+        robot.scrollTo(diameter);
         library.replace(diameter, "2.02 mm");
         robot.waitFor("the figure", () -> diameters().equals(List.of("1.92 mm", "2.02 mm", "2.08 mm")));
         assertEquals(List.of("6 atm", "8 atm", "12 atm"),
@@ -105,8 +102,7 @@ class InheritedComplianceTest {
 
     @Test
     void rowsOfTheLineStayWhenTheSizeAddsOne() {
-        FormToolkit.ensureVisible(rows());
-        robot.settle();
+        robot.scrollTo(rows());
         press(Widgets.button(rows().getParent(), "Add"));
         robot.waitFor("a table of the size", () -> own() != null && own().getCompliance().size() == 4);
         assertEquals(List.of("1.92 mm", "2.00 mm", "2.08 mm"), diameters().subList(0, 3));

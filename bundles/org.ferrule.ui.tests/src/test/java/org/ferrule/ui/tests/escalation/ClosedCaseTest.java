@@ -24,7 +24,6 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
-import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.ferrule.model.CaseEnd;
 import org.ferrule.model.Closing;
 import org.ferrule.model.ModelFactory;
@@ -78,8 +77,7 @@ class ClosedCaseTest {
 
     private Text title() {
         Text title = Widgets.labelled(page(), "Title", Text.class);
-        FormToolkit.ensureVisible(title);
-        fixture.robot().settle();
+        fixture.robot().scrollTo(title);
         return title;
     }
 

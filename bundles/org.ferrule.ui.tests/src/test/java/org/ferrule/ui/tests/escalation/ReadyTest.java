@@ -98,6 +98,8 @@ class ReadyTest {
 
     @Test
     void aClickOpensTheCaseAtTheStep() {
+        fixture.robot().waitForJobs();
+        fixture.robot().settle();
         int column = IntStream.range(1, table().getColumnCount())
                 .filter(i -> table().getColumn(i).getText().equals("Guide extension in place")).findFirst()
                 .orElseThrow();

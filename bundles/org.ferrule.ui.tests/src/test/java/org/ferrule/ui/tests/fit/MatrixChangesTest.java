@@ -16,7 +16,6 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.PartInitException;
-import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.ferrule.model.ModelPackage;
 import org.ferrule.quantity.Dimension;
 import org.ferrule.ui.fit.matrix.MatrixContent;
@@ -104,9 +103,7 @@ class MatrixChangesTest {
         fixture.editor().matrix().side().show(true);
         Composite side = fixture.editor().matrix().side().body();
         Text name = Widgets.labelled(side, "Name or initials", Text.class);
-        robot.settle();
-        FormToolkit.ensureVisible(name);
-        robot.settle();
+        robot.scrollTo(name);
         robot.click(name);
         robot.type("ab");
         robot.key(SWT.CR);

@@ -23,7 +23,6 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.PartInitException;
-import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.ferrule.model.FitChart;
 import org.ferrule.model.ModelPackage;
 import org.ferrule.quantity.Dimension;
@@ -72,17 +71,20 @@ class SignOffTest {
 
     private void press(String text) {
         Button button = Widgets.button(side(), text);
-        FormToolkit.ensureVisible(button);
-        robot.settle();
+        robot.scrollTo(button);
         robot.moveOver(button);
-        robot.click(button);
+        String before = said();
+        robot.clickUntil("an answer to " + text, button, () -> !said().equals(before));
         robot.settle();
+    }
+
+    private String said() {
+        return signedText() + Widgets.all(side(), Label.class).map(Label::getText).toList();
     }
 
     private void signOff(String by) {
         Text name = Widgets.labelled(side(), "Name or initials", Text.class);
-        FormToolkit.ensureVisible(name);
-        robot.settle();
+        robot.scrollTo(name);
         robot.click(name);
         robot.type(by);
         robot.waitFor("the name", () -> name.getText().equals(by));
@@ -130,7 +132,7 @@ class SignOffTest {
                 .head().startsWith("NOT UP TO DATE"));
         Table changes = Widgets.first(side(), Table.class,
                 table -> table.getColumn(0).getText().equals("Changed")).orElseThrow();
-        FormToolkit.ensureVisible(changes);
+        robot.scrollTo(changes);
         robot.settle();
         new ScreenPicture().take("signed-off-outdated");
         robot.click(changes, 20, changes.getHeaderHeight() + changes.getItemHeight() / 2);

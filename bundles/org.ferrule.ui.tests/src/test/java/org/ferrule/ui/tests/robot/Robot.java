@@ -12,12 +12,16 @@ import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.forms.widgets.FormToolkit;
 
 /** Moves the mouse, presses keys, and lets the workbench work. To be used on the display's thread, as tests run. */
 public final class Robot {
@@ -123,9 +127,32 @@ public final class Robot {
         waitFor(what, condition);
     }
 
-    /** Clicks at a place of the control. */
+    /** Scrolls until the control is in sight, also where what holds it is laid out only now. */
+    public void scrollTo(Control control) {
+        settle();
+        waitFor("the control in sight", () -> {
+            FormToolkit.ensureVisible(control);
+            return isInSight(control);
+        });
+        settle();
+    }
+
+    private boolean isInSight(Control control) {
+        Composite holder = control.getParent();
+        while (holder != null && !(holder instanceof ScrolledComposite)) {
+            holder = holder.getParent();
+        }
+        if (holder == null) {
+            return true;
+        }
+        Rectangle place = display.map(control, holder, new Rectangle(0, 0, 1, control.getSize().y));
+        return place.intersects(((ScrolledComposite) holder).getClientArea());
+    }
+
+    /** Clicks at a place of the control, which may come onto the screen only when what holds it is laid out. */
     public void click(Control control, int x, int y) {
         settle();
+        waitFor("the control on the screen", () -> display.getBounds().contains(control.toDisplay(x, y)));
         Point at = control.toDisplay(x, y);
         mouse(SWT.MouseMove, 0, at);
         mouse(SWT.MouseDown, 1, at);
