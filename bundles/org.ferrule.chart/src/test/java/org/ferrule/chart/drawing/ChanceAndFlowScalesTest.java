@@ -4,46 +4,29 @@
  */
 package org.ferrule.chart.drawing;
 
+import static org.ferrule.chart.drawing.EvidencePaper.DRAWING;
+import static org.ferrule.chart.drawing.EvidencePaper.draw;
+import static org.ferrule.chart.drawing.EvidencePaper.marks;
+import static org.ferrule.chart.drawing.EvidencePaper.mm;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-
 import org.ferrule.chart.Drawn;
-import org.ferrule.chart.words.ReasonWords;
-import org.ferrule.chart.words.UnitPreferences;
 import org.ferrule.fit.evidence.Chance;
-import org.ferrule.fit.evidence.Evidence;
 import org.ferrule.fit.evidence.FlowLeft;
 import org.ferrule.picture.Box;
 import org.ferrule.picture.Line;
 import org.ferrule.picture.Path;
 import org.ferrule.picture.Point;
 import org.ferrule.picture.Rect;
-import org.ferrule.quantity.Dimension;
-import org.ferrule.quantity.Length;
-import org.ferrule.quantity.LengthUnit;
 import org.junit.jupiter.api.Test;
 
 /** Drawings of chances and of flows: shares on paper are those that they stand for. */
 class ChanceAndFlowScalesTest {
-    private static final EvidenceDrawing DRAWING = new EvidenceDrawing(
-            ReasonWords.english(UnitPreferences.in(LengthUnit.MILLIMETRE)));
     private static final double LEFT_MM = 2;
     private static final double RIGHT_MM = 108;
-
-    private static Drawn draw(Evidence evidence) {
-        return Drawn.of(DRAWING.of(evidence, 110, 60));
-    }
-
-    private static Length mm(String text) {
-        return Dimension.parse(text).label();
-    }
-
-    private static <T> List<T> marks(Drawn drawn, String group, Class<T> kind) {
-        return drawn.marks(group).stream().map(Drawn.Mark::element).filter(kind::isInstance).map(kind::cast).toList();
-    }
 
     /** From four deviations below the mean to four above. */
     @Test

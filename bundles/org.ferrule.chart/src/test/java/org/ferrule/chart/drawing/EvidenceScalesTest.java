@@ -4,6 +4,10 @@
  */
 package org.ferrule.chart.drawing;
 
+import static org.ferrule.chart.drawing.EvidencePaper.DRAWING;
+import static org.ferrule.chart.drawing.EvidencePaper.draw;
+import static org.ferrule.chart.drawing.EvidencePaper.marks;
+import static org.ferrule.chart.drawing.EvidencePaper.mm;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -13,11 +17,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-
 import org.ferrule.chart.Drawn;
 import org.ferrule.chart.look.DrawingInks;
-import org.ferrule.chart.words.ReasonWords;
-import org.ferrule.chart.words.UnitPreferences;
 import org.ferrule.fit.evidence.BendRoom;
 import org.ferrule.fit.evidence.Chance;
 import org.ferrule.fit.evidence.Evidence;
@@ -32,29 +33,13 @@ import org.ferrule.picture.Path;
 import org.ferrule.picture.Point;
 import org.ferrule.picture.Rect;
 import org.ferrule.picture.Segment;
-import org.ferrule.quantity.Dimension;
 import org.ferrule.quantity.Length;
-import org.ferrule.quantity.LengthUnit;
 import org.junit.jupiter.api.Test;
 
 /** Drawings of bends and chains: lengths on paper are those of what they stand for, in one scale. */
 class EvidenceScalesTest {
-    private static final EvidenceDrawing DRAWING = new EvidenceDrawing(
-            ReasonWords.english(UnitPreferences.in(LengthUnit.MILLIMETRE)));
     private static final double LEFT_MM = 2;
     private static final double RIGHT_MM = 108;
-
-    private static Drawn draw(Evidence evidence) {
-        return Drawn.of(DRAWING.of(evidence, 110, 60));
-    }
-
-    private static Length mm(String text) {
-        return Dimension.parse(text).label();
-    }
-
-    private static <T> List<T> marks(Drawn drawn, String group, Class<T> kind) {
-        return drawn.marks(group).stream().map(Drawn.Mark::element).filter(kind::isInstance).map(kind::cast).toList();
-    }
 
     /** Where a path begins and where it ends. */
     private static List<Point> ends(Path path) {

@@ -4,16 +4,14 @@
  */
 package org.ferrule.chart.drawing;
 
+import static org.ferrule.chart.drawing.EvidencePaper.draw;
+import static org.ferrule.chart.drawing.EvidencePaper.marks;
+import static org.ferrule.chart.drawing.EvidencePaper.mm;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-
 import org.ferrule.chart.Drawn;
-import org.ferrule.chart.words.ReasonWords;
-import org.ferrule.chart.words.UnitPreferences;
-import org.ferrule.fit.evidence.Evidence;
-import org.ferrule.fit.evidence.LengthChain.Part;
 import org.ferrule.fit.evidence.SharedSection;
 import org.ferrule.fit.figure.Figure;
 import org.ferrule.geometry.Enclosure;
@@ -23,28 +21,10 @@ import org.ferrule.picture.Ellipse;
 import org.ferrule.picture.Line;
 import org.ferrule.picture.Path;
 import org.ferrule.picture.Point;
-import org.ferrule.quantity.Dimension;
-import org.ferrule.quantity.Length;
-import org.ferrule.quantity.LengthUnit;
 import org.junit.jupiter.api.Test;
 
 /** Drawings of what lies side by side: bodies to scale, each where it lies. */
 class SharedScalesTest {
-    private static final EvidenceDrawing DRAWING = new EvidenceDrawing(
-            ReasonWords.english(UnitPreferences.in(LengthUnit.MILLIMETRE)));
-
-    private static Drawn draw(Evidence evidence) {
-        return Drawn.of(DRAWING.of(evidence, 110, 60));
-    }
-
-    private static Length mm(String text) {
-        return Dimension.parse(text).label();
-    }
-
-    private static <T> List<T> marks(Drawn drawn, String group, Class<T> kind) {
-        return drawn.marks(group).stream().map(Drawn.Mark::element).filter(kind::isInstance).map(kind::cast).toList();
-    }
-
     private static SharedSection.Member end(Enclosure around, int disc, String size, boolean filled) {
         return new SharedSection.Member(filled ? "oval" : "wire", "shaft",
                 filled ? SharedSection.Part.SHAFT : SharedSection.Part.WIRE, filled, Figure.exactly(mm(size)), 0,
