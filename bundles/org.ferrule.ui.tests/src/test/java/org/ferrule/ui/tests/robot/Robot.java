@@ -146,7 +146,7 @@ public final class Robot {
             return true;
         }
         Rectangle place = display.map(control, holder, new Rectangle(0, 0, 1, control.getSize().y));
-        return place.intersects(((ScrolledComposite) holder).getClientArea());
+        return place.intersects(holder.getClientArea());
     }
 
     /** Clicks at a place of the control, which may come onto the screen only when what holds it is laid out. */
