@@ -12,10 +12,7 @@ import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.graphics.Point;
-import org.eclipse.swt.graphics.Rectangle;
-import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
@@ -132,31 +129,30 @@ public final class Robot {
         settle();
         waitFor("the control in sight", () -> {
             FormToolkit.ensureVisible(control);
-            return isInSight(control);
+            return Sight.holds(control, new Point(0, control.getSize().y / 2));
         });
-        settle();
     }
 
-    private boolean isInSight(Control control) {
-        Composite holder = control.getParent();
-        while (holder != null && !(holder instanceof ScrolledComposite)) {
-            holder = holder.getParent();
-        }
-        if (holder == null) {
-            return true;
-        }
-        Rectangle place = display.map(control, holder, new Rectangle(0, 0, 1, control.getSize().y));
-        return place.intersects(holder.getClientArea());
-    }
-
-    /** Clicks at a place of the control, which may come onto the screen only when what holds it is laid out. */
+    /** Clicks at a place of the control, which may come into sight only when what holds it is laid out. */
     public void click(Control control, int x, int y) {
         settle();
-        waitFor("the control on the screen", () -> display.getBounds().contains(control.toDisplay(x, y)));
-        Point at = control.toDisplay(x, y);
-        mouse(SWT.MouseMove, 0, at);
+        Point at = pointAt(control, new Point(x, y));
         mouse(SWT.MouseDown, 1, at);
         mouse(SWT.MouseUp, 1, at);
+    }
+
+    /**
+     * Moves the pointer to a place of the control and makes sure that the control is at rest there: a posted button
+     * goes to what the pointer is over then, and a page that is laid out meanwhile moves its controls away.
+     */
+    private Point pointAt(Control control, Point place) {
+        waitFor("the control at rest in sight", () -> {
+            Sight.bring(control, place);
+            Point at = control.toDisplay(place);
+            mouse(SWT.MouseMove, 0, at);
+            return Sight.holds(control, place) && control.toDisplay(place).equals(at);
+        });
+        return control.toDisplay(place);
     }
 
     /**
