@@ -40,10 +40,11 @@ import org.ferrule.picture.TextStyle;
  */
 public final class StackDrawing {
     private static final double MARGIN_MM = 30;
-    private static final double LABELS = 0.42;
+    private static final double LABELS = 0.47;
     private static final double MOST_LABELS_MM = 70;
-    private static final double GLYPH_MM = 2.6;
+    private static final double GLYPH_MM = 3.2;
     private static final double HUB_MM = 3;
+    private static final double SMALLEST_PT = 6.5;
     /** With less room for labels clearances are left out. */
     private static final double LEAST_LABEL_MM = 46;
     private static final double TALLEST = 0.9;
@@ -173,7 +174,7 @@ public final class StackDrawing {
     private void label(PictureBuilder g, Zones zones, Box room, Label label) {
         double x = room.rightMm() + 4;
         if (label.answer().isPresent()) {
-            VerdictLook.of(label.answer().get()).drawGlyph(g, new Point(x + GLYPH_MM / 2, label.y()), GLYPH_MM,
+            VerdictLook.of(label.answer().get()).drawSign(g, new Point(x + GLYPH_MM / 2, label.y()), GLYPH_MM,
                     Scheme.LIGHT);
         }
         double left = x + GLYPH_MM + 1.2;
@@ -189,8 +190,15 @@ public final class StackDrawing {
             g.lettering(figures).text(right, base, clearance);
         }
         String name = label.device().name().isEmpty() ? label.device().id() : label.device().name();
-        g.lettering(style).text(left, base,
-                TextLayout.standard().shorten(name, style, (isRoom ? right : zones.right()) - left - 1));
+        double roomMm = (isRoom ? right : zones.right()) - left - 1;
+        TextStyle smaller = fitting(name, style, roomMm);
+        g.lettering(smaller).text(left, base, TextLayout.standard().shorten(name, smaller, roomMm));
+    }
+
+    /** Lettering in which a name has room, if that can still be read. */
+    private static TextStyle fitting(String name, TextStyle style, double roomMm) {
+        double width = TextMeasure.standard().widthMm(name, style);
+        return width <= roomMm ? style : style.sized(Math.max(SMALLEST_PT, style.sizePt() * roomMm / width));
     }
 
     private static boolean showsClearances(Zones zones, Box room) {

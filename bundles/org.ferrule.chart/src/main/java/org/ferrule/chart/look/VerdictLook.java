@@ -11,6 +11,7 @@ import org.ferrule.fit.matrix.PhaseVerdict;
 import org.ferrule.fit.passage.PhaseAnswer;
 import org.ferrule.fit.verdict.Authority;
 import org.ferrule.fit.verdict.Verdict;
+import org.ferrule.picture.Box;
 import org.ferrule.picture.Hatch;
 import org.ferrule.picture.Ink;
 import org.ferrule.picture.PictureBuilder;
@@ -39,6 +40,9 @@ public enum VerdictLook {
     /** It does not pass. */
     BLOCKED("blocked", Glyph.STOPPED, Tone.even("verdict.blocked", 0x3E2A4F, 0xFFFFFF),
             Tone.even("verdict.blocked", 0xE6DDF0, 0x2B1A3A));
+
+    private static final double CORNER = 0.12;
+    private static final double SHARE = 0.72;
 
     private final String word;
     private final Glyph glyph;
@@ -98,5 +102,12 @@ public enum VerdictLook {
     public void drawGlyph(PictureBuilder builder, Point centre, double sizeMm, Scheme scheme) {
         Ink ink = tone(scheme).ink();
         glyph.draw(builder, centre, sizeMm, ink);
+    }
+
+    /** Draws its shape on a square of its ground, of a size around a place: where no such ground lies already. */
+    public void drawSign(PictureBuilder builder, Point centre, double sizeMm, Scheme scheme) {
+        Box square = new Box(centre.xMm() - sizeMm / 2, centre.yMm() - sizeMm / 2, sizeMm, sizeMm);
+        builder.noPen().fill(tone(scheme).fill()).roundRect(square, CORNER * sizeMm);
+        drawGlyph(builder, centre, SHARE * sizeMm, scheme);
     }
 }

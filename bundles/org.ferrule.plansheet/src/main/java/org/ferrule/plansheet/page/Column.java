@@ -10,7 +10,6 @@ import java.util.Optional;
 
 import org.ferrule.chart.look.Glyph;
 import org.ferrule.chart.look.Scheme;
-import org.ferrule.chart.look.Tone;
 import org.ferrule.chart.look.VerdictLook;
 import org.ferrule.chart.page.Block;
 import org.ferrule.chart.page.PageStyle;
@@ -121,11 +120,7 @@ final class Column {
 
     /** The shape of a verdict on its ground. */
     static Sign verdict(VerdictLook look) {
-        Tone tone = look.tone(Scheme.LIGHT);
-        return (g, at, size) -> {
-            g.noPen().fill(tone.fill()).roundRect(new Box(at.xMm() - size / 2, at.yMm() - size / 2, size, size), 0.4);
-            look.drawGlyph(g, at, size * 0.72, Scheme.LIGHT);
-        };
+        return (g, at, size) -> look.drawSign(g, at, size, Scheme.LIGHT);
     }
 
     private Column add(String text, TextStyle lettering, Optional<Sign> sign, double after) {
