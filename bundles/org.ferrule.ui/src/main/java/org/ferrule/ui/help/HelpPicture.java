@@ -10,7 +10,7 @@ import org.ferrule.picture.Picture;
 
 /**
  * Draws a picture of a help page from the demo that ships with the program, so that the help shows what the program would
- * show. Contributed at the extension point {@code org.ferrule.ui.helpPages}.
+ * show; see {@link HelpDemo}. Contributed at the extension point {@code org.ferrule.ui.helpPages}.
  */
 public interface HelpPicture {
 
