@@ -39,6 +39,11 @@ final class TablePage {
         return tables.stream().mapToDouble(Table::heightMm).sum() + (tables.size() - 1) * BETWEEN_MM;
     }
 
+    /** The height of the parts and of the footnotes for which there is room. */
+    double heightMm() {
+        return tablesMm() + ABOVE_NOTES_MM + set.heightMm();
+    }
+
     /** Whether everything fits, footnotes too. */
     boolean fits() {
         return tablesMm() + ABOVE_NOTES_MM <= roomMm && leftOver().isEmpty();
