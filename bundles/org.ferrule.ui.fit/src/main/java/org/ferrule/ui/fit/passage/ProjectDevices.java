@@ -26,6 +26,7 @@ import org.ferrule.model.Document;
 import org.ferrule.ui.Services;
 import org.ferrule.ui.document.DocumentFiles;
 import org.ferrule.ui.document.DocumentRecords;
+import org.ferrule.ui.help.HelpDemo;
 
 /**
  * The devices and rule sets of all documents of a project, as they stand in their editors. Immutable.
@@ -60,6 +61,16 @@ public record ProjectDevices(Catalogue catalogue, Map<String, RuleSet> rules) {
                     .flatMap(set -> translate((org.ferrule.model.RuleSet) set)).ifPresent(set -> rules.put(path, set));
         }
         return new ProjectDevices(Catalogue.of(libraries), rules);
+    }
+
+    /**
+     * Reads libraries of the demo, with its rules, for the pictures of the help.
+     *
+     * @param libraries the names of their files
+     * @throws CoreException if one is not there
+     */
+    public static ProjectDevices demo(String... libraries) throws CoreException {
+        return new ProjectDevices(HelpDemo.devices(libraries), Map.of(HelpDemo.RULES, HelpDemo.rules()));
     }
 
     private static List<IFile> documents(IProject project) throws CoreException {

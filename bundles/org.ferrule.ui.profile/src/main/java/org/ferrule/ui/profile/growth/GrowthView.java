@@ -147,7 +147,7 @@ public final class GrowthView extends FollowingView {
                 : Optional.of(GrowthComparison.of(found.stream().map(CataloguedDevice::device).toList()));
     }
 
-    private static ProfileWords words() {
+    static ProfileWords words() {
         return ProfileWords.english(ShownUnits.first());
     }
 

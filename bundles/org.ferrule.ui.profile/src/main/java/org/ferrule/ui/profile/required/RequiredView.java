@@ -145,7 +145,7 @@ public final class RequiredView extends FollowingView {
         slider.say(new RequiredWords(lanes, words()).chosen(diameter(lanes)));
     }
 
-    private static ProfileWords words() {
+    static ProfileWords words() {
         return ProfileWords.english(ShownUnits.first());
     }
 

@@ -17,7 +17,6 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-import org.eclipse.core.runtime.CoreException;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IWorkbenchPage;
@@ -25,7 +24,6 @@ import org.eclipse.ui.PartInitException;
 import org.ferrule.ui.WorkbenchIds;
 import org.ferrule.ui.help.HelpPage;
 import org.ferrule.ui.help.HelpPages;
-import org.ferrule.ui.help.HelpPictures;
 import org.ferrule.ui.tests.robot.EditorFixture;
 import org.ferrule.ui.tests.robot.Robot;
 import org.ferrule.ui.tests.robot.ScreenPicture;
@@ -82,32 +80,6 @@ class HelpTest {
         try (InputStream stream = page.location().openStream()) {
             return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
         }
-    }
-
-    @Test
-    void everyPictureIsDrawnFromTheDemo() throws IOException, CoreException {
-        Pattern image = Pattern.compile("src=\"picture:([^\"]*)\"");
-        int drawn = 0;
-        for (HelpPage page : HelpPages.all()) {
-            Matcher images = image.matcher(text(page));
-            while (images.find()) {
-                assertFalse(HelpPictures.draw(images.group(1), 150).elements().isEmpty(), images.group(1));
-                drawn++;
-            }
-        }
-        assertTrue(drawn >= 2, "pictures: " + drawn);
-    }
-
-    @Test
-    void picturesStandBetweenTheLines() throws PartInitException {
-        HelpPages.open(EditorFixture.page(), "org.ferrule.ui.devices/help/devices.html");
-        robot.pause(300);
-        new ScreenPicture().take("help-device");
-        HelpPages.open(EditorFixture.page(), "org.ferrule.ui/help/verdicts.html");
-        robot.pause(300);
-        new ScreenPicture().take("help-verdicts");
-        assertTrue(shown().contains("\uFFFC"), "a picture stands in place of a character");
-        hide();
     }
 
     @Test
