@@ -19,7 +19,7 @@ import org.ferrule.picture.PictureBuilder;
  * of those of {@link ChartPages}.
  */
 public final class ChartTable {
-    private static final List<Double> ENLARGEMENTS = List.of(1.25, 1.2, 1.15, 1.1);
+    private static final List<Double> ENLARGEMENTS = List.of(1.15, 1.1, 1.05);
     private static final double BELOW_MM = 3;
     private static final double MOST_MM = 1000;
 

@@ -9,11 +9,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 import org.ferrule.chart.Drawn;
+import org.ferrule.chart.Drawn.Words;
 import org.ferrule.chart.Shelf;
+import org.ferrule.chart.look.Scheme;
+import org.ferrule.chart.look.VerdictLook;
 import org.ferrule.chart.words.ReasonWords;
 import org.ferrule.chart.words.UnitPreferences;
 import org.ferrule.fit.FitSolver;
@@ -25,7 +30,9 @@ import org.ferrule.fit.stack.Placed;
 import org.ferrule.fit.stack.Stack;
 import org.ferrule.fit.stack.StackAnswer;
 import org.ferrule.fit.stack.StackSolver;
+import org.ferrule.picture.Ink;
 import org.ferrule.picture.Picture;
+import org.ferrule.picture.Shape;
 import org.ferrule.quantity.LengthUnit;
 import org.junit.jupiter.api.Test;
 
@@ -80,5 +87,28 @@ class StackDrawingTest {
         String name = Shelf.microcatheter().name();
         assertTrue(drawn.text("level:2").indexOf(name) != drawn.text("level:2").lastIndexOf(name),
                 drawn.text("level:2"));
+    }
+
+    @Test
+    void theSignOfEveryVerdictLiesOnItsGround() {
+        Drawn drawn = Drawn.of(DRAWING.of(answer(level(Shelf.guide("7 Fr", "0.081 in"), 80)), Phase.IN, 200, 120));
+        Ink ground = VerdictLook.BLOCKED.tone(Scheme.LIGHT).fill().ground().orElseThrow();
+        assertTrue(drawn.marks("level:2").stream().map(Drawn.Mark::element).filter(Shape.class::isInstance)
+                .anyMatch(shape -> ((Shape) shape).style().fill().ground().filter(ground::equals).isPresent()),
+                drawn.text());
+    }
+
+    @Test
+    void aNameIsCutOffOnlyInTheSmallestLettering() {
+        String name = Shelf.microcatheter().name();
+        Set<Boolean> whole = new HashSet<>();
+        for (int width = 44; width <= 200; width += 4) {
+            Drawn drawn = Drawn.of(DRAWING.of(answer(level(Shelf.microcatheter(), 80)), Phase.IN, width, 60));
+            Words line = drawn.words().stream().filter(w -> w.text().startsWith(name.substring(0, 4))).findFirst()
+                    .orElseThrow();
+            whole.add(line.text().equals(name));
+            assertTrue(line.text().equals(name) || line.sizePt() == 6.5, width + ": " + line);
+        }
+        assertEquals(Set.of(true, false), whole);
     }
 }

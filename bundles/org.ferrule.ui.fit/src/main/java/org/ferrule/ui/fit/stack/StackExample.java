@@ -20,7 +20,7 @@ import org.ferrule.ui.help.HelpPicture;
 /** Five devices of the demo in each other, as the view draws them. */
 public class StackExample implements HelpPicture {
 
-    private static final double HEIGHT_MM = 70;
+    private static final double HEIGHT_MM = 64;
     private static final StackRequest ASKED = new StackRequest(
             List.of(StackEntry.of("brn-sheath-6fr-11"), StackEntry.of("brn-guide-6fr-right-100").ahead("85 cm"),
                     StackEntry.of("pel-extension-6fr").ahead("3 cm"), StackEntry.of("dun-sc-250-15").ahead("4 cm"),

@@ -23,7 +23,7 @@ import org.ferrule.ui.help.HelpPicture;
 /** Three balloons of the demo over each other, with the lumen of a guide extension, near their tips. */
 public class CompareExample implements HelpPicture {
 
-    private static final double HEIGHT_MM = 92;
+    private static final double HEIGHT_MM = 104;
     private static final Length FROM = Length.of("-2", LengthUnit.MILLIMETRE);
     private static final Length TO = Length.of("45", LengthUnit.MILLIMETRE);
     private static final CompareRequest ASKED = new CompareRequest(

@@ -20,19 +20,19 @@ import org.ferrule.ui.fit.passage.ProjectDevices;
 import org.ferrule.ui.help.HelpDemo;
 import org.ferrule.ui.help.HelpPicture;
 
-/** How thick a balloon of the demo may be for a guide and three guide extensions. */
+/** How thick a balloon of the demo may be for four guide extensions. */
 public class RequiredExample implements HelpPicture {
 
     private static final double HEIGHT_MM = 56;
     private static final int BALLOON = 1;
     private static final RequiredRequest ASKED = new RequiredRequest(List.of("dun-sc-250-15"), BALLOON,
-            List.of("brn-guide-5fr-right-100", "pel-extension-5-5fr", "pel-extension-6fr", "pel-extension-7fr"),
+            List.of("pel-extension-5-5fr", "ave-extension-6fr-40", "pel-extension-6fr", "pel-extension-7fr"),
             HelpDemo.RULES, Phase.IN);
 
     @Override
     public Picture draw(double widthMm) throws CoreException {
-        RequiredAnswer answer = RequiredAnswer.of(ProjectDevices.demo("access-and-guides.devices.json",
-                "balloons.devices.json", "extensions-and-microcatheters.devices.json"), ASKED,
+        RequiredAnswer answer = RequiredAnswer.of(ProjectDevices.demo("balloons.devices.json",
+                "extensions-and-microcatheters.devices.json"), ASKED,
                 Extensions.ofPlatform().checks());
         RequiredSize required = answer.required()
                 .orElseThrow(() -> new CoreException(Status.error(answer.problem())));

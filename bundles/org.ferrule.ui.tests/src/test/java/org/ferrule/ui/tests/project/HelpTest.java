@@ -50,6 +50,14 @@ class HelpTest {
         hide();
     }
 
+    @Test
+    void aRowOfATableIsALineOfItsOwn() throws PartInitException {
+        HelpPages.open(EditorFixture.page(), "org.ferrule.ui.fit/help/charts.html");
+        robot.settle();
+        assertTrue(shown().lines().anyMatch(line -> line.endsWith("F5\u2003Sums")), shown());
+        hide();
+    }
+
     private static String shown() {
         Composite view = EditorFixture.page().getActivePart().getSite().getShell();
         return Widgets.all(view, StyledText.class).map(StyledText::getText).max((a, b) -> a.length() - b.length())

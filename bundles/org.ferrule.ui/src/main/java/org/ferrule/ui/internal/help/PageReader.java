@@ -27,6 +27,9 @@ import org.xml.sax.SAXException;
 /** Reads the XHTML of a help page: headings, paragraphs, lists, emphasis, code, links and pictures. */
 final class PageReader {
 
+    /** Between the cells of a row. */
+    private static final String GAP = "\u2003";
+
     private final List<Paragraph> paragraphs = new ArrayList<>();
 
     /**
@@ -52,11 +55,12 @@ final class PageReader {
         for (Element block : children(parent)) {
             switch (block.getTagName()) {
                 case "h1" -> add(Kind.TITLE, 0, block);
-                case "h2" -> add(Kind.HEADING, 0, block);
+                case "h2", "h3" -> add(Kind.HEADING, 0, block);
                 case "ul" -> items(Kind.BULLET, block);
                 case "ol" -> items(Kind.NUMBERED, block);
                 case "div" -> blocks(block);
                 case "img" -> picture(block);
+                case "table" -> children(block).forEach(this::row);
                 default -> add(Kind.TEXT, 0, block);
             }
         }
@@ -66,6 +70,19 @@ final class PageReader {
         Run run = new Run(image.getAttribute("alt"), Style.PLAIN,
                 image.getAttribute("src").replaceFirst("^picture:", ""));
         paragraphs.add(new Paragraph(Kind.PICTURE, 0, List.of(run)));
+    }
+
+    /** A row is a line, its first cell in bold. */
+    private void row(Element row) {
+        List<Run> runs = new ArrayList<>();
+        for (Element cell : children(row)) {
+            Style style = runs.isEmpty() ? Style.STRONG : Style.PLAIN;
+            if (!runs.isEmpty()) {
+                runs.add(new Run(GAP, Style.PLAIN, ""));
+            }
+            collect(cell, style, "", runs);
+        }
+        paragraphs.add(new Paragraph(Kind.BULLET, 0, List.copyOf(runs)));
     }
 
     private void items(Kind kind, Element list) {

@@ -32,7 +32,7 @@ final class ShownPictures {
     private static final double WIDTH_MM = 150;
     private static final double POINTS_PER_MM = 96 / 25.4;
     private static final double SMALLEST = 0.7;
-    private static final double LARGEST = 1.35;
+    private static final double LARGEST = 1.2;
 
     private final StyledText widget;
     private final Map<Integer, Picture> pictures = new HashMap<>();
