@@ -21,7 +21,7 @@ import org.ferrule.picture.PictureBuilder;
 public final class ChartTable {
     private static final List<Double> ENLARGEMENTS = List.of(1.15, 1.1, 1.05);
     private static final double BELOW_MM = 3;
-    private static final double MOST_MM = 1000;
+    private static final double MOST_MM = 1e6;
 
     private ChartTable() {
     }

@@ -25,7 +25,7 @@ public class GrowthExample implements HelpPicture {
     @Override
     public Picture draw(double widthMm) throws CoreException {
         Catalogue balloons = HelpDemo.devices("balloons.devices.json");
-        List<Device> devices = Stream.of("dun-sc-300-15", "dun-nc-300-15", "kol-twin-300-15")
+        List<Device> devices = Stream.of("dun-sc-300-15", "dun-nc-300-15", "kol-scoring-300-15")
                 .map(id -> balloons.device(id).device()).toList();
         return GrowthPlot.picture(GrowthComparison.of(devices), GrowthView.words(), widthMm, HEIGHT_MM);
     }

@@ -139,7 +139,7 @@ class HelpPicturesTest {
             org.ferrule.ui.fit/stack        | Guide catheter 6 Fr, right curve, 100 cm | 0.03
             org.ferrule.ui.fit/sum          | What lies side by side            | together
             org.ferrule.ui.profile/compare  | Scoring balloon 3.00 x 15 mm      | L1
-            org.ferrule.ui.profile/growth   | Twin-layer balloon 3.00 x 15 mm   | rated burst pressure
+            org.ferrule.ui.profile/growth   | Scoring balloon 3.00 x 15 mm      | rated burst pressure
             org.ferrule.ui.profile/required | Guide extension 6 Fr, 25 cm tube  | all fit up to
             """)
     void aPictureShowsWhatItsPageTellsOf(String id, String device, String detail) throws CoreException {
