@@ -41,8 +41,9 @@ public final class Conventional {
 
     /**
      * Returns the steps of a plan in the order in which the options are given. What it costs more than the plan is what
-     * that order gives up. Where tiers come first and failed tries tell against their axis, it may cost less: a plan takes
-     * the best order of each tier for itself, even if another one would leave better chances to the next tier.
+     * that order gives up. Where tiers come first it may cost less: a plan takes the best order of each tier for itself,
+     * even if another one would leave better chances to the next tier, where failed tries tell against their axis, or
+     * would open the next tier sooner, where no new risk may follow another.
      *
      * @return the plan; its lower bound is that of the plan given. Empty if the rules allow no such order of just these
      *         steps

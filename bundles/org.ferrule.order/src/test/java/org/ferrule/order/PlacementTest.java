@@ -71,6 +71,24 @@ class PlacementTest {
         assertTrue(given.expectedCost() < plan.expectedCost());
     }
 
+    /**
+     * X, a new risk, is all that the lower tier can do by itself, since B needs the set-up and must not follow it at once.
+     * To begin with the set-up leaves the lower tier for a while, and so lets D of the higher one come first.
+     */
+    @Test
+    void tierThatIsLeftForAWhileMayCostLessInTheEnd() {
+        Setup risky = new Setup("s", 7, Set.of(), 1, true);
+        Option d = new Option("D", List.of(new Try(1, .6)), Set.of("s"), Set.of(), 2, "", false);
+        Option b = new Option("B", List.of(new Try(2, .8)), Set.of("s"), Set.of(), 1, "", true);
+        Option x = new Option("X", List.of(new Try(6, .2)), Set.of(), Set.of(), 1, "", true);
+        OrderProblem problem = new OrderProblem(List.of(risky), List.of(d, b, x), 87, rules(true, true, 1));
+        OrderedPlan plan = Orders.solve(problem);
+        assertEquals("XsDB", ids(plan));
+        OrderedPlan given = Conventional.of(problem, plan).orElseThrow();
+        assertEquals("sDBX", ids(given));
+        assertTrue(given.expectedCost() < plan.expectedCost());
+    }
+
     private static Option inTier(int tier, String id, String after, double cost, double chance) {
         return new Option(id, List.of(new Try(cost, chance)), Set.of(), after.isEmpty() ? Set.of() : Set.of(after),
                 tier,

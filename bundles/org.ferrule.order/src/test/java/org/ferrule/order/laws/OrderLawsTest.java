@@ -142,19 +142,31 @@ class OrderLawsTest {
         });
     }
 
-    /** Of tiers each is planned for itself; where failures tell against an axis, that may cost more in the end. */
+    /**
+     * Of tiers each is planned for itself. Where failures tell against an axis, or where a new risk must not follow
+     * another, so that a tier may be left for a while, that may cost more in the end; but no order of these steps costs
+     * less than the best without tiers.
+     */
     @Test
     void usualOrderCostsNoLessAndHasTheSameSteps() {
         Cases.check(300, random -> {
             OrderProblem problem = without(random, true);
-            boolean leastOfAll = !problem.rules().tiersFirst() || problem.rules().sameAxisDiscount() == 1;
+            OrderRules rules = problem.rules();
+            boolean leastOfAll = !rules.tiersFirst() || rules.sameAxisDiscount() == 1 && !rules.oneNewRiskAStep();
             OrderedPlan plan = Orders.solve(problem);
+            double bound = leastOfAll ? plan.expectedCost() : Orders.solve(withoutTiers(problem)).lowerBound();
             Conventional.of(problem, plan).ifPresent(given -> {
                 assertEquals(names(plan), names(given));
-                assertTrue(!leastOfAll || given.expectedCost() >= plan.expectedCost() - ROUNDING, problem::toString);
+                assertTrue(given.expectedCost() >= bound - ROUNDING, problem::toString);
                 assertEquals(plan.worstCost(), given.worstCost(), ROUNDING);
             });
         });
+    }
+
+    private static OrderProblem withoutTiers(OrderProblem problem) {
+        OrderRules rules = problem.rules();
+        return new OrderProblem(problem.setups(), problem.options(), problem.stoppingCost(),
+                new OrderRules(false, rules.oneNewRiskAStep(), rules.sameAxisDiscount(), rules.budget()));
     }
 
     private static List<String> names(OrderedPlan plan) {

@@ -24,12 +24,14 @@ import org.ferrule.order.Usage;
  *
  * @param steps of the plan, in that order
  * @param same whether it is the order of the plan
- * @param loss by how much the expected cost is higher, in the unit of what is spared; 0 where it is not, which can only be
- *        where tiers come first and failed tries tell against their axis
+ * @param loss by how much the expected cost is higher, in the unit of what is spared; below 0 where it is lower, which can
+ *        only be where tiers come first, see {@link Conventional#of}
  * @param planned what the plan uses as a mean, from now on
  * @param conventional what the conventional order uses as a mean, from now on
  */
 public record GivenUp(List<Step> steps, boolean same, double loss, Costs planned, Costs conventional) {
+    private static final double ROUNDING = 1e-12;
+
     public GivenUp {
         steps = List.copyOf(steps);
         Objects.requireNonNull(planned, "planned");
@@ -41,8 +43,13 @@ public record GivenUp(List<Step> steps, boolean same, double loss, Costs planned
         return Conventional.of(plan.problem(), plan.order()).map(order -> new GivenUp(order.steps(),
                 order.steps().stream().map(GivenUp::key).toList().equals(
                         plan.order().steps().stream().map(GivenUp::key).toList()),
-                Math.max(0, order.expectedCost() - plan.order().expectedCost()), mean(plan, plan.order()),
-                mean(plan, order)));
+                loss(plan.order().expectedCost(), order.expectedCost()), mean(plan, plan.order()), mean(plan, order)));
+    }
+
+    /** Orders that are equally good differ by the rounding of sums alone. */
+    private static double loss(double planned, double conventional) {
+        double loss = conventional - planned;
+        return Math.abs(loss) <= ROUNDING * planned ? 0 : loss;
     }
 
     /** Which step it is; its chance may differ with what comes before it. */

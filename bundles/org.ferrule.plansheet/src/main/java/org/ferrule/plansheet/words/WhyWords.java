@@ -114,7 +114,8 @@ public final class WhyWords {
             return phrases.get("why.conventional.same");
         }
         Resource objective = plan.file().aim().objective();
-        return phrases.fill("why.conventional", amounts.compared(objective, givenUp.loss()),
+        String key = givenUp.loss() < 0 ? "why.conventional.less" : "why.conventional";
+        return phrases.fill(key, amounts.compared(objective, Math.abs(givenUp.loss())),
                 sums(givenUp.conventional()), sums(givenUp.planned()), sequence(givenUp, plan));
     }
 

@@ -18,6 +18,7 @@ import org.ferrule.order.Input;
 import org.ferrule.order.Input.Kind;
 import org.ferrule.order.InputRange;
 import org.ferrule.plansheet.SamplePlan;
+import org.ferrule.plansheet.why.GivenUp;
 import org.ferrule.plansheet.why.OrderReasons;
 import org.junit.jupiter.api.Test;
 
@@ -72,6 +73,17 @@ class WhyWordsTest {
                 lines::toString);
         assertEquals(words.brief(reasons, plan), List.of(lines.get(0), lines.get(2)));
         lines.forEach(line -> assertFalse(line.contains("{"), line));
+    }
+
+    /** Where each tier is planned for itself. */
+    @Test
+    void aConventionalOrderThatCostsLessIsSaidToDoSo() {
+        GivenUp found = OrderReasons.of(plan).conventional().orElseThrow();
+        GivenUp less = new GivenUp(found.steps(), false, -3, found.planned(), found.conventional());
+        List<String> lines = words.brief(new OrderReasons(List.of(), Optional.of(less)), plan);
+        String line = lines.get(lines.size() - 1);
+        assertTrue(line.contains("would cost 3 min less on average"), line);
+        assertTrue(line.endsWith("since here each tier is planned for itself, whatever that leaves to the next"), line);
     }
 
     @Test
