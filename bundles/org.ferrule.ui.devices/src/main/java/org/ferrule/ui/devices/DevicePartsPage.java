@@ -5,9 +5,6 @@
 
 package org.ferrule.ui.devices;
 
-import java.util.List;
-import java.util.Optional;
-
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
@@ -16,34 +13,21 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
-import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.forms.IManagedForm;
-import org.ferrule.model.DeviceParts;
-import org.ferrule.ui.devices.drawing.DeviceDrawing;
 import org.ferrule.ui.devices.part.EditContext;
-import org.ferrule.ui.devices.part.Shown;
-import org.ferrule.ui.devices.several.SeveralForm;
-import org.ferrule.ui.devices.sheet.SheetRow;
 import org.ferrule.ui.document.DocumentChange;
 import org.ferrule.ui.edit.DocumentEditor;
 import org.ferrule.ui.edit.DocumentPage;
 
-/** The page of all devices, or of all lines: the table, and beside it drawing and form of the one that is selected. */
+/** The page of all devices, or of all lines: the table, and beside it what is selected. */
 final class DevicePartsPage extends DocumentPage {
 
     private static final int TABLE_SHARE = 52;
-    private static final int DRAWING_SHARE = 36;
 
     private final EReference feature;
     private DeviceTable table;
-    private DeviceDrawing drawing;
-    private DeviceDetail detail;
-    private TitleBar title;
-    private DeviceParts shown;
-    private Composite stack;
-    private Composite right;
-    private SeveralForm several;
+    private DeviceBeside beside;
 
     /**
      * Creates the page.
@@ -66,57 +50,15 @@ final class DevicePartsPage extends DocumentPage {
         EditContext context = new EditContext(session(), form.getToolkit(), () -> {
         }, this::goTo, getSite());
         table = new DeviceTable(context, sash, feature);
-        createDetails(context, sash);
+        beside = new DeviceBeside(context, sash, (EClass) feature.getEType(), table.columns());
         sash.setWeights(TABLE_SHARE, 100 - TABLE_SHARE);
-        table.onSelect(this::show);
-        table.onSeveral(this::showSeveral);
+        table.onSelect(beside::show);
+        table.onSeveral(beside::showSeveral);
         table.fill();
-    }
-
-    private void createDetails(EditContext context, Composite parent) {
-        stack = new Composite(parent, SWT.NONE);
-        stack.setLayout(new StackLayout());
-        right = context.toolkit().createComposite(stack);
-        several = new SeveralForm(session(), context.toolkit(), stack, table.columns());
-        top(right);
-        GridLayoutFactory.fillDefaults().spacing(0, 6).extendedMargins(6, 0, 0, 0).applyTo(right);
-        title = new TitleBar(context, right);
-        SashForm sash = new SashForm(right, SWT.VERTICAL);
-        sash.setSashWidth(6);
-        context.toolkit().adapt(sash);
-        GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
-        drawing = new DeviceDrawing(session(), context.toolkit(), sash, title::say);
-        detail = new DeviceDetail(context, sash, (EClass) feature.getEType());
-        sash.setWeights(DRAWING_SHARE, 100 - DRAWING_SHARE);
-        drawing.onSection(detail::openSection);
-        detail.onSection(drawing::highlight);
-    }
-
-    private void showSeveral(List<SheetRow> rows) {
-        if (!rows.isEmpty()) {
-            several.show(rows);
-        }
-        top(rows.isEmpty() ? right : several.control());
-    }
-
-    private void top(Composite shownNow) {
-        StackLayout layout = (StackLayout) stack.getLayout();
-        if (layout.topControl != shownNow) {
-            layout.topControl = shownNow;
-            stack.layout();
-        }
     }
 
     private void goTo(EObject object) {
         ((DocumentEditor) getEditor()).reveal(object, null);
-    }
-
-    private void show(Optional<DeviceParts> device) {
-        shown = device.orElse(null);
-        Shown complete = device.map(Shown::of).orElse(null);
-        title.show(complete);
-        drawing.show(shown);
-        detail.show(complete);
     }
 
     @Override
@@ -125,7 +67,7 @@ final class DevicePartsPage extends DocumentPage {
         while (whole.eContainer() != null && whole.eContainer().eContainer() != null) {
             whole = whole.eContainer();
         }
-        return table != null && whole.eContainer() != null && table.reveal(whole) && detail.reveal(object, wanted);
+        return table != null && whole.eContainer() != null && table.reveal(whole) && beside.reveal(object, wanted);
     }
 
     @Override
@@ -139,7 +81,7 @@ final class DevicePartsPage extends DocumentPage {
     @Override
     public void aboutToSave() {
         table.finishTyping();
-        several.finishTyping();
+        beside.finishTyping();
     }
 
     @Override

@@ -96,10 +96,14 @@ public final class SheetRow {
 
     /** Tells whether every word of the filter is found in its id, name, maker, kind, size or catalogue code. */
     boolean matches(List<String> words) {
+        return words.stream().allMatch(word -> searched().contains(word));
+    }
+
+    private String searched() {
         if (searched == null) {
             searched = SEARCHED.stream().map(this::text).reduce("", (a, b) -> a + "\n" + b).toLowerCase(Locale.ROOT);
         }
-        return words.stream().allMatch(searched::contains);
+        return searched;
     }
 
     /** Returns the words of a filter as they are searched for. */
