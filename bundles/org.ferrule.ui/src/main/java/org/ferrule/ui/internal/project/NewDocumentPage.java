@@ -85,10 +85,12 @@ final class NewDocumentPage extends WizardNewFileCreationPage {
             return "\u201c" + own + "\u201d is the name of another kind of document.";
         }
         if (isTooLong(name)) {
-            return "The name is too long: at most " + LONGEST_NAME + " characters with its ending.";
+            return "The name is too long: at most " + LONGEST_NAME
+                    + " bytes with its ending; plain letters take one, others more.";
         }
         if (Stream.of(getContainerFullPath().segments()).anyMatch(NewDocumentPage::isTooLong)) {
-            return "The name of the folder is too long: at most " + LONGEST_NAME + " characters.";
+            return "The name of the folder is too long: at most " + LONGEST_NAME
+                    + " bytes; plain letters take one, others more.";
         }
         IFile file = ResourcesPlugin.getWorkspace().getRoot().getFile(getContainerFullPath().append(name));
         return file.exists() ? "\u201c" + name + "\u201d is there already." : null;
