@@ -36,8 +36,7 @@ class DeviceTableTest {
     @Test
     void filterFindsInheritedWords() throws CoreException {
         try (LibraryRobot library = new LibraryRobot(Libraries.SAMPLE)) {
-            library.robot().click(library.filter());
-            library.robot().type("osterbrook 2.5");
+            library.robot().replace(library.filter(), "osterbrook 2.5");
             library.robot().waitFor("one device", () -> library.lines() == 1);
             assertEquals("ost-2.5", library.cell(0, "Id"));
         }

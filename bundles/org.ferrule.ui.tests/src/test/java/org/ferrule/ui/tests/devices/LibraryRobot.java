@@ -190,9 +190,7 @@ final class LibraryRobot implements AutoCloseable {
     }
 
     void replace(Text field, String text) {
-        robot.clickUntil("the cursor in the field", field, field::isFocusControl);
-        robot.keys(SWT.CTRL, 'a');
-        robot.type(text);
+        robot.replace(field, text);
         robot.key(SWT.CR);
         robot.settle();
     }

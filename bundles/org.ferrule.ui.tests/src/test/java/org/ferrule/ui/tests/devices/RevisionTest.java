@@ -168,8 +168,7 @@ class RevisionTest {
     @Test
     void filterKeepsWhatHasAllWords() {
         Text filter = Widgets.first(root(), Text.class, text -> (text.getStyle() & SWT.SEARCH) != 0).orElseThrow();
-        robot.click(filter);
-        robot.type("body outer");
+        robot.replace(filter, "body outer");
         robot.waitFor("the word", () -> filter.getText().equals("body outer"));
         assertEquals(1, tree().getItemCount());
         robot.type("x");

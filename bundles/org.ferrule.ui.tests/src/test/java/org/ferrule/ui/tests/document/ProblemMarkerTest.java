@@ -137,9 +137,7 @@ class ProblemMarkerTest {
         robot.waitForJobs();
         editor.reveal("clearances[0]");
         Text field = field(editor);
-        robot.click(field);
-        robot.keys(SWT.CTRL, 'a');
-        robot.type("70 mm");
+        robot.replace(field, "70 mm");
         robot.key(SWT.CR);
         robot.waitFor("a marker for the unsaved figure", () -> warnings(file) == 1);
         new ScreenPicture().take("unsaved-marker");

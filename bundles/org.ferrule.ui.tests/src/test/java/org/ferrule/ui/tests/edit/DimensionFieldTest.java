@@ -55,9 +55,7 @@ class DimensionFieldTest {
     }
 
     private void replaceBy(String text) {
-        robot.click(field);
-        robot.keys(SWT.CTRL, 'a');
-        robot.type(text);
+        robot.replace(field, text);
     }
 
     private String problem() {

@@ -54,9 +54,7 @@ class OtherProgramTest {
     }
 
     private void makeDirty() {
-        robot.click(field());
-        robot.keys(SWT.CTRL, 'a');
-        robot.type("0.07 mm");
+        robot.replace(field(), "0.07 mm");
         robot.key(SWT.CR);
         robot.waitFor("the change", () -> fixture.editor().session().nextUndo() != null);
     }

@@ -88,9 +88,7 @@ class QuickFixTest {
 
     @Test
     void plainFigureIsGivenAMeaningByArrowAndEnter() {
-        robot.click(field());
-        robot.keys(SWT.CTRL, 'a');
-        robot.type("0.06 mm");
+        robot.replace(field(), "0.06 mm");
         askAtField();
         robot.key(SWT.ARROW_DOWN);
         robot.key(SWT.ARROW_DOWN);

@@ -71,8 +71,7 @@ class RuleLimitsTest {
 
     private void fill(String label, String text) {
         Text field = Widgets.labelled(fixture.body(), label, Text.class);
-        robot.clickUntil("the cursor in " + label, field, field::isFocusControl);
-        robot.type(text);
+        robot.replace(field, text);
         robot.key(SWT.CR);
         robot.settle();
     }

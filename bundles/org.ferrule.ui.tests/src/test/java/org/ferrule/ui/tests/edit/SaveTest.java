@@ -50,9 +50,7 @@ class SaveTest {
     }
 
     private void type(String text) {
-        robot.click(Widgets.labelled(fixture.body(), Samples.REQUIRED, Text.class));
-        robot.keys(SWT.CTRL, 'a');
-        robot.type(text);
+        robot.replace(Widgets.labelled(fixture.body(), Samples.REQUIRED, Text.class), text);
         robot.waitFor("a dirty editor", () -> fixture.editor().isDirty());
     }
 

@@ -97,9 +97,7 @@ public class SecondRun implements IStartup {
         IFile file = Projects.write(Projects.create(PROJECT), Samples.RULES_FILE, Samples.RULES);
         Text field = field(file);
         robot.settle();
-        robot.click(field);
-        robot.keys(SWT.CTRL, 'a');
-        robot.type("0.07 mm");
+        robot.replace(field, "0.07 mm");
         robot.key(SWT.CR);
         robot.waitFor("the change", () -> editor().isDirty() && editor().session().nextUndo() != null);
         return text(file);

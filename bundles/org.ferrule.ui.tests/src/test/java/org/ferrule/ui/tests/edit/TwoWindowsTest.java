@@ -81,9 +81,7 @@ class TwoWindowsTest {
 
     private void type(DocumentEditor editor, String text) {
         editor.getSite().getShell().forceActive();
-        robot.click(field(editor));
-        robot.keys(SWT.CTRL, 'a');
-        robot.type(text);
+        robot.replace(field(editor), text);
         robot.key(SWT.CR);
         robot.waitFor(text, () -> editor.session().dirty() && field(editor).getText().equals(text));
     }

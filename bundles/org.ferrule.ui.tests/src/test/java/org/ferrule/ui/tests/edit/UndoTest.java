@@ -48,9 +48,7 @@ class UndoTest {
     }
 
     private void change(String text) {
-        robot.click(field());
-        robot.keys(SWT.CTRL, 'a');
-        robot.type(text);
+        robot.replace(field(), text);
         robot.key(SWT.CR);
         robot.waitFor("the change", () -> fixture.editor().session().nextUndo() != null);
     }

@@ -103,9 +103,7 @@ class BesideTest {
         Text reach = Widgets.labelled(side(), "Reach beyond the outer device", Text.class);
         FormToolkit.ensureVisible(reach);
         robot.settle();
-        robot.click(reach);
-        robot.keys(SWT.CTRL, 'a');
-        robot.type("400 mm");
+        robot.replace(reach, "400 mm");
         robot.key(SWT.CR);
         robot.waitFor("an answer with the reach",
                 () -> fixture.editor().answers().chart().orElseThrow().getConditions().getReach() != null

@@ -89,8 +89,7 @@ class ConditionsTest {
 
     private void addDevice(String id) {
         click(Widgets.button(inside().getParent(), "Add"));
-        click(field("Device"));
-        robot.type(id);
+        robot.replace(field("Device"), id);
         robot.key(SWT.CR);
         robot.waitFor("the device", () -> inside().getItem(0).getText().equals(id));
     }
@@ -146,8 +145,7 @@ class ConditionsTest {
         Button state = Widgets.first(page(), Button.class, button -> "Through a guide extension"
                 .equals(button.getToolTipText())).orElseThrow();
         click(state);
-        click(field("Guide extension"));
-        robot.type("pel-extension-6fr");
+        robot.replace(field("Guide extension"), "pel-extension-6fr");
         robot.key(SWT.CR);
         robot.waitFor("the extension",
                 () -> "pel-extension-6fr".equals(chart().getConditions().getThrough().getExtension()));
@@ -159,9 +157,8 @@ class ConditionsTest {
     void aBendIsAskedAboutAsSoonAsItHasARadius() {
         Table bends = Widgets.labelled(page(), "Bends", Table.class);
         click(Widgets.button(bends.getParent(), "Add"));
-        click(field("Radius"));
         new ScreenPicture().take("setup-bend");
-        robot.type("20 mm");
+        robot.replace(field("Radius"), "20 mm");
         robot.key(SWT.CR);
         robot.waitFor("a bend in the question", () -> conditions().bends().size() == 1);
         assertEquals("20 mm", bends.getItem(0).getText(1));
@@ -170,8 +167,7 @@ class ConditionsTest {
     @Test
     void aBentVesselHasADiameterFromWhichIsToldHowItMustStraighten() {
         click(Widgets.button(Widgets.labelled(page(), "Bends", Table.class).getParent(), "Add"));
-        click(field("Radius"));
-        robot.type("15 mm");
+        robot.replace(field("Radius"), "15 mm");
         robot.key(SWT.CR);
         robot.waitFor("a bend in the question", () -> conditions().bends().size() == 1);
         Combo place = Widgets.labelled(page(), "What is bent", Combo.class);
@@ -182,8 +178,7 @@ class ConditionsTest {
         robot.key(SWT.ARROW_DOWN);
         robot.waitFor("a bend of the vessel",
                 () -> conditions().bends().stream().allMatch(bend -> bend.where() == Where.VESSEL));
-        click(field("Vessel diameter"));
-        robot.type("3 mm");
+        robot.replace(field("Vessel diameter"), "3 mm");
         robot.key(SWT.CR);
         robot.waitFor("the vessel in the question",
                 () -> conditions().bends().get(0).vessel().equals(Optional.of(Length.ofMm(3))));

@@ -71,10 +71,7 @@ class EffectTest {
 
     private void type(String label, String text) {
         Text field = Widgets.labelled(editor.getActivePageInstance().getPartControl().getParent(), label, Text.class);
-        field.setFocus();
-        robot.waitFor("the focus", field::isFocusControl);
-        robot.keys(SWT.CTRL, 'a');
-        robot.type(text);
+        robot.replace(field, text);
         robot.key(SWT.CR);
         robot.waitFor("the change", editor::isDirty);
     }

@@ -104,8 +104,7 @@ class MatrixChangesTest {
         Composite side = fixture.editor().matrix().side().body();
         Text name = Widgets.labelled(side, "Name or initials", Text.class);
         robot.scrollTo(name);
-        robot.click(name);
-        robot.type("ab");
+        robot.replace(name, "ab");
         robot.key(SWT.CR);
         robot.waitFor("a sign-off", () -> fixture.editor().answers().signed().isPresent());
         fixture.editor().matrix().side().show(false);

@@ -84,10 +84,7 @@ class SignOffTest {
 
     private void signOff(String by) {
         Text name = Widgets.labelled(side(), "Name or initials", Text.class);
-        robot.scrollTo(name);
-        robot.click(name);
-        robot.type(by);
-        robot.waitFor("the name", () -> name.getText().equals(by));
+        robot.replace(name, by);
         press("Sign off");
     }
 

@@ -60,8 +60,7 @@ class SumsTest {
     }
 
     private void fill(String label, String text) {
-        robot.click(Widgets.labelled(body, label, Text.class));
-        robot.type(text);
+        robot.replace(Widgets.labelled(body, label, Text.class), text);
         robot.settle();
     }
 

@@ -81,8 +81,7 @@ class PictureCanvasTest {
     }
 
     private void fill(String label, String text) {
-        robot.click(Widgets.labelled(body, label, Text.class));
-        robot.type(text);
+        robot.replace(Widgets.labelled(body, label, Text.class), text);
         robot.settle();
     }
 
@@ -168,9 +167,7 @@ class PictureCanvasTest {
     private void save(String file, Dialogs.Work more) {
         dialogs.open(() -> dialogs.menu(canvas, 's'), TITLE, shell -> {
             Text name = Widgets.labelled(shell, "File", Text.class);
-            robot.click(name);
-            name.selectAll();
-            robot.type(file);
+            robot.replace(name, file);
             more.in(shell);
             dialogs.close(shell, Widgets.button(shell, "Save"));
         });
@@ -210,9 +207,7 @@ class PictureCanvasTest {
         Files.write(inside, before);
         dialogs.open(() -> dialogs.menu(canvas, 's'), TITLE, shell -> {
             Text name = Widgets.labelled(shell, "File", Text.class);
-            robot.click(name);
-            name.selectAll();
-            robot.type(inside.getParent().toString());
+            robot.replace(name, inside.getParent().toString());
             answerYes(shell, 30);
             robot.key(SWT.CR);
             robot.waitFor("the refusal", () -> !refusal(shell).isEmpty());

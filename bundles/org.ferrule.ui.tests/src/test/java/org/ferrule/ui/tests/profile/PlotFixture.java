@@ -90,8 +90,7 @@ final class PlotFixture implements AutoCloseable {
                 .toList().get(which);
         dialogs.open(() -> robot.click(button), title, shell -> {
             Text filter = Widgets.first(shell, Text.class, any -> true).orElseThrow();
-            robot.click(filter);
-            robot.type(words);
+            robot.replace(filter, words);
             robot.pause(300);
             dialogs.close(shell, Widgets.button(shell, "OK"));
         });

@@ -170,9 +170,7 @@ class RequiredTest {
         robot.click(view.canvas(), view.canvas().getSize().x / 2, view.canvas().getSize().y / 3);
         dialogs.open(() -> dialogs.menu(view.canvas(), 's'), "Save picture", shell -> {
             Text name = Widgets.labelled(shell, "File", Text.class);
-            robot.click(name);
-            name.selectAll();
-            robot.type(file.toString());
+            robot.replace(name, file.toString());
             dialogs.close(shell, Widgets.button(shell, "Save"));
         });
         robot.waitFor("the file", () -> Files.exists(file));

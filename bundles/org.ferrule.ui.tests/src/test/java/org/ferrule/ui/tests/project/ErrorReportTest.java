@@ -92,9 +92,7 @@ class ErrorReportTest {
         robot.waitFor("the dialog", () -> dialog().isPresent());
         Shell dialog = dialog().orElseThrow();
         Text file = Widgets.first(dialog, Text.class, text -> text.getEditable()).orElseThrow();
-        robot.click(file);
-        robot.keys(SWT.CTRL, 'a');
-        robot.type(target.toString());
+        robot.replace(file, target.toString());
         if (tick) {
             Table table = Widgets.first(dialog, Table.class, one -> true).orElseThrow();
             Rectangle item = table.getItem(0).getBounds();

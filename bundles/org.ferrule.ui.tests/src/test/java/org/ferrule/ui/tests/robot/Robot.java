@@ -13,9 +13,12 @@ import java.util.stream.Stream;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.forms.widgets.FormToolkit;
@@ -23,6 +26,8 @@ import org.eclipse.ui.forms.widgets.FormToolkit;
 /** Moves the mouse, presses keys, and lets the workbench work. To be used on the display's thread, as tests run. */
 public final class Robot {
 
+    private static final Point ROOM = new Point(1274, 806);
+    private static final int MODAL = SWT.APPLICATION_MODAL | SWT.PRIMARY_MODAL | SWT.SYSTEM_MODAL;
     private static final int DRAG_STEPS = 4;
 
     private static final long PATIENCE_MS = 20_000;
@@ -36,13 +41,21 @@ public final class Robot {
 
     /**
      * Takes the keyboard for the workbench: without a window manager, as on a test display, nobody gives it back when a
-     * window of an earlier test was closed.
+     * window of an earlier test was closed. The window gets the same room before each test, since how much the toolkit
+     * takes off for a frame that nobody draws is by chance (SWT 3.132 on GTK).
      */
     public Robot() {
         for (IWorkbenchWindow window : PlatformUI.getWorkbench().getWorkbenchWindows()) {
+            giveSize(window.getShell());
             window.getShell().forceActive();
         }
         settle();
+    }
+
+    private static void giveSize(Shell shell) {
+        Point size = shell.getSize();
+        Rectangle room = shell.getClientArea();
+        shell.setBounds(0, 0, size.x + ROOM.x - room.width, size.y + ROOM.y - room.height);
     }
 
     /** Lets the workbench handle what is pending. */
@@ -63,6 +76,12 @@ public final class Robot {
     }
 
     private void waitFor(String what, BooleanSupplier condition, long patienceMs) {
+        await(what, condition, patienceMs);
+        settle();
+    }
+
+    /** Does the same without letting the workbench work any more when the condition holds. */
+    private void await(String what, BooleanSupplier condition, long patienceMs) {
         long end = System.currentTimeMillis() + patienceMs;
         while (!condition.getAsBoolean()) {
             if (System.currentTimeMillis() > end) {
@@ -71,7 +90,6 @@ public final class Robot {
             }
             work();
         }
-        settle();
     }
 
     /** Lets the workbench work for a while. */
@@ -146,12 +164,12 @@ public final class Robot {
      * goes to what the pointer is over then, and a page that is laid out meanwhile moves its controls away.
      */
     private Point pointAt(Control control, Point place) {
-        waitFor("the control at rest in sight", () -> {
+        await("the control at rest in sight", () -> {
             Sight.bring(control, place);
             Point at = control.toDisplay(place);
             mouse(SWT.MouseMove, 0, at);
             return Sight.holds(control, place) && control.toDisplay(place).equals(at);
-        });
+        }, PATIENCE_MS);
         return control.toDisplay(place);
     }
 
@@ -282,8 +300,24 @@ public final class Robot {
 
     /** Types the text into what has the focus. */
     public void type(String text) {
-        awake();
-        text.chars().forEach(character -> press((char) character));
+        text.chars().forEach(character -> {
+            awake();
+            press((char) character);
+        });
+    }
+
+    /**
+     * Clicks into the field and types a text in the place of what stands there, as often as it takes until the text
+     * stands there: keys get lost while another window has the keyboard, such as a tooltip that comes late.
+     */
+    public void replace(Text field, String text) {
+        for (int i = 0; i < CLICKS && (i == 0 || !field.getText().equals(text)); i++) {
+            clickUntil("the cursor in the field", field, field::isFocusControl);
+            keys(SWT.MOD1, 'a');
+            type(text);
+            settle();
+        }
+        waitFor("the text " + text, () -> field.getText().equals(text));
     }
 
     private void press(char character) {
@@ -327,17 +361,28 @@ public final class Robot {
         key(SWT.KeyUp, modifier, '\0');
     }
 
-    /** Lets the window take keys: without a window manager none becomes active by itself when a dialog has closed. */
+    /**
+     * Lets the window take keys: without a window manager none becomes active by itself when a dialog has closed, and a
+     * tooltip may have become so.
+     */
     void awake() {
         IWorkbenchWindow window = PlatformUI.getWorkbench().getActiveWorkbenchWindow();
-        if (display.getActiveShell() == null && window != null) {
+        if (window == null || isDialogOpen()) {
+            return;
+        }
+        Shell active = display.getActiveShell();
+        if (active == null || (active.getStyle() & SWT.NO_FOCUS) != 0) {
             window.getShell().forceActive();
             settle();
         }
-        if (display.getFocusControl() == null && window != null && window.getActivePage().getActivePart() != null) {
+        if (display.getFocusControl() == null && window.getActivePage().getActivePart() != null) {
             window.getActivePage().getActivePart().setFocus();
             settle();
         }
+    }
+
+    private boolean isDialogOpen() {
+        return Stream.of(display.getShells()).anyMatch(shell -> shell.isVisible() && (shell.getStyle() & MODAL) != 0);
     }
 
     private void key(int type, int keyCode, char character) {
