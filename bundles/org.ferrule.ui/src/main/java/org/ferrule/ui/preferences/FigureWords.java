@@ -16,7 +16,8 @@ import org.ferrule.quantity.LengthUnit;
 /** Says what a dimension amounts to, in the units that the user prefers. */
 public final class FigureWords {
 
-    private static final String BETWEEN_UNITS = "  \u00b7  ";
+    /** What stands between the same figure in several units. */
+    public static final String BETWEEN_UNITS = "  \u00b7  ";
 
     private final UnitPreferences preferences;
 

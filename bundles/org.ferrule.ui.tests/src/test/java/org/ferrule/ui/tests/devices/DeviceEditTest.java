@@ -13,13 +13,16 @@ import java.io.IOException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.forms.widgets.Hyperlink;
+import org.ferrule.ui.preferences.FigureWords;
 import org.ferrule.ui.tests.robot.Robot;
 import org.ferrule.ui.tests.robot.ScreenPicture;
 import org.ferrule.ui.tests.robot.Widgets;
@@ -58,6 +61,21 @@ class DeviceEditTest {
 
     private Text diameter() {
         return library.field(OUTER_DIAMETER);
+    }
+
+    @Test
+    void whatAFigureAmountsToIsShownInAsManyUnitsAsThereIsRoomFor() {
+        openBodyOfGuide();
+        robot.waitFor("what 2.06 mm amount to",
+                () -> meanings().anyMatch(label -> label.getText().startsWith("2.060 mm")));
+        robot.waitFor("room for all that is said", () -> meanings().allMatch(
+                label -> label.computeSize(SWT.DEFAULT, SWT.DEFAULT).x <= label.getSize().x));
+    }
+
+    private Stream<Label> meanings() {
+        return Widgets.all(library.sections().getParent().getParent().getParent(), Label.class)
+                .filter(label -> label.getToolTipText() != null
+                        && label.getToolTipText().contains(FigureWords.BETWEEN_UNITS));
     }
 
     @Test

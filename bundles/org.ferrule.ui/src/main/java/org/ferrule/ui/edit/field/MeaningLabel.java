@@ -12,8 +12,12 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.ferrule.ui.look.Colours;
 import org.ferrule.ui.look.ThemeChange;
+import org.ferrule.ui.preferences.FigureWords;
 
-/** The words to the right of a text that say what it amounts to. */
+/**
+ * The words to the right of a text that say what it amounts to. Where there is no room for all of them, the last units
+ * are left to the tooltip, since a figure that is cut off reads as another.
+ */
 final class MeaningLabel {
 
     private static final int TEXT_CHARACTERS = 16;
@@ -21,6 +25,7 @@ final class MeaningLabel {
     private static final int CHARACTERS = 32;
 
     private final Label label;
+    private String words = "";
 
     /** Creates the label and shares out the row between it and the text. */
     MeaningLabel(FieldForm form, Text text) {
@@ -32,6 +37,7 @@ final class MeaningLabel {
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false)
                 .hint(wide(text, TEXT_CHARACTERS), SWT.DEFAULT).minSize(wide(text, TEXT_CHARACTERS), SWT.DEFAULT)
                 .applyTo(text);
+        label.addListener(SWT.Resize, event -> fit());
     }
 
     private static int wide(Text text, int characters) {
@@ -43,14 +49,36 @@ final class MeaningLabel {
         }
     }
 
-    void show(String words) {
+    void show(String meaning) {
+        words = meaning;
         if (!label.isDisposed()) {
-            label.setText(words.replace("&", "&&"));
             label.setToolTipText(words.isEmpty() ? null : words);
+            fit();
         }
     }
 
+    private void fit() {
+        String fitting = fitting();
+        if (!fitting.equals(label.getText())) {
+            label.setText(fitting);
+        }
+    }
+
+    private String fitting() {
+        int room = label.getSize().x;
+        String shown = words;
+        GC gc = new GC(label);
+        try {
+            while (room > 0 && shown.contains(FigureWords.BETWEEN_UNITS) && gc.textExtent(shown).x > room) {
+                shown = shown.substring(0, shown.lastIndexOf(FigureWords.BETWEEN_UNITS));
+            }
+        } finally {
+            gc.dispose();
+        }
+        return shown.replace("&", "&&");
+    }
+
     String text() {
-        return label.getText();
+        return words;
     }
 }

@@ -57,7 +57,7 @@ final class QuantityReader {
 
     private static String kilopascals(Pressure pressure) {
         return pressure.pascals().movePointLeft(3).setScale(0, RoundingMode.HALF_EVEN).toPlainString()
-                + " kPa  \u00b7  "
+                + " kPa" + FigureWords.BETWEEN_UNITS
                 + String.format(Locale.ROOT, "%.1f atm", pressure.in(PressureUnit.ATMOSPHERE));
     }
 
