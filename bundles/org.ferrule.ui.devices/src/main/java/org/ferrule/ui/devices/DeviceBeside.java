@@ -25,6 +25,7 @@ import org.ferrule.ui.devices.part.Shown;
 import org.ferrule.ui.devices.several.SeveralForm;
 import org.ferrule.ui.devices.sheet.SheetColumn;
 import org.ferrule.ui.devices.sheet.SheetRow;
+import org.ferrule.ui.look.ThemeChange;
 
 /**
  * What stands beside the table: drawing and form of the one device that is selected, or the form of several. It is made
@@ -79,7 +80,7 @@ final class DeviceBeside {
         title = new TitleBar(context, one);
         SashForm sash = new SashForm(one, SWT.VERTICAL);
         sash.setSashWidth(6);
-        context.toolkit().adapt(sash);
+        ThemeChange.ground(sash);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
         drawing = new DeviceDrawing(context.session(), context.toolkit(), sash, title::say);
         detail = new DeviceDetail(context, sash, type);

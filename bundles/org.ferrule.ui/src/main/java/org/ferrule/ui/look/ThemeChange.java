@@ -53,6 +53,19 @@ public final class ThemeChange {
             control.setBackground(control.getParent().getBackground());
             control.setForeground(colour.get());
         });
+        ground(control);
+    }
+
+    /**
+     * Gives a control the ground of what holds it whenever that has got another, since the theme's style sheet reaches
+     * what holds and what is held in no certain order.
+     */
+    public static void ground(Control control) {
+        control.addListener(SWT.Paint, event -> event.display.asyncExec(() -> {
+            if (!control.isDisposed() && !control.getParent().getBackground().equals(control.getBackground())) {
+                control.setBackground(control.getParent().getBackground());
+            }
+        }));
     }
 
     @SuppressWarnings("restriction")

@@ -5,6 +5,9 @@
 
 package org.ferrule.ui.tests.devices;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import java.util.function.IntBinaryOperator;
 
 import org.eclipse.core.runtime.CoreException;
@@ -14,9 +17,12 @@ import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Sash;
 import org.ferrule.ui.tests.robot.Robot;
 import org.ferrule.ui.tests.robot.ScreenPicture;
 import org.ferrule.ui.tests.robot.Themes;
+import org.ferrule.ui.tests.robot.Widgets;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
@@ -48,7 +54,33 @@ class SheetThemeTest {
         Themes.DARK.choose(new Robot());
         try (LibraryRobot library = new LibraryRobot(Libraries.SAMPLE)) {
             assertDark(library);
+            library.robot().waitFor("dark bars between the parts", () -> Widgets.all(library.body(), Sash.class)
+                    .allMatch(sash -> sash.getBackground().getRed() < DARK));
+            assertEquals(2, Widgets.all(library.body(), Sash.class).count());
         }
+    }
+
+    @Test
+    void buttonsThatCannotBePressedAreTellableInTheDarkToo() throws CoreException {
+        Themes.DARK.choose(new Robot());
+        try (LibraryRobot library = new LibraryRobot(Libraries.SAMPLE)) {
+            library.clickRow(library.devices(), 2);
+            library.openTab("Shaft");
+            library.clickRow(library.sections(), 0);
+            Button up = Widgets.button(library.body(), "Up");
+            Button down = Widgets.button(library.body(), "Down");
+            library.robot().waitFor("pale letters", () -> grey(up) < grey(down));
+            new ScreenPicture().take("buttons-dark");
+            assertTrue(!up.isEnabled() && down.isEnabled(), "the first of two can go down only");
+            library.clickRow(library.sections(), 1);
+            library.robot().waitFor("the other way round", () -> grey(down) < grey(up));
+            Themes.LIGHT.choose(library.robot());
+            library.robot().waitFor("dark letters", () -> grey(up) < DARK);
+        }
+    }
+
+    private static int grey(Button button) {
+        return button.getForeground().getRed();
     }
 
     /** Waits, since a theme reaches the parts of a table one after the other. */
