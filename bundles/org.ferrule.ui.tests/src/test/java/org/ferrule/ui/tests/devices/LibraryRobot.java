@@ -14,11 +14,13 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IWorkbenchPage;
@@ -112,6 +114,14 @@ final class LibraryRobot implements AutoCloseable {
         });
         Rectangle cell = grid().bounds(column(column), line).orElseThrow();
         robot.clickPainted(devices(), cell.x + Math.min(20, cell.width / 2), cell.y + cell.height / 2);
+        leave();
+    }
+
+    /** Moves the pointer to where nothing has a tooltip: one that comes up takes the keyboard where no window manager is. */
+    private void leave() {
+        Shell shell = body().getShell();
+        Point corner = shell.toDisplay(2, shell.getClientArea().height - 2);
+        robot.moveTo(corner.x, corner.y);
     }
 
     /** Clicks on a cell while Shift is held, so that all cells from the selected one on are selected. */
@@ -135,6 +145,7 @@ final class LibraryRobot implements AutoCloseable {
         grid().scrollTo(grid().selection().shownColumns().get(0), line);
         Rectangle head = grid().headBounds(line).orElseThrow();
         robot.clickPainted(table, head.x + head.width / 2, head.y + head.height / 2);
+        leave();
     }
 
     /** Clicks on the head of a column of the table of devices. */
@@ -142,6 +153,7 @@ final class LibraryRobot implements AutoCloseable {
         grid().scrollTo(column(column), 0);
         Rectangle cell = grid().bounds(column(column), 0).orElseThrow();
         robot.clickPainted(devices(), cell.x + cell.width / 2, devices().getRowHeightByPosition(0) / 2);
+        leave();
         robot.pause(PAUSE_BETWEEN_CLICKS_MS);
     }
 
