@@ -29,8 +29,6 @@ import org.ferrule.ui.devices.part.Shown;
 /** The form of one device or line, on tabs. */
 final class DeviceDetail implements PartView {
 
-    private static final int TAB_HEIGHT = 28;
-
     private final CTabFolder folder;
     private final DetailTab identity;
     private final DetailTab shaft;
@@ -48,7 +46,6 @@ final class DeviceDetail implements PartView {
     DeviceDetail(EditContext context, Composite parent, EClass type) {
         folder = new CTabFolder(parent, SWT.TOP | SWT.BORDER | SWT.FLAT);
         context.toolkit().adapt(folder);
-        folder.setTabHeight(TAB_HEIGHT);
         identity = new DetailTab(context, folder, "Identity", List.of(), (c, body) -> form(c, body, type, List.of()));
         shaft = new DetailTab(context, folder, "Shaft", List.of(PartLayout.SECTIONS), this::sections);
         tabs = List.of(identity, shaft, list(context, "Lumens", PartLayout.LUMENS),

@@ -41,6 +41,7 @@ final class TitleBar {
 
     void say(String rules) {
         words.setText(rules.replace("&", "&&"));
+        words.setToolTipText(rules);
         row.refresh();
     }
 

@@ -21,7 +21,8 @@ import org.ferrule.ui.preferences.FigureWords;
 final class MeaningLabel {
 
     private static final int TEXT_CHARACTERS = 16;
-    private static final int LEAST_CHARACTERS = 12;
+    private static final int LEAST_TEXT_CHARACTERS = 12;
+    private static final int LEAST_CHARACTERS = 8;
     private static final int CHARACTERS = 32;
 
     private final Label label;
@@ -35,7 +36,7 @@ final class MeaningLabel {
                 .hint(wide(text, CHARACTERS), SWT.DEFAULT).minSize(wide(text, LEAST_CHARACTERS), SWT.DEFAULT)
                 .applyTo(label);
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false)
-                .hint(wide(text, TEXT_CHARACTERS), SWT.DEFAULT).minSize(wide(text, TEXT_CHARACTERS), SWT.DEFAULT)
+                .hint(wide(text, TEXT_CHARACTERS), SWT.DEFAULT).minSize(wide(text, LEAST_TEXT_CHARACTERS), SWT.DEFAULT)
                 .applyTo(text);
         label.addListener(SWT.Resize, event -> fit());
     }

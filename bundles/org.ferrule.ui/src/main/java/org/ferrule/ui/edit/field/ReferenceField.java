@@ -27,7 +27,7 @@ import org.eclipse.swt.widgets.Control;
  */
 public class ReferenceField extends Field {
 
-    private static final int WIDTH = 200;
+    private static final int WIDTH = 120;
     private static final int FEW = 50;
 
     private final Combo combo;
