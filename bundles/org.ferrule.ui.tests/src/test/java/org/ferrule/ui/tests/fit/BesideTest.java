@@ -46,15 +46,12 @@ class BesideTest {
         fixture = ChartFixture.ofDemo(CHART);
         robot = fixture.robot();
         robot.waitForJobs();
-        press("Beside");
-        robot.waitFor("the part beside", () -> fixture.editor().matrix().side().isOpen());
+        robot.pressUntil("the part beside", () -> press("Beside"), () -> fixture.editor().matrix().side().isOpen());
     }
 
     @AfterEach
     void close() throws CoreException {
-        if (fixture.editor().matrix().side().isOpen()) {
-            press("Beside");
-        }
+        robot.pressUntil("no part beside", () -> press("Beside"), () -> !fixture.editor().matrix().side().isOpen());
         fixture.close();
     }
 

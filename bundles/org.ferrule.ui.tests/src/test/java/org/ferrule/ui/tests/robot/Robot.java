@@ -131,9 +131,18 @@ public final class Robot {
 
     /** Clicks until the condition holds: on a busy machine a posted click gets lost now and then. */
     public void clickUntil(String what, Control control, BooleanSupplier condition) {
-        for (int i = 0; i < CLICKS && !condition.getAsBoolean() && !control.isDisposed(); i++) {
+        pressUntil(what, () -> {
+            if (!control.isDisposed()) {
+                click(control);
+            }
+        }, condition);
+    }
+
+    /** Does the same with what takes more than a click into the middle of a control. */
+    public void pressUntil(String what, Runnable press, BooleanSupplier condition) {
+        for (int i = 0; i < CLICKS && !condition.getAsBoolean(); i++) {
             awake();
-            click(control);
+            press.run();
             long end = System.currentTimeMillis() + PATIENCE_FOR_CLICK_MS;
             while (!condition.getAsBoolean() && System.currentTimeMillis() < end) {
                 work();
