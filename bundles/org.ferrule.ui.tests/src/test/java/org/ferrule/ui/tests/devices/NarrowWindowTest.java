@@ -7,14 +7,11 @@ package org.ferrule.ui.tests.devices;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.CoreException;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.custom.CTabItem;
 import org.eclipse.swt.custom.ScrolledComposite;
@@ -83,22 +80,6 @@ class NarrowWindowTest {
                 .<Control>map(field -> field).filter(field -> right(field, form) > form.getClientArea().width).toList();
         new ScreenPicture().take("device-narrow-beside-views");
         assertEquals(List.of(), wide);
-    }
-
-    /** A list whose entry is wider than it would be laid out and painted some forty times a second. */
-    @Test
-    void longNameIsCutToItsListAndThenNothingIsPaintedAnyMore() {
-        IWorkbenchPage page = EditorFixture.page();
-        page.toggleZoom(page.getReference(library.fixture().editor()));
-        library.clickRow(library.devices(), 0);
-        Combo line = Widgets.labelled(library.body(), "Line", Combo.class);
-        library.robot().waitFor("a name that is cut", () -> line.getText().endsWith("\u2026"));
-        assertTrue(line.getToolTipText().endsWith("Osterbrook balloon"), line.getToolTipText());
-        library.robot().pause(1000);
-        AtomicInteger paints = new AtomicInteger();
-        line.addListener(SWT.Paint, event -> paints.incrementAndGet());
-        library.robot().pause(2000);
-        assertTrue(paints.get() < 20, () -> "painted " + paints + " times");
     }
 
     private static int right(Control field, ScrolledComposite form) {

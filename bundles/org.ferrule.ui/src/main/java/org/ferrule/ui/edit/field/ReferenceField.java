@@ -17,22 +17,18 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
-import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
 
 /**
  * A field for the name of something else in the document, chosen among what there is; the first entry leaves it
  * unstated. A name of nothing is shown as it is, and said to be so. Of many names the list gets only the one that is
- * chosen until somebody goes there, since the platform takes longer to lay out a form the longer its lists are. Words are
- * cut to the width of the list: one whose chosen entry is wider is painted over and over (SWT 3.132 on GTK).
+ * chosen until somebody goes there, since the platform takes longer to lay out a form the longer its lists are.
  */
 public class ReferenceField extends Field {
 
     private static final int WIDTH = 120;
     private static final int FEW = 50;
-    /** What the sign and the edges of a list take of its width. */
-    private static final int EDGES = 60;
 
     private final Combo combo;
     private final Function<EObject, Map<String, String>> choices;
@@ -54,7 +50,6 @@ public class ReferenceField extends Field {
         placeProblems();
         combo.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> choose()));
         combo.addListener(SWT.FocusIn, event -> fill());
-        combo.addListener(SWT.Resize, event -> show(offered, chosen));
         // the wheel is for scrolling the form, not for changing what is under the mouse
         combo.addListener(SWT.MouseVerticalWheel, event -> event.doit = false);
     }
@@ -74,33 +69,18 @@ public class ReferenceField extends Field {
         if (!isFilled()) {
             for (int i = 0; i < offered.size(); i++) {
                 if (i != chosen) {
-                    combo.add(fitting(offered.get(i).words()), i);
+                    combo.add(offered.get(i).words(), i);
                 }
             }
         }
     }
 
     private void list(List<Choice> choicesNow, int selected) {
-        String[] words = choicesNow.stream().map(Choice::words).map(this::fitting).toArray(String[]::new);
+        String[] words = choicesNow.stream().map(Choice::words).toArray(String[]::new);
         if (!Arrays.equals(words, combo.getItems())) {
             combo.setItems(words);
         }
         combo.select(selected);
-        combo.setToolTipText(choicesNow.get(selected).words());
-    }
-
-    private String fitting(String words) {
-        int room = combo.getSize().x - EDGES;
-        String cut = words;
-        GC gc = new GC(combo);
-        try {
-            for (int i = words.length() - 1; room > 0 && i > 0 && gc.textExtent(cut).x > room; i--) {
-                cut = words.substring(0, i).stripTrailing() + "\u2026";
-            }
-        } finally {
-            gc.dispose();
-        }
-        return cut;
     }
 
     @Override
@@ -123,9 +103,6 @@ public class ReferenceField extends Field {
     private void show(List<Choice> all, int index) {
         offered = all;
         chosen = index;
-        if (all.isEmpty()) {
-            return;
-        }
         if (all.size() <= FEW || combo.isFocusControl()) {
             list(all, index);
         } else {
