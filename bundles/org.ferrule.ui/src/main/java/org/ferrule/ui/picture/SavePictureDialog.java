@@ -22,13 +22,13 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.widgets.Button;
-import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
+import org.ferrule.ui.look.DropDown;
 import org.ferrule.picture.PictureExporter;
 
 /** Asks where a picture is to be saved, in which format, and whether the words that go with it are to stand below. */
@@ -39,7 +39,7 @@ final class SavePictureDialog extends TitleAreaDialog {
     private final SeenPicture seen;
     private final List<PictureExporter> formats = PictureFormats.all();
     private Text file;
-    private Combo format;
+    private DropDown format;
     private Button captioned;
 
     SavePictureDialog(Shell shell, SeenPicture seen) {
@@ -92,11 +92,9 @@ final class SavePictureDialog extends TitleAreaDialog {
 
     private void createFormat(Composite area) {
         new Label(area, SWT.NONE).setText("F&ormat");
-        format = new Combo(area, SWT.READ_ONLY | SWT.DROP_DOWN);
-        format.setItems(formats.stream().map(PictureExporter::label).toArray(String[]::new));
-        format.select(0);
-        GridDataFactory.swtDefaults().span(2, 1).applyTo(format);
-        format.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> formatChosen()));
+        format = new DropDown(area, WIDTH_HINT).onChoice(this::formatChosen);
+        format.show(formats.stream().map(PictureExporter::label).toList(), 0);
+        new Label(area, SWT.NONE);
     }
 
     private void createCaption(Composite area) {
@@ -112,7 +110,7 @@ final class SavePictureDialog extends TitleAreaDialog {
         dialog.setText("Save picture");
         dialog.setFilterExtensions(formats.stream().map(f -> "*." + f.extension()).toArray(String[]::new));
         dialog.setFilterNames(formats.stream().map(PictureExporter::label).toArray(String[]::new));
-        dialog.setFilterIndex(format.getSelectionIndex());
+        dialog.setFilterIndex(format.chosen());
         File typed = new File(file.getText());
         dialog.setFilterPath(typed.getParent());
         dialog.setFileName(typed.getName());
@@ -127,7 +125,7 @@ final class SavePictureDialog extends TitleAreaDialog {
         PictureFormats.forFile(file.getText()).ifPresent(typed -> {
             for (int i = 0; i < formats.size(); i++) {
                 if (formats.get(i).extension().equals(typed.extension())) {
-                    format.select(i);
+                    format.choose(i);
                 }
             }
         });
@@ -143,7 +141,7 @@ final class SavePictureDialog extends TitleAreaDialog {
     }
 
     private PictureExporter chosenFormat() {
-        return formats.get(Math.max(0, format.getSelectionIndex()));
+        return formats.get(Math.max(0, format.chosen()));
     }
 
     @Override

@@ -17,17 +17,19 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.widgets.Button;
-import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
+import org.ferrule.ui.look.DropDown;
 
 /** Chooses the revision to compare with, and filters the differences. */
 final class RevisionBar {
 
     private static final String ANOTHER = "another file\u2026";
 
-    private final Combo choice;
+    private static final int WIDTH = 260;
+
+    private final DropDown choice;
     private final Text filter;
     private final Consumer<Revision> chosen;
     private final List<Revision> revisions = new ArrayList<>();
@@ -41,10 +43,7 @@ final class RevisionBar {
         GridLayoutFactory.fillDefaults().numColumns(4).margins(4, 4).spacing(6, 0).applyTo(bar);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
         new Label(bar, SWT.NONE).setText("Compare with");
-        choice = new Combo(bar, SWT.DROP_DOWN | SWT.READ_ONLY);
-        GridDataFactory.fillDefaults().hint(260, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(choice);
-        choice.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> choose()));
-        choice.addListener(SWT.MouseVerticalWheel, event -> event.doit = false);
+        choice = new DropDown(bar, WIDTH).onChoice(this::choose);
         Button again = new Button(bar, SWT.PUSH);
         again.setText("Refresh");
         again.setToolTipText("Looks for newer revisions in local history and reads the other side again");
@@ -76,26 +75,25 @@ final class RevisionBar {
         revisions.addAll(others);
         List<String> items = new ArrayList<>(revisions.stream().map(Revision::title).toList());
         items.add(ANOTHER);
-        choice.setItems(items.toArray(String[]::new));
-        choice.setEnabled(file != null);
-        selectLast();
+        choice.show(items, Math.max(0, items.indexOf(last)));
+        choice.control().setEnabled(file != null);
         if (!revisions.isEmpty()) {
             choose();
         }
     }
 
     private void selectLast() {
-        choice.select(Math.max(0, choice.indexOf(last)));
+        choice.choose(Math.max(0, choice.words().indexOf(last)));
     }
 
     private void choose() {
-        int index = choice.getSelectionIndex();
+        int index = choice.chosen();
         if (index < revisions.size()) {
             last = revisions.get(index).title();
             chosen.accept(revisions.get(index));
         } else {
             selectLast();
-            FileChoice.ask(choice.getShell(), file).ifPresent(other -> {
+            FileChoice.ask(choice.control().getShell(), file).ifPresent(other -> {
                 others.add(other);
                 last = other.title();
                 refresh();
@@ -109,6 +107,6 @@ final class RevisionBar {
     }
 
     void setFocus() {
-        choice.setFocus();
+        choice.control().setFocus();
     }
 }

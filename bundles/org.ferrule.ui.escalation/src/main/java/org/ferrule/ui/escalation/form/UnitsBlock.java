@@ -18,13 +18,13 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
-import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.ui.forms.IManagedForm;
 import org.eclipse.ui.forms.widgets.FormToolkit;
+import org.ferrule.ui.look.DropDown;
 import org.ferrule.model.CaseDocument;
 import org.ferrule.model.LoggedAttempt;
 import org.ferrule.model.ModelFactory;
@@ -39,13 +39,14 @@ import org.ferrule.ui.escalation.live.LivePlan;
 final class UnitsBlock implements PartBlock {
 
     private static final int ROWS = 4;
+    private static final int ENTRY_WIDTH = 100;
     private static final int[] WIDTHS = { 150, 190, 90 };
 
     private final LivePlan live;
     private final IManagedForm managed;
     private final UnitChoices choices;
     private final Table table;
-    private final Combo entry;
+    private final DropDown entry;
     private final Button add;
     private final Button remove;
     private final Composite fields;
@@ -64,10 +65,7 @@ final class UnitsBlock implements PartBlock {
         GridDataFactory.fillDefaults().grab(true, true).span(3, 1)
                 .hint(150, table.getHeaderHeight() + ROWS * table.getItemHeight()).applyTo(table);
         table.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> showSelected()));
-        entry = new Combo(block, SWT.READ_ONLY | SWT.DROP_DOWN);
-        entry.setToolTipText("The entry of the log for which a box was opened");
-        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(100, SWT.DEFAULT)
-                .applyTo(entry);
+        entry = new DropDown(block, ENTRY_WIDTH).explained("The entry of the log for which a box was opened");
         add = button(toolkit, block, "Add box", this::add);
         remove = button(toolkit, block, "Remove box", this::remove);
         fields = toolkit.createComposite(parent);
@@ -124,13 +122,11 @@ final class UnitsBlock implements PartBlock {
     }
 
     private void showEntries() {
-        int chosen = entry.getSelectionIndex();
-        String[] entries = log().stream().map(this::numbered).toArray(String[]::new);
-        boolean more = entries.length != entry.getItemCount();
-        entry.setItems(entries);
-        entry.select(more || chosen < 0 ? entries.length - 1 : chosen);
-        boolean editable = live.session().editable() && entries.length > 0;
-        entry.setEnabled(editable);
+        List<String> entries = log().stream().map(this::numbered).toList();
+        boolean more = entries.size() != entry.words().size();
+        entry.show(entries, more || entry.chosen() < 0 ? entries.size() - 1 : entry.chosen());
+        boolean editable = live.session().editable() && !entries.isEmpty();
+        entry.control().setEnabled(editable);
         add.setEnabled(editable);
     }
 
@@ -151,7 +147,7 @@ final class UnitsBlock implements PartBlock {
 
     private void add() {
         UsedUnit added = ModelFactory.eINSTANCE.createUsedUnit();
-        LoggedAttempt attempt = log().get(entry.getSelectionIndex());
+        LoggedAttempt attempt = log().get(entry.chosen());
         choices.roles(attempt).keySet().stream().findFirst().ifPresent(added::setRole);
         execute("Addition of a box", AddCommand.create(live.session().domain(), attempt,
                 Literals.LOGGED_ATTEMPT__UNITS, added));

@@ -17,12 +17,12 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
-import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.forms.widgets.FormToolkit;
+import org.ferrule.ui.look.DropDown;
 import org.ferrule.escalation.plan.Rung;
 import org.ferrule.escalation.technique.Costs;
 import org.ferrule.model.AttemptOutcome;
@@ -32,10 +32,12 @@ import org.ferrule.ui.look.Colours;
 /** The small form that a key opens: what it took, as planned unless corrected. Enter logs it, Escape does not. */
 final class AttemptForm {
 
+    private static final int STEP_WIDTH = 180;
+
     private final Composite control;
     private final Label outcomeWords;
     private final Label problem;
-    private final Combo step;
+    private final DropDown step;
     private final List<AmountField> amounts;
     private final Text remark;
     private final Button opened;
@@ -55,10 +57,8 @@ final class AttemptForm {
         Composite first = row(toolkit, 12);
         outcomeWords = toolkit.createLabel(first, "Given up:");
         outcomeWords.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
-        step = new Combo(first, SWT.READ_ONLY | SWT.DROP_DOWN);
-        toolkit.adapt(step, true, false);
-        step.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> prefill()));
-        GridDataFactory.fillDefaults().grab(true, false).hint(180, SWT.DEFAULT).applyTo(step);
+        step = new DropDown(first, STEP_WIDTH).onChoice(this::prefill);
+        toolkit.adapt(step.control(), true, false);
         amounts = Stream.of("Minutes", "Contrast, mL", "Dose, mGy", "Money")
                 .map(label -> new AmountField(toolkit, first, label)).toList();
         Composite second = row(toolkit, 5);
@@ -109,19 +109,17 @@ final class AttemptForm {
         outcome = ended;
         rungs = planned.plan().rungs();
         outcomeWords.setText(AttemptStrip.word(ended, rungs.get(0)) + ":");
-        step.setItems(rungs.stream().map(planned.words().rungs()::heading).toArray(String[]::new));
-        step.select(0);
+        step.show(rungs.stream().map(planned.words().rungs()::heading).toList(), 0);
         remark.setText("");
         prefill();
         amounts.get(0).control().setFocus();
     }
 
     private Rung rung() {
-        return rungs.get(Math.max(0, step.getSelectionIndex()));
+        return rungs.get(Math.max(0, step.chosen()));
     }
 
     private void prefill() {
-        step.setToolTipText(step.getText());
         Costs costs = rung().costs();
         amounts.get(0).show(costs.minutes());
         amounts.get(1).show(costs.contrastMl());

@@ -13,11 +13,10 @@ import java.util.function.Supplier;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.GridData;
-import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.ferrule.ui.look.DropDown;
 import org.ferrule.chart.drawing.CrossSectionDrawing;
 import org.ferrule.chart.drawing.EvidenceDrawing;
 import org.ferrule.chart.words.ReasonWords;
@@ -36,6 +35,7 @@ import org.ferrule.ui.picture.PictureOwner;
  */
 final class ShownPictures {
 
+    private static final int LEAST_WIDTH = 80;
     private static final String ACROSS = "Across, at the place that decides";
 
     /** A picture by its name. */
@@ -43,7 +43,7 @@ final class ShownPictures {
     }
 
     private final Composite control;
-    private final Combo choice;
+    private final DropDown choice;
     private final PictureCanvas canvas;
     private List<Named> pictures = List.of();
     private String chosen = ACROSS;
@@ -51,13 +51,8 @@ final class ShownPictures {
     ShownPictures(Composite parent) {
         control = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(control);
-        choice = new Combo(control, SWT.READ_ONLY | SWT.DROP_DOWN);
-        choice.setToolTipText("Which picture of the answer is shown");
-        choice.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
-            chosen = choice.getText();
-            draw();
-        }));
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(choice);
+        choice = new DropDown(control, LEAST_WIDTH).explained("Which picture of the answer is shown")
+                .onChoice(this::choose);
         canvas = new PictureCanvas(control);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(canvas);
     }
@@ -73,8 +68,7 @@ final class ShownPictures {
 
     void show(AskedPair pair, PhaseAnswer answer, Phase phase) {
         pictures = named(pair, answer, phase);
-        choice.setItems(pictures.stream().map(Named::name).toArray(String[]::new));
-        choice.select(place());
+        choice.show(pictures.stream().map(Named::name).toList(), place());
         showChoice(pictures.size() > 1);
         draw();
     }
@@ -93,9 +87,14 @@ final class ShownPictures {
         canvas.clear("");
     }
 
+    private void choose() {
+        chosen = choice.text();
+        draw();
+    }
+
     private void showChoice(boolean shown) {
-        choice.setVisible(shown);
-        ((GridData) choice.getLayoutData()).exclude = !shown;
+        choice.control().setVisible(shown);
+        ((GridData) choice.control().getLayoutData()).exclude = !shown;
         control.layout();
     }
 

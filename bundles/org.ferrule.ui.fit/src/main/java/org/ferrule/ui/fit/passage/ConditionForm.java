@@ -15,12 +15,12 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.widgets.Button;
-import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.forms.events.IExpansionListener;
 import org.eclipse.ui.forms.widgets.ExpandableComposite;
+import org.ferrule.ui.look.DropDown;
 import org.ferrule.engine.catalogue.Catalogue;
 import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.ui.fit.passage.PassageConditions.Beside;
@@ -40,7 +40,7 @@ final class ConditionForm {
     private final List<BesideFields> beside;
     private final DeviceField extension;
     private final Text protrusion;
-    private final Combo bend;
+    private final DropDown bend;
     private final Text radius;
     private final Text degrees;
     private final Text width;
@@ -97,14 +97,11 @@ final class ConditionForm {
         return text;
     }
 
-    private Combo bend() {
+    private DropDown bend() {
         new Label(fields, SWT.NONE).setText("Bend");
-        Combo combo = new Combo(fields, SWT.DROP_DOWN | SWT.READ_ONLY);
-        combo.setItems(BENDS.toArray(String[]::new));
-        combo.select(0);
-        GridDataFactory.fillDefaults().grab(true, false).hint(80, SWT.DEFAULT).applyTo(combo);
-        combo.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> changed.run()));
-        return combo;
+        DropDown list = new DropDown(fields, PassageForm.LEAST_WIDTH).onChoice(changed);
+        list.show(BENDS, 0);
+        return list;
     }
 
     private Button flag(String label, String explained) {
@@ -131,7 +128,7 @@ final class ConditionForm {
         }
         extension.show(conditions.extension());
         protrusion.setText(conditions.protrusion());
-        bend.select(conditions.bend().map(b -> b.vessel() ? 2 : 1).orElse(0));
+        bend.choose(conditions.bend().map(b -> b.vessel() ? 2 : 1).orElse(0));
         radius.setText(conditions.bend().map(Bent::radius).orElse(""));
         degrees.setText(conditions.bend().map(Bent::degrees).orElse(""));
         width.setText(conditions.bend().map(Bent::width).orElse(""));
@@ -148,7 +145,7 @@ final class ConditionForm {
         Stream<Beside> there = beside.stream().filter(each -> !each.device().reference().isEmpty())
                 .map(each -> new Beside(each.device().reference(), each.tipAhead().getText().strip(),
                         each.used().getSelection()));
-        int bent = bend.getSelectionIndex();
+        int bent = bend.chosen();
         Optional<Bent> bends = bent > 0 && !radius.getText().isBlank()
                 ? Optional.of(new Bent(bent == 2, radius.getText().strip(), degrees.getText().strip(),
                         width.getText().strip()))

@@ -7,16 +7,16 @@ package org.ferrule.ui.fit.passage;
 
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.events.SelectionListener;
-import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
+import org.ferrule.ui.look.DropDown;
 import org.ferrule.fit.device.Device;
 import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.fit.device.Lumen;
@@ -25,18 +25,20 @@ import org.ferrule.fit.passage.Direction;
 /** Where the daily question is filled in: what is in place, outermost first, then what is to be passed. */
 final class PassageForm {
 
+    static final int LEAST_WIDTH = 80;
     private static final String USUAL = "the usual one";
 
     private final Composite control;
     private final Consumer<PassageQuestion> listener;
     private final DeviceField outer;
-    private final Combo lumen;
+    private final DropDown lumen;
     private final DeviceField wire;
     private final DeviceField inner;
-    private final Combo direction;
+    private final DropDown direction;
     private final Text reach;
-    private final Combo rules;
+    private final RulesChoice rules;
     private final ConditionForm conditions;
+    private ProjectDevices project = ProjectDevices.NONE;
     private boolean showing;
 
     /**
@@ -50,24 +52,20 @@ final class PassageForm {
         control = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(2).margins(6, 4).spacing(8, 4).applyTo(control);
         outer = new DeviceField(control, "In place", device -> !device.lumens().isEmpty(), this::outerChosen);
-        lumen = combo("Lumen");
+        lumen = list("Lumen");
         wire = new DeviceField(control, "Over wire", device -> device.kind() == DeviceKind.GUIDEWIRE, this::changed);
         inner = new DeviceField(control, "To pass", device -> true, this::changed);
-        direction = combo("Enters");
-        for (Direction each : Direction.values()) {
-            direction.add(each.word());
-        }
+        direction = list("Enters");
+        direction.show(Stream.of(Direction.values()).map(Direction::word).toList(), 0);
         reach = text("Reach", "hub to hub, or such as 86 mm");
-        rules = combo("Rules");
+        new Label(control, SWT.NONE).setText("Rules");
+        rules = new RulesChoice(control, this::changed);
         conditions = new ConditionForm(control, this::changed, resized);
     }
 
-    private Combo combo(String label) {
+    private DropDown list(String label) {
         new Label(control, SWT.NONE).setText(label);
-        Combo combo = new Combo(control, SWT.DROP_DOWN | SWT.READ_ONLY);
-        GridDataFactory.fillDefaults().grab(true, false).hint(80, SWT.DEFAULT).applyTo(combo);
-        combo.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> changed()));
-        return combo;
+        return new DropDown(control, LEAST_WIDTH).onChoice(this::changed);
     }
 
     private Text text(String label, String message) {
@@ -93,11 +91,8 @@ final class PassageForm {
     private void fillLumens(String chosen) {
         List<String> names = outer.device().map(found -> found.device()).map(Device::lumens).orElse(List.of()).stream()
                 .map(Lumen::name).toList();
-        lumen.removeAll();
-        lumen.add(USUAL);
-        names.forEach(lumen::add);
-        lumen.select(Math.max(0, 1 + names.indexOf(chosen)));
-        lumen.setEnabled(names.size() > 1);
+        lumen.show(Stream.concat(Stream.of(USUAL), names.stream()).toList(), 1 + names.indexOf(chosen));
+        lumen.control().setEnabled(names.size() > 1);
     }
 
     private void changed() {
@@ -115,7 +110,7 @@ final class PassageForm {
         wire.offer(devices.catalogue());
         inner.offer(devices.catalogue());
         conditions.offer(devices.catalogue());
-        rules.setItems(devices.rules().keySet().toArray(String[]::new));
+        project = devices;
         show(kept);
     }
 
@@ -126,22 +121,19 @@ final class PassageForm {
         fillLumens(question.lumen());
         wire.show(question.wire());
         inner.show(question.inner());
-        direction.select(question.direction().ordinal());
+        direction.choose(question.direction().ordinal());
         reach.setText(question.reach());
         conditions.show(question.conditions());
-        rules.select(rules.indexOf(question.rules()));
-        if (rules.getSelectionIndex() < 0 && rules.getItemCount() == 1) {
-            rules.select(0);
-        }
+        rules.show(project, question.rules());
         showing = false;
     }
 
     /** Returns the question as it is filled in. */
     PassageQuestion question() {
-        String chosen = lumen.getSelectionIndex() > 0 ? lumen.getText() : "";
+        String chosen = lumen.chosen() > 0 ? lumen.text() : "";
         return new PassageQuestion(outer.reference(), chosen, wire.reference(), inner.reference(),
-                Direction.values()[Math.max(0, direction.getSelectionIndex())], reach.getText().trim(),
-                rules.getText(), conditions.conditions());
+                Direction.values()[Math.max(0, direction.chosen())], reach.getText().trim(),
+                rules.path(), conditions.conditions());
     }
 
     boolean setFocus() {

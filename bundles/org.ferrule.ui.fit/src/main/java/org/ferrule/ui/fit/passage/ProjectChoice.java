@@ -13,17 +13,18 @@ import org.eclipse.core.resources.IProject;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.GridData;
-import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
+import org.ferrule.ui.look.DropDown;
 
 /** Which project's devices are asked about; takes no room while there is only one. */
 public final class ProjectChoice {
 
+    private static final int LEAST_WIDTH = 80;
+
     private final Composite control;
-    private final Combo combo;
+    private final DropDown list;
     private final Runnable changed;
     private List<IProject> projects = List.of();
 
@@ -34,19 +35,15 @@ public final class ProjectChoice {
         GridLayoutFactory.fillDefaults().numColumns(2).margins(6, 4).spacing(8, 0).applyTo(control);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(control);
         new Label(control, SWT.NONE).setText("Project");
-        combo = new Combo(control, SWT.DROP_DOWN | SWT.READ_ONLY);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(combo);
-        combo.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> changed.run()));
+        list = new DropDown(control, LEAST_WIDTH).onChoice(changed);
     }
 
     /** Looks for projects anew; what is chosen stays chosen. */
     public void refresh() {
         List<IProject> found = Stream.of(PassageView.openProjects()).toList();
         if (!found.equals(projects)) {
-            String chosen = combo.getText();
             projects = found;
-            combo.setItems(projects.stream().map(IProject::getName).toArray(String[]::new));
-            combo.select(Math.max(0, combo.indexOf(chosen)));
+            select(list.text());
             ((GridData) control.getLayoutData()).exclude = projects.size() < 2;
             control.setVisible(projects.size() > 1);
             control.getParent().layout(true, true);
@@ -56,13 +53,18 @@ public final class ProjectChoice {
     /** Chooses a project by its name, or the first one. */
     public void choose(String name) {
         refresh();
-        combo.select(Math.max(0, combo.indexOf(name)));
+        select(name);
         changed.run();
+    }
+
+    private void select(String name) {
+        List<String> names = projects.stream().map(IProject::getName).toList();
+        list.show(names, Math.max(0, names.indexOf(name)));
     }
 
     /** Returns the project that is chosen. */
     public Optional<IProject> chosen() {
-        int index = combo.getSelectionIndex();
+        int index = list.chosen();
         return index >= 0 && index < projects.size() ? Optional.of(projects.get(index)) : Optional.empty();
     }
 }

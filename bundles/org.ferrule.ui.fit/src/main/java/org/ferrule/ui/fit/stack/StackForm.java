@@ -15,17 +15,19 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.widgets.Button;
-import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.ferrule.fit.device.DeviceKind;
 import org.ferrule.ui.fit.passage.DeviceField;
 import org.ferrule.ui.fit.passage.ProjectDevices;
+import org.ferrule.ui.fit.passage.RulesChoice;
 import org.ferrule.ui.look.Tick;
 
 /** Where a stack is filled in: its devices, how the selected one lies, the vessel around and the rules. */
 final class StackForm implements StackTable.Acts {
+
+    private static final int LEAST_WIDTH = 80;
 
     private final Runnable changed;
     private final DeviceField add;
@@ -38,7 +40,7 @@ final class StackForm implements StackTable.Acts {
     private final Button used;
     private final Button beside;
     private final Text vessel;
-    private final Combo rules;
+    private final RulesChoice rules;
     private StackRequest request = StackRequest.EMPTY;
     private ProjectDevices project = ProjectDevices.NONE;
     private boolean showing;
@@ -81,9 +83,7 @@ final class StackForm implements StackTable.Acts {
         vessel = text(fields, "Vessel", "not known, or such as 2.4 mm",
                 "Inner diameter of the vessel around the outermost device");
         vessel.addModifyListener(event -> change());
-        rules = new Combo(labelled(fields, "Rules"), SWT.READ_ONLY | SWT.DROP_DOWN);
-        GridDataFactory.fillDefaults().grab(true, false).hint(80, SWT.DEFAULT).applyTo(rules);
-        rules.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> change()));
+        rules = new RulesChoice(labelled(fields, "Rules"), this::change);
         showSelected();
     }
 
@@ -103,7 +103,7 @@ final class StackForm implements StackTable.Acts {
         Text text = new Text(labelled(parent, label), SWT.BORDER);
         text.setMessage(message);
         text.setToolTipText(explained);
-        GridDataFactory.fillDefaults().grab(true, false).hint(80, SWT.DEFAULT).applyTo(text);
+        GridDataFactory.fillDefaults().grab(true, false).hint(LEAST_WIDTH, SWT.DEFAULT).applyTo(text);
         return text;
     }
 
@@ -168,7 +168,7 @@ final class StackForm implements StackTable.Acts {
 
     private void change() {
         if (!showing) {
-            request = new StackRequest(request.entries(), vessel.getText().strip(), rules.getText());
+            request = new StackRequest(request.entries(), vessel.getText().strip(), rules.path());
             changed.run();
         }
     }
@@ -185,14 +185,13 @@ final class StackForm implements StackTable.Acts {
             project = newProject;
             add.offer(project.catalogue());
             wire.offer(project.catalogue());
-            rules.setItems(project.rules().keySet().toArray(String[]::new));
         }
         request = shown;
         table.show(project, request.entries());
         if (!vessel.getText().strip().equals(request.vessel())) {
             vessel.setText(request.vessel());
         }
-        rules.select(rules.getItemCount() == 1 ? 0 : rules.indexOf(request.rules()));
+        rules.show(project, request.rules());
         showing = false;
         showSelected();
     }

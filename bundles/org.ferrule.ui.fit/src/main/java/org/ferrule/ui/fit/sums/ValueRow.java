@@ -6,18 +6,20 @@
 package org.ferrule.ui.fit.sums;
 
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
-import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.GridData;
-import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
+import org.ferrule.ui.look.DropDown;
 import org.ferrule.calc.input.ArgumentException;
 import org.ferrule.calc.input.Parameter;
 import org.ferrule.ui.look.Colours;
@@ -32,6 +34,8 @@ final class ValueRow {
     private final Parameter<?> parameter;
     private final Label label;
     private final Control control;
+    private final Supplier<String> text;
+    private final Consumer<String> filling;
     private final Label error;
 
     /**
@@ -45,10 +49,18 @@ final class ValueRow {
         label = new Label(parent, SWT.NONE);
         label.setText(heading);
         label.setToolTipText(parameter.help());
-        control = parameter.kind().choices().isEmpty() ? text(parent, changed) : combo(parent, changed);
-        control.setToolTipText(parameter.help());
+        if (parameter.kind().choices().isEmpty()) {
+            Text field = text(parent, changed);
+            control = field;
+            text = field::getText;
+            filling = field::setText;
+        } else {
+            DropDown list = list(parent, changed);
+            control = list.control();
+            text = list::text;
+            filling = value -> list.choose(list.words().indexOf(value));
+        }
         control.getAccessible().addAccessibleListener(new Words());
-        GridDataFactory.fillDefaults().grab(true, false).hint(LEAST_WIDTH, SWT.DEFAULT).applyTo(control);
         error = new Label(parent, SWT.WRAP);
         error.setData(UNSTYLED, Boolean.TRUE);
         error.setForeground(Colours.error());
@@ -57,20 +69,20 @@ final class ValueRow {
         error.setVisible(false);
     }
 
-    private Control text(Composite parent, Runnable changed) {
-        Text text = new Text(parent, SWT.BORDER);
-        text.setMessage(parameter.defaultText().map(usual -> usual + " unless given")
+    private Text text(Composite parent, Runnable changed) {
+        Text field = new Text(parent, SWT.BORDER);
+        GridDataFactory.fillDefaults().grab(true, false).hint(LEAST_WIDTH, SWT.DEFAULT).applyTo(field);
+        field.setToolTipText(parameter.help());
+        field.setMessage(parameter.defaultText().map(usual -> usual + " unless given")
                 .orElse("such as " + parameter.kind().hint()));
-        text.addModifyListener(event -> changed.run());
-        return text;
+        field.addModifyListener(event -> changed.run());
+        return field;
     }
 
-    private Control combo(Composite parent, Runnable changed) {
-        Combo combo = new Combo(parent, SWT.DROP_DOWN | SWT.READ_ONLY);
-        combo.add("");
-        parameter.kind().choices().forEach(combo::add);
-        combo.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> changed.run()));
-        return combo;
+    private DropDown list(Composite parent, Runnable changed) {
+        DropDown list = new DropDown(parent, LEAST_WIDTH).explained(parameter.help()).onChoice(changed);
+        list.show(Stream.concat(Stream.of(""), parameter.kind().choices().stream()).toList(), 0);
+        return list;
     }
 
     Control control() {
@@ -79,15 +91,11 @@ final class ValueRow {
 
     /** Returns the text without blanks around it; empty if nothing is given. */
     String value() {
-        return (control instanceof Text text ? text.getText() : ((Combo) control).getText()).strip();
+        return text.get().strip();
     }
 
     void fill(String value) {
-        if (control instanceof Text text) {
-            text.setText(value);
-        } else {
-            ((Combo) control).setText(value);
-        }
+        filling.accept(value);
     }
 
     /** Reads the text, and shows what is wrong with it; tells whether it can be used. */

@@ -13,15 +13,16 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.widgets.Button;
-import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IMemento;
+import org.ferrule.ui.look.DropDown;
 import org.ferrule.profile.Landmark;
 import org.ferrule.profile.ProfileComparison;
 import org.ferrule.profile.words.ProfileWords;
 import org.ferrule.ui.fit.passage.ProjectDevices;
+import org.ferrule.ui.fit.passage.RulesChoice;
 import org.ferrule.ui.look.Tick;
 
 /** What is compared: devices, landmark, lumens, wire, rules, and what is drawn of it. */
@@ -32,6 +33,7 @@ final class CompareForm {
             Landmark.of(Landmark.Kind.LARGEST_PART), new Landmark(Landmark.Kind.RIGID_END, 1),
             new Landmark(Landmark.Kind.RIGID_END, 2));
     private static final int MOST_LUMENS = 6;
+    private static final int LEAST_WIDTH = 100;
     private static final String BANDS = "bands";
     private static final String LUMENS = "lumens";
 
@@ -39,12 +41,11 @@ final class CompareForm {
     private final BiConsumer<Boolean, Boolean> drawn;
     private final DeviceChoice devices;
     private final DeviceChoice lumens;
-    private final Combo landmark;
-    private final Combo rules;
+    private final DropDown landmark;
+    private final RulesChoice rules;
     private final Text wire;
     private final Button bands;
     private final Button inner;
-    private List<String> paths = List.of();
     private boolean showing;
 
     /**
@@ -61,10 +62,11 @@ final class CompareForm {
         Composite pairs = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(2).spacing(8, 4).applyTo(pairs);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(pairs);
-        landmark = combo(pairs, "From", "Where stations count from");
-        landmark.setItems(LANDMARKS.stream().map(ComparePlot.words()::landmark).toArray(String[]::new));
+        landmark = list(pairs, "From", "Where stations count from");
+        landmark.show(LANDMARKS.stream().map(ComparePlot.words()::landmark).toList(), 0);
         wire = text(pairs);
-        rules = combo(pairs, "Rules", "By which labels become intervals");
+        new Label(pairs, SWT.NONE).setText("Rules");
+        rules = new RulesChoice(pairs, this::changed);
         lumens = new DeviceChoice(parent, "Through", device -> device.mainLumen().isPresent(),
                 ProfileWords::lineSign, MOST_LUMENS, this::changed);
         bands = check(parent, "Tolerance bands");
@@ -75,13 +77,9 @@ final class CompareForm {
         }
     }
 
-    private Combo combo(Composite parent, String label, String tooltip) {
+    private DropDown list(Composite parent, String label, String tooltip) {
         new Label(parent, SWT.NONE).setText(label);
-        Combo combo = new Combo(parent, SWT.READ_ONLY | SWT.DROP_DOWN);
-        combo.setToolTipText(tooltip);
-        GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).applyTo(combo);
-        combo.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> changed()));
-        return combo;
+        return new DropDown(parent, LEAST_WIDTH).explained(tooltip).onChoice(this::changed);
     }
 
     private Text text(Composite parent) {
@@ -89,7 +87,7 @@ final class CompareForm {
         Text text = new Text(parent, SWT.BORDER);
         text.setMessage("none, or such as 0.014 in");
         text.setToolTipText("The diameter of a wire: the table tells what it leaves of each lumen");
-        GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).applyTo(text);
+        GridDataFactory.fillDefaults().grab(true, false).hint(LEAST_WIDTH, SWT.DEFAULT).applyTo(text);
         text.addModifyListener(event -> changed());
         return text;
     }
@@ -111,18 +109,11 @@ final class CompareForm {
         showing = true;
         devices.show(project, request.devices());
         lumens.show(project, request.lumens());
-        landmark.select(Math.max(0, LANDMARKS.indexOf(request.landmark())));
+        landmark.choose(Math.max(0, LANDMARKS.indexOf(request.landmark())));
         if (!wire.getText().equals(request.wire())) {
             wire.setText(request.wire());
         }
-        List<String> found = List.copyOf(project.rules().keySet());
-        if (!found.equals(paths)) {
-            paths = found;
-            rules.setItems(project.rules().entrySet().stream()
-                    .map(set -> set.getValue().title().isEmpty() ? set.getKey() : set.getValue().title())
-                    .toArray(String[]::new));
-        }
-        rules.select(Math.max(0, paths.indexOf(request.rules())));
+        rules.showOrFirst(project, request.rules());
         showing = false;
     }
 
@@ -141,9 +132,7 @@ final class CompareForm {
 
     /** Returns what is filled in. */
     CompareRequest request() {
-        int chosen = rules.getSelectionIndex();
-        return new CompareRequest(devices.references(), LANDMARKS.get(Math.max(0, landmark.getSelectionIndex())),
-                lumens.references(), wire.getText().strip(),
-                chosen >= 0 && chosen < paths.size() ? paths.get(chosen) : "");
+        return new CompareRequest(devices.references(), LANDMARKS.get(Math.max(0, landmark.chosen())),
+                lumens.references(), wire.getText().strip(), rules.path());
     }
 }

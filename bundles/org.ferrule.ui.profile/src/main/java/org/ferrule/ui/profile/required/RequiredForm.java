@@ -11,28 +11,28 @@ import java.util.stream.Collectors;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.events.SelectionListener;
-import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
+import org.ferrule.ui.look.DropDown;
 import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.engineering.change.Place;
 import org.ferrule.quantity.Dimension;
 import org.ferrule.ui.fit.passage.ProjectDevices;
+import org.ferrule.ui.fit.passage.RulesChoice;
 import org.ferrule.ui.profile.compare.DeviceChoice;
 
 /** The device, its section, its partners, the way and the rules. */
 final class RequiredForm {
 
     private static final int MOST_PARTNERS = 60;
+    private static final int LEAST_WIDTH = 100;
 
     private final Runnable changed;
     private final DeviceChoice device;
-    private final Combo section;
-    private final Combo phase;
-    private final Combo rules;
+    private final DropDown section;
+    private final DropDown phase;
+    private final RulesChoice rules;
     private final DeviceChoice partners;
-    private List<String> paths = List.of();
     private boolean showing;
 
     /** Creates an empty form; something is run when something else is asked. */
@@ -42,20 +42,17 @@ final class RequiredForm {
         Composite pairs = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(2).spacing(8, 4).applyTo(pairs);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(pairs);
-        section = combo(pairs, "Section", "The section whose diameter is moved: of the shaft, or of a lumen");
-        phase = combo(pairs, "Way", "Going in, or coming out with the profiles after use");
-        phase.setItems("going in", "coming out");
-        rules = combo(pairs, "Rules", "By which labels become intervals");
+        section = list(pairs, "Section", "The section whose diameter is moved: of the shaft, or of a lumen");
+        phase = list(pairs, "Way", "Going in, or coming out with the profiles after use");
+        phase.show(List.of("going in", "coming out"), 0);
+        new Label(pairs, SWT.NONE).setText("Rules");
+        rules = new RulesChoice(pairs, this::changed);
         partners = new DeviceChoice(parent, "Partners", any -> true, number -> "", MOST_PARTNERS, this::changed);
     }
 
-    private Combo combo(Composite parent, String label, String tooltip) {
+    private DropDown list(Composite parent, String label, String tooltip) {
         new Label(parent, SWT.NONE).setText(label);
-        Combo combo = new Combo(parent, SWT.READ_ONLY | SWT.DROP_DOWN);
-        combo.setToolTipText(tooltip);
-        GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).applyTo(combo);
-        combo.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> changed()));
-        return combo;
+        return new DropDown(parent, LEAST_WIDTH).explained(tooltip).onChoice(this::changed);
     }
 
     private void changed() {
@@ -72,16 +69,9 @@ final class RequiredForm {
         List<String> names = RequiredAnswer.device(project, request)
                 .map(found -> RequiredAnswer.places(found.device()).stream().map(RequiredForm::name).toList())
                 .orElse(List.of());
-        if (!names.equals(List.of(section.getItems()))) {
-            section.setItems(names.toArray(String[]::new));
-        }
-        section.select(Math.min(Math.max(0, request.section()), names.size() - 1));
-        phase.select(request.phase() == Phase.IN ? 0 : 1);
-        paths = List.copyOf(project.rules().keySet());
-        rules.setItems(project.rules().entrySet().stream()
-                .map(set -> set.getValue().title().isEmpty() ? set.getKey() : set.getValue().title())
-                .toArray(String[]::new));
-        rules.select(Math.max(0, paths.indexOf(request.rules())));
+        section.show(names, Math.min(Math.max(0, request.section()), names.size() - 1));
+        phase.choose(request.phase() == Phase.IN ? 0 : 1);
+        rules.showOrFirst(project, request.rules());
         showing = false;
     }
 
@@ -94,9 +84,8 @@ final class RequiredForm {
 
     /** Returns what is filled in. */
     RequiredRequest request() {
-        int rule = rules.getSelectionIndex();
-        return new RequiredRequest(device.references(), Math.max(0, section.getSelectionIndex()),
-                partners.references(), rule >= 0 && rule < paths.size() ? paths.get(rule) : "",
-                phase.getSelectionIndex() == 1 ? Phase.OUT : Phase.IN);
+        return new RequiredRequest(device.references(), Math.max(0, section.chosen()),
+                partners.references(), rules.path(),
+                phase.chosen() == 1 ? Phase.OUT : Phase.IN);
     }
 }

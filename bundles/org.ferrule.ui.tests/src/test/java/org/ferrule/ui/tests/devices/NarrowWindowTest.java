@@ -23,6 +23,7 @@ import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.ui.IWorkbenchPage;
 import org.ferrule.ui.tests.robot.EditorFixture;
+import org.ferrule.ui.tests.robot.Repaints;
 import org.ferrule.ui.tests.robot.ScreenPicture;
 import org.ferrule.ui.tests.robot.Widgets;
 import org.junit.jupiter.api.AfterEach;
@@ -80,6 +81,16 @@ class NarrowWindowTest {
                 .<Control>map(field -> field).filter(field -> right(field, form) > form.getClientArea().width).toList();
         new ScreenPicture().take("device-narrow-beside-views");
         assertEquals(List.of(), wide);
+    }
+
+    @Test
+    void nothingIsPaintedOverAndOver() {
+        IWorkbenchPage page = EditorFixture.page();
+        page.toggleZoom(page.getReference(library.fixture().editor()));
+        library.clickRow(library.devices(), 0);
+        Combo line = Widgets.labelled(library.body(), "Line", Combo.class);
+        library.robot().waitFor("a name that is cut", () -> line.getText().endsWith("\u2026"));
+        assertEquals(List.of(), Repaints.whileIdle(library.robot()));
     }
 
     private static int right(Control field, ScrolledComposite form) {

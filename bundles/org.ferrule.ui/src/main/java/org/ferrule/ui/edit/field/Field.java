@@ -19,6 +19,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.forms.IFormColors;
+import org.ferrule.ui.look.DropDown;
 import org.ferrule.ui.look.ModelLabels;
 import org.ferrule.ui.problem.FoundProblem;
 
@@ -45,6 +46,16 @@ public abstract class Field {
     void place(Control control, int columns) {
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).span(columns, 1).applyTo(control);
         control.setToolTipText(null);
+        describe(control);
+    }
+
+    /** Lays out a list over as many columns as are left, whatever its entries are. */
+    void place(DropDown list, int columns) {
+        list.spanning(columns);
+        describe(list.control());
+    }
+
+    private void describe(Control control) {
         control.addFocusListener(FocusListener.focusGainedAdapter(event -> form.select()));
         control.getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
