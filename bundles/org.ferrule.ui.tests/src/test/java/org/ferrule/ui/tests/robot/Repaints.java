@@ -17,16 +17,16 @@ import org.eclipse.swt.widgets.Widget;
 /** Finds what is painted over and over while nobody does anything. */
 public final class Repaints {
 
-    private static final int WATCHED_MS = 1000;
-    /** A caret blinks twice in this time; what is laid out in a circle is painted some sixty times. */
-    private static final int MANY = 15;
+    private static final int WATCHED_MS = 500;
+    /** A caret blinks once in this time; what is laid out in a circle is painted some thirty times. */
+    private static final int MANY = 10;
     /** Scroll bars of GTK fade for two seconds after they were used. */
-    private static final int TURNS = 5;
+    private static final int TURNS = 10;
 
     private Repaints() {
     }
 
-    /** Returns what is still painted many times a second after five seconds; nothing as soon as there is none. */
+    /** Returns what is still painted many times after five seconds; nothing as soon as there is none. */
     public static List<String> whileIdle(Robot robot) {
         robot.waitForJobs();
         robot.settle();
