@@ -31,7 +31,7 @@ public final class DropDown {
     private static final int FEW = 50;
 
     private final Combo combo;
-    /** What the sign and the edges take of the width, in points. */
+    /** The width of a list whose one entry has no letters, in points. */
     private final int edges;
     private List<String> words = List.of();
     private int chosen = -1;
@@ -45,7 +45,9 @@ public final class DropDown {
      */
     public DropDown(Composite parent, int leastWidth) {
         combo = new Combo(parent, SWT.READ_ONLY | SWT.DROP_DOWN);
+        combo.add("");
         edges = combo.computeSize(SWT.DEFAULT, SWT.DEFAULT).x;
+        combo.removeAll();
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(leastWidth, SWT.DEFAULT)
                 .applyTo(combo);
         combo.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> selected()));
