@@ -140,6 +140,11 @@ final class ConditionForm {
         folded.run();
     }
 
+    /** Returns the fields of devices. */
+    Stream<DeviceField> devices() {
+        return Stream.concat(beside.stream().map(BesideFields::device), Stream.of(extension));
+    }
+
     /** Returns the conditions as they are filled in. */
     PassageConditions conditions() {
         Stream<Beside> there = beside.stream().filter(each -> !each.device().reference().isEmpty())

@@ -6,6 +6,7 @@
 package org.ferrule.ui.fit.passage;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
@@ -102,7 +103,7 @@ final class PassageForm {
         }
     }
 
-    /** Offers the devices and rule sets of a project. */
+    /** Offers the devices and rule sets of a project; what is filled in stays. */
     void offer(ProjectDevices devices) {
         showing = true;
         PassageQuestion kept = question();
@@ -111,7 +112,9 @@ final class PassageForm {
         inner.offer(devices.catalogue());
         conditions.offer(devices.catalogue());
         project = devices;
-        show(kept);
+        fillLumens(kept.lumen());
+        rules.show(project, kept.rules());
+        showing = false;
     }
 
     /** Shows a question. */
@@ -134,6 +137,12 @@ final class PassageForm {
         return new PassageQuestion(outer.reference(), chosen, wire.reference(), inner.reference(),
                 Direction.values()[Math.max(0, direction.chosen())], reach.getText().trim(),
                 rules.path(), conditions.conditions());
+    }
+
+    /** Returns what is wrong with the first field of which no device was chosen; nothing if that is none. */
+    Optional<String> problem() {
+        return Stream.concat(Stream.of(outer, wire, inner), conditions.devices()).map(DeviceField::problem)
+                .flatMap(Optional::stream).findFirst();
     }
 
     boolean setFocus() {

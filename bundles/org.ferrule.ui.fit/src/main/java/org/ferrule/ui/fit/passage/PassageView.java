@@ -145,9 +145,10 @@ public final class PassageView extends ViewPart {
     }
 
     private void ask(PassageQuestion question) {
-        if (!question.isComplete()) {
+        Optional<String> problem = form.problem();
+        if (problem.isPresent() || !question.isComplete()) {
             work.forget();
-            panel.clear(FIRST);
+            panel.clear(problem.orElse(FIRST));
             return;
         }
         PassageAnswerer answerer = new PassageAnswerer(devices, Extensions.ofPlatform().checks());

@@ -7,6 +7,7 @@ package org.ferrule.ui.fit.proposal;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.eclipse.jface.fieldassist.ContentProposal;
@@ -23,11 +24,12 @@ public final class DeviceProposal extends ContentProposal {
         this.device = device;
     }
 
-    /** Offers a device by its name; the field keeps its reference itself. */
-    public static DeviceProposal named(CataloguedDevice device) {
-        String size = device.device().size();
-        return new DeviceProposal(device, device.device().name(), device.device().name() + "  \u2013  "
-                + device.device().kind().word() + (size.isEmpty() ? "" : ", " + size));
+    /** Offers a device by its name, and says what tells it from others of that name; the field keeps its reference. */
+    public static DeviceProposal named(CataloguedDevice catalogued) {
+        Device device = catalogued.device();
+        String more = Stream.of(device.kind().word(), device.size(), catalogued.maker())
+                .filter(words -> !words.isEmpty()).collect(Collectors.joining(", "));
+        return new DeviceProposal(catalogued, device.name(), device.name() + "  \u2013  " + more);
     }
 
     /** Offers a device by the text that refers to it. */

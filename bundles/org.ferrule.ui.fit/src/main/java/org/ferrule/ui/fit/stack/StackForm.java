@@ -226,6 +226,11 @@ final class StackForm implements StackTable.Acts {
         return request;
     }
 
+    /** Says that words for a wire name none; nothing while that is not so. */
+    Optional<String> problem() {
+        return wire.problem();
+    }
+
     /** Returns which device is selected; -1 for none. */
     int selected() {
         return table.selected();

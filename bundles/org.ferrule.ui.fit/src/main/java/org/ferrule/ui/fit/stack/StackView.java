@@ -100,9 +100,10 @@ public final class StackView extends FollowingView {
 
     private void ask() {
         StackRequest asked = form.request();
-        if (asked.entries().size() < 2) {
+        Optional<String> problem = form.problem();
+        if (problem.isPresent() || asked.entries().size() < 2) {
             work.forget();
-            refuse(asked.entries().isEmpty() ? FIRST : ONE, NOTHING_YET);
+            refuse(problem.orElse(asked.entries().isEmpty() ? FIRST : ONE), NOTHING_YET);
             return;
         }
         ProjectDevices project = devices();

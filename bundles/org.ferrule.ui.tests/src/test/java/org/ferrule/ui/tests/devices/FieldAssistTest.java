@@ -9,19 +9,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
-import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
-import org.eclipse.swt.widgets.Shell;
-import org.eclipse.swt.widgets.Table;
-import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
+import org.ferrule.ui.tests.robot.Proposals;
 import org.ferrule.ui.tests.robot.Robot;
 import org.ferrule.ui.tests.robot.ScreenPicture;
 import org.ferrule.ui.tests.robot.Widgets;
@@ -61,29 +57,18 @@ class FieldAssistTest {
         return field;
     }
 
-    /** The first words of what the popup offers; the popup is a shell of its own with a table in it. */
+    /** The first words of what is offered. */
     private List<String> proposed() {
         robot.keys(SWT.CTRL, ' ');
-        robot.waitFor("proposals", () -> popup() != null);
-        return Arrays.stream(popup().getItems()).map(TableItem::getText).map(text -> text.split("  ")[0]).toList();
+        return proposals().entries().stream().map(text -> text.split("  ")[0]).toList();
     }
 
-    private Table popup() {
-        Shell main = library.body().getShell();
-        return Stream.of(main.getDisplay().getShells()).filter(shell -> shell != main && shell.isVisible())
-                .flatMap(shell -> Widgets.all(shell, Table.class)).filter(table -> table.getItemCount() > 0)
-                .findFirst().orElse(null);
+    private Proposals proposals() {
+        return new Proposals(robot, library.body().getShell());
     }
 
-    /** Posted keys and clicks do not reach the shell of the popup (SWT 3.132 on GTK), so its table is told. */
     private void choose(int row) {
-        Table table = popup();
-        table.setSelection(row);
-        table.notifyListeners(SWT.Selection, new Event());
-        table.notifyListeners(SWT.DefaultSelection, new Event());
-        robot.waitFor("no popup", () -> popup() == null);
-        library.body().getShell().forceActive();
-        robot.settle();
+        proposals().choose(row);
     }
 
     private String diameter() {

@@ -36,6 +36,7 @@ import org.ferrule.ui.fit.passage.PassageConditions.Bent;
 import org.ferrule.ui.fit.passage.PassageQuestion;
 import org.ferrule.ui.fit.passage.PassageView;
 import org.ferrule.ui.tests.robot.EditorFixture;
+import org.ferrule.ui.tests.robot.Proposals;
 import org.ferrule.ui.tests.robot.ScreenPicture;
 import org.ferrule.ui.tests.robot.Widgets;
 import org.junit.jupiter.api.AfterEach;
@@ -84,6 +85,38 @@ class PassageTest {
         FitAnswer answer = ask().answer();
         new ScreenPicture().take("passage");
         assertEquals(fixture.pair(GUIDE, BALLOON).answer(), answer);
+    }
+
+    private boolean says(String words) {
+        return Widgets.first(body(), StyledText.class, t -> t.getText().contains(words)).isPresent();
+    }
+
+    /** One letter: posted keys do not reach the field any more while a list is open (SWT 3.132 on GTK). */
+    private Proposals typeInto(String field, char letter) {
+        Text text = Widgets.labelled(body(), field, Text.class);
+        text.setFocus();
+        fixture.robot().waitFor("the focus", text::isFocusControl);
+        fixture.robot().keys(SWT.MOD1, 'a');
+        fixture.robot().type(Character.toString(letter));
+        return new Proposals(fixture.robot(), body().getShell());
+    }
+
+    /** Words that were typed and left must not be taken for "no wire". */
+    @Test
+    void devicesAreListedWhileTheirNamesAreTypedAndWordsAloneAreNone() {
+        typeInto("In place", '6').choose("thin wall, right curve");
+        typeInto("To pass", '2').choose("Semi-compliant balloon 2.00 x 15 mm");
+        fixture.robot().waitFor("an answer", () -> view.panel().shown().isPresent());
+        Proposals wires = typeInto("Over wire", 'w');
+        fixture.robot().waitFor("no answer", () -> view.panel().shown().isEmpty());
+        assertTrue(says("\u201cw\u201d is no device yet"), "what is missing is told");
+        List<String> offered = wires.entries();
+        new ScreenPicture().take("passage-proposals");
+        assertTrue(offered.stream().allMatch(entry -> entry.contains("guidewire")), offered.toString());
+        wires.choose("Workhorse");
+        fixture.robot().waitFor("an answer over the wire", () -> view.panel().shown().isPresent());
+        assertEquals(GUIDE, view.panel().shown().orElseThrow().question().outer().device().id());
+        assertEquals(BALLOON, view.panel().shown().orElseThrow().question().inner().device().id());
     }
 
     @Test

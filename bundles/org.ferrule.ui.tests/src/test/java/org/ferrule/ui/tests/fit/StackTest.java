@@ -23,8 +23,6 @@ import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Display;
-import org.eclipse.swt.widgets.Event;
-import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
@@ -46,6 +44,7 @@ import org.ferrule.ui.fit.stack.StackView;
 import org.ferrule.ui.tests.robot.Dialogs;
 import org.ferrule.ui.tests.robot.EditorFixture;
 import org.ferrule.ui.tests.robot.Projects;
+import org.ferrule.ui.tests.robot.Proposals;
 import org.ferrule.ui.tests.robot.Robot;
 import org.ferrule.ui.tests.robot.ScreenPicture;
 import org.ferrule.ui.tests.robot.Trees;
@@ -275,31 +274,13 @@ class StackTest {
         add.setFocus();
         robot.settle();
         robot.type("6fr-left-100");
-        robot.keys(SWT.CTRL, ' ');
-        robot.waitFor("proposals", () -> popup() != null);
+        Proposals proposals = new Proposals(robot, body().getShell());
+        robot.waitFor("proposals", proposals::areShown);
         new ScreenPicture().take("stack-proposals");
-        choose();
+        proposals.choose(0);
         robot.waitFor("a device", () -> view.request().entries().size() == 1);
         assertEquals("", add.getText());
         assertEquals(1, table().getItemCount());
-    }
-
-    private Table popup() {
-        Shell main = body().getShell();
-        return Stream.of(main.getDisplay().getShells()).filter(shell -> shell != main && shell.isVisible())
-                .flatMap(shell -> Widgets.all(shell, Table.class)).filter(table -> table.getItemCount() > 0)
-                .findFirst().orElse(null);
-    }
-
-    /** Posted keys and clicks do not reach the shell of the popup (SWT 3.132 on GTK), so its table is told. */
-    private void choose() {
-        Table table = popup();
-        table.setSelection(0);
-        table.notifyListeners(SWT.Selection, new Event());
-        table.notifyListeners(SWT.DefaultSelection, new Event());
-        robot.waitFor("no popup", () -> popup() == null);
-        body().getShell().forceActive();
-        robot.settle();
     }
 
     @Test
