@@ -17,7 +17,6 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
@@ -135,10 +134,8 @@ class RevisionTest {
         assertEquals("2.10 mm", library.field("Outer diameter").getText());
     }
 
-    /** Lists that drop down are beyond posted events, so this one is told. */
     private void choose(int index) {
-        choice().select(index);
-        choice().notifyListeners(SWT.Selection, new Event());
+        robot.choose(choice(), index);
     }
 
     @Test

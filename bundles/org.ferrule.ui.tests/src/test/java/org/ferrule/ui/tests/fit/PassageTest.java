@@ -18,7 +18,6 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.forms.widgets.ExpandableComposite;
@@ -173,9 +172,7 @@ class PassageTest {
         Combo choice = Widgets.first((Composite) view.panel().control(), Combo.class, any -> true).orElseThrow();
         fixture.robot().click(choice);
         fixture.robot().key(SWT.ESC);
-        choice.setFocus();
-        choice.select(choice.indexOf("Flow left"));
-        choice.notifyListeners(SWT.Selection, new Event());
+        fixture.robot().choose(choice, choice.indexOf("Flow left"));
         fixture.robot().settle();
         new ScreenPicture().take("passage-flow");
         assertTrue(view.panel().picture().orElseThrow().title().contains("Flow left"));

@@ -14,6 +14,7 @@ import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
@@ -327,6 +328,17 @@ public final class Robot {
             settle();
         }
         waitFor("the text " + text, () -> field.getText().equals(text));
+    }
+
+    /** Goes through a list that drops down by its arrow keys, as far as an entry. */
+    public void choose(Combo list, int index) {
+        list.setFocus();
+        waitFor("the focus", list::isFocusControl);
+        while (list.getSelectionIndex() != index) {
+            int before = list.getSelectionIndex();
+            pressUntil("another entry", () -> key(before < index ? SWT.ARROW_DOWN : SWT.ARROW_UP),
+                    () -> list.getSelectionIndex() != before);
+        }
     }
 
     private void press(char character) {
