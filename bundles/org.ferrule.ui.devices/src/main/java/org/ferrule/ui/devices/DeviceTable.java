@@ -182,7 +182,7 @@ final class DeviceTable {
     }
 
     private boolean isListed(EObject device) {
-        return listing.lines().stream().anyMatch(line -> line.row().filter(row -> row.parts() == device).isPresent());
+        return device instanceof DeviceParts parts && listing.place(parts).isPresent();
     }
 
     private Optional<SheetRow> nearest(int index) {

@@ -8,14 +8,14 @@ package org.ferrule.ui.document;
 import org.ferrule.io.json.RepeatedWriter;
 import org.ferrule.model.Document;
 
-/** Writes the document of a session again and again; what no change concerns is not written anew. */
+/** Writes a document that was read for a session again and again; what no change concerns is not written anew. */
 final class ContentWriter {
 
     private RepeatedWriter writer;
 
-    /** Returns the bytes of the document, which is another one when the file was read again. */
+    /** Returns the bytes of the document, which is always the same. */
     byte[] write(Document document) {
-        if (writer == null || writer.document() != document) {
+        if (writer == null) {
             writer = new RepeatedWriter(document);
         }
         return writer.write();
@@ -23,9 +23,7 @@ final class ContentWriter {
 
     /** Notes a change of the document. */
     void changed(DocumentChange change) {
-        if (change.reloaded()) {
-            writer = null;
-        } else if (writer != null) {
+        if (writer != null) {
             change.objects().forEach(writer::changed);
         }
     }

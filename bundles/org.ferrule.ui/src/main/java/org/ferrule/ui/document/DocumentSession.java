@@ -40,7 +40,6 @@ import org.ferrule.model.edit.ModelItemProviderAdapterFactory;
 public final class DocumentSession {
 
     private final JsonDocuments documents = new JsonDocuments();
-    private final ContentWriter writer = new ContentWriter();
     private final List<SessionListener> listeners = new CopyOnWriteArrayList<>();
     private final BasicCommandStack commands = new BasicCommandStack();
     private final ModelItemProviderAdapterFactory adapters = new ModelItemProviderAdapterFactory();
@@ -51,6 +50,7 @@ public final class DocumentSession {
     private final FileOnDisk disk;
 
     private ReadResult read;
+    private ContentWriter writer;
     private boolean saved;
 
     /** Opens a file that was read. */
@@ -76,6 +76,7 @@ public final class DocumentSession {
         result.document().ifPresent(resource.getContents()::add);
         resource.eAdapters().add(collector);
         read = result;
+        writer = reading.writer();
         saved = false;
     }
 

@@ -41,7 +41,7 @@ public final class PatientReading {
      * @throws CoreException if it cannot be read, or with a status of {@link IStatus#CANCEL} if the user has cancelled it
      */
     public static FileReading read(IFile file) throws CoreException {
-        return isLarge(file) && isIdle() ? inBackground(file.getName(), () -> FileReading.of(file))
+        return isLarge(file) && isIdle() ? inBackground(file.getName(), () -> FileReading.ahead(file))
                 : FileReading.of(file);
     }
 

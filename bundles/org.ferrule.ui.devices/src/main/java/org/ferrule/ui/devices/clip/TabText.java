@@ -7,10 +7,13 @@ package org.ferrule.ui.devices.clip;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Text with tabs between cells and line ends between rows, as spreadsheets copy it. */
 public final class TabText {
+
+    private static final Pattern SPECIAL = Pattern.compile("[\t\r\n\"]");
 
     private TabText() {
     }
@@ -22,7 +25,7 @@ public final class TabText {
     }
 
     private static String quoted(String cell) {
-        return cell.matches("(?s).*[\t\r\n\"].*") ? '"' + cell.replace("\"", "\"\"") + '"' : cell;
+        return SPECIAL.matcher(cell).find() ? '"' + cell.replace("\"", "\"\"") + '"' : cell;
     }
 
     /** Reads rows; empty lines at the end are none. */

@@ -34,7 +34,7 @@ final class GridMouse extends AbstractUiBindingConfiguration {
     private void sort(NatTable table, MouseEvent event) {
         int column = table.getColumnIndexByPosition(table.getColumnPositionByX(event.x));
         if (column >= 0) {
-            grid.sortBy(column);
+            grid.sortBy(grid.columns().get(column));
         }
     }
 

@@ -67,8 +67,8 @@ public final class GridSelection {
 
     /** Tells whether a cell is selected. */
     public boolean has(SheetRow row, SheetColumn column) {
-        int place = listing.lines().indexOf(new SheetLine.Of(row));
-        return place >= 0 && selection.isCellPositionSelected(layers.position(column), place);
+        return listing.place(row.parts())
+                .filter(place -> selection.isCellPositionSelected(layers.position(column), place)).isPresent();
     }
 
     /** Returns the line on which the keyboard works. */
@@ -121,10 +121,7 @@ public final class GridSelection {
         if (rows.size() > 1 && rows.size() <= MOST_RESTORED) {
             selectAll(new HashSet<>(rows));
         } else if (anchored != null) {
-            int row = listing.lines().indexOf(new SheetLine.Of(anchored));
-            if (row >= 0) {
-                restore(rows.isEmpty(), column, row);
-            }
+            listing.place(anchored.parts()).ifPresent(row -> restore(rows.isEmpty(), column, row));
         }
     }
 

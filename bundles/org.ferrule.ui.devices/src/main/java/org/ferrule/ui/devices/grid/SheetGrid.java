@@ -172,11 +172,14 @@ public final class SheetGrid {
 
     /** Sorts by a column: rising, falling, and as in the document again. */
     public void sortBy(SheetColumn column) {
-        sortBy(columns.indexOf(column));
+        typing.leave();
+        if (lookUp(List.of(column))) {
+            BusyIndicator.showWhile(table.getDisplay(), () -> moveLines(() -> listing.sortBy(column)));
+        }
     }
 
-    void sortBy(int column) {
-        BusyIndicator.showWhile(table.getDisplay(), () -> moveLines(() -> listing.sortBy(columns.get(column))));
+    private boolean lookUp(List<SheetColumn> wanted) {
+        return new CellLookup(table).of(wanted, listing.all()) && !table.isDisposed();
     }
 
     void toggle(SheetLine.Head head) {
@@ -200,9 +203,11 @@ public final class SheetGrid {
         return found;
     }
 
-    /** Selects all rows. */
+    /** Selects all rows, whose cells are known then to who shows what they have in common, or copies them. */
     public void selectAll() {
-        layers.selection().selectAll();
+        if (lookUp(columns)) {
+            layers.selection().selectAll();
+        }
     }
 
     /** Scrolls to the cell on which the keyboard works. */

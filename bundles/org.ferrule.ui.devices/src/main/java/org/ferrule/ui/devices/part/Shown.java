@@ -66,6 +66,26 @@ public final class Shown {
                 resolution, this, feature);
     }
 
+    /**
+     * Returns what is shown of an object inside of it.
+     *
+     * @param part an object inside of {@link #complete}, or that itself
+     */
+    public Shown within(EObject part) {
+        return part == complete ? this
+                : within(part.eContainer()).parts(part.eContainmentFeature()).stream()
+                        .filter(shown -> shown.complete == part).findFirst().orElseThrow();
+    }
+
+    /**
+     * Tells whether a value comes from the line.
+     *
+     * @param part an object inside of {@link #complete}, or that itself
+     */
+    public boolean inherits(EObject part, EAttribute feature) {
+        return resolution != null && resolution.isInherited(part, feature);
+    }
+
     /** What the line states of a part that the device states too. */
     private EObject counterpart(EObject part, EReference feature) {
         if (line == null || !feature.isMany()) {

@@ -91,6 +91,11 @@ final class FigureColumn implements SheetColumn {
     }
 
     @Override
+    public boolean knows(SheetRow row) {
+        return row.knowsFigures();
+    }
+
+    @Override
     public SortKey key(SheetRow row) {
         return SortKey.of(row.figure(this).length());
     }

@@ -29,6 +29,7 @@ public final class Listing {
     private final Set<String> folded = new HashSet<>();
     private List<SheetRow> all = List.of();
     private List<SheetLine> lines = List.of();
+    private Map<DeviceParts, Integer> places = Map.of();
     private SheetColumn sorted;
     private boolean rising;
     private Trait grouping;
@@ -70,6 +71,11 @@ public final class Listing {
         }
         shown = chosen.size();
         lines = grouping == null ? chosen.stream().<SheetLine>map(SheetLine.Of::new).toList() : grouped(chosen);
+        places = new IdentityHashMap<>();
+        for (int i = 0; i < lines.size(); i++) {
+            int place = i;
+            lines.get(i).row().ifPresent(row -> places.put(row.parts(), place));
+        }
     }
 
     private List<SheetLine> grouped(List<SheetRow> rows) {
@@ -163,12 +169,12 @@ public final class Listing {
     /** Returns the place of a device among the lines; its group is unfolded if need be. Nothing if it is not chosen. */
     public Optional<Integer> find(DeviceParts parts) {
         all.stream().filter(row -> row.parts() == parts).findFirst().ifPresent(this::unfold);
-        for (int i = 0; i < lines.size(); i++) {
-            if (lines.get(i).row().filter(row -> row.parts() == parts).isPresent()) {
-                return Optional.of(i);
-            }
-        }
-        return Optional.empty();
+        return place(parts);
+    }
+
+    /** Returns the place of a device among the lines; nothing if it is not chosen, or in a folded group. */
+    public Optional<Integer> place(DeviceParts parts) {
+        return Optional.ofNullable(places.get(parts));
     }
 
     /** Returns the values of a trait among all rows, with the number of rows. */

@@ -34,6 +34,11 @@ public interface SheetColumn {
     /** Tells whether the value of a cell comes from the line. */
     boolean inherited(SheetRow row);
 
+    /** Tells whether a cell is known already; else it takes a little longer when it is asked for the first time. */
+    default boolean knows(SheetRow row) {
+        return true;
+    }
+
     /** Returns what a cell is sorted by; null goes last. */
     SortKey key(SheetRow row);
 

@@ -82,14 +82,18 @@ public final class SheetRow {
         return (DeviceKind) value(Literals.DEVICE_PARTS__KIND);
     }
 
+    /** Tells whether its figures were looked up already. */
+    boolean knowsFigures() {
+        return figures != null;
+    }
+
     /** Returns a figure of the device with all that it inherits. */
     Figure figure(FigureColumn column) {
         if (figures == null) {
-            figures = new HashMap<>();
-        }
-        if (!figures.containsKey(column)) {
             Shown shown = Shown.of(parts);
-            FigureColumn.ALL.forEach(each -> figures.put(each, Figure.at(each.place(shown))));
+            Map<FigureColumn, Figure> found = new HashMap<>();
+            FigureColumn.ALL.forEach(each -> found.put(each, Figure.at(each.place(shown))));
+            figures = found;
         }
         return figures.get(column);
     }

@@ -5,6 +5,7 @@
 
 package org.ferrule.ui.tests.edit;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -27,7 +28,9 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.ide.IDE;
 import org.ferrule.io.json.JsonDocuments;
 import org.ferrule.model.DeviceLibrary;
+import org.ferrule.model.ModelPackage.Literals;
 import org.ferrule.samples.LargeLibrary;
+import org.ferrule.ui.document.DocumentSession;
 import org.ferrule.ui.edit.DocumentEditor;
 import org.ferrule.ui.edit.PatientReading;
 import org.ferrule.ui.tests.robot.EditorFixture;
@@ -50,13 +53,54 @@ class PatientReadingTest {
     private final Display display = Display.getCurrent();
     private boolean cancelled;
 
+    private static String large() {
+        return new String(new JsonDocuments().write(LargeLibrary.of(DEVICES)), StandardCharsets.UTF_8);
+    }
+
+    private static DeviceLibrary library(DocumentSession session) {
+        return (DeviceLibrary) session.document().orElseThrow();
+    }
+
     @Test
     void largeFileOpensLikeAnyOther() throws CoreException {
-        String content = new String(new JsonDocuments().write(LargeLibrary.of(DEVICES)), StandardCharsets.UTF_8);
-        try (EditorFixture fixture = new EditorFixture(NAME, content)) {
-            DeviceLibrary library = (DeviceLibrary) fixture.editor().session().document().orElseThrow();
-            assertEquals(DEVICES, library.getDevices().size());
-            assertTrue(fixture.editor().session().editable());
+        try (EditorFixture fixture = new EditorFixture(NAME, large())) {
+            DocumentSession session = fixture.editor().session();
+            assertEquals(DEVICES, library(session).getDevices().size());
+            assertTrue(session.editable());
+            assertFalse(session.willBeReordered());
+        }
+    }
+
+    @Test
+    void copyOfALargeFileThatWasMadeWithItsReadingFollowsTheChanges() throws CoreException {
+        try (EditorFixture fixture = new EditorFixture(NAME, large())) {
+            DocumentSession session = fixture.editor().session();
+            session.set(library(session).getDevices().get(1), Literals.DEVICE_PARTS__NAME, "another name");
+            assertArrayEquals(session.toBytes(), session.snapshot());
+            assertFalse(session.willBeReordered());
+            session.undo();
+            assertEquals(large(), new String(session.snapshot(), StandardCharsets.UTF_8));
+        }
+    }
+
+    @Test
+    void copyOfALargeFileIsThatOfTheFileReadLast() throws CoreException {
+        try (EditorFixture fixture = new EditorFixture(NAME, large())) {
+            DocumentSession session = fixture.editor().session();
+            session.set(library(session).getDevices().get(1), Literals.DEVICE_PARTS__NAME, "another name");
+            session.revert();
+            session.set(library(session).getDevices().get(2), Literals.DEVICE_PARTS__NAME, "a third name");
+            assertArrayEquals(session.toBytes(), session.snapshot());
+        }
+    }
+
+    @Test
+    void largeFileThatWasWrittenByHandIsSaidToBePutInOrder() throws CoreException {
+        try (EditorFixture fixture = new EditorFixture(NAME, large() + "\n")) {
+            DocumentSession session = fixture.editor().session();
+            session.set(library(session).getDevices().get(1), Literals.DEVICE_PARTS__NAME, "another name");
+            assertTrue(session.willBeReordered());
+            assertArrayEquals(session.toBytes(), session.snapshot());
         }
     }
 
@@ -98,9 +142,10 @@ class PatientReadingTest {
         try {
             IFile file = Projects.write(project, NAME,
                     new String(new JsonDocuments().write(LargeLibrary.of(3 * DEVICES)), StandardCharsets.UTF_8));
+            int before = EditorFixture.page().getEditorReferences().length;
             display.asyncExec(() -> cancelBeforeTheDialogIsShown(TRIES));
             assertFalse(IDE.openEditor(EditorFixture.page(), file) instanceof DocumentEditor);
-            robot.waitFor("no editor", () -> EditorFixture.page().getEditorReferences().length == 0);
+            robot.waitFor("no editor", () -> EditorFixture.page().getEditorReferences().length == before);
             new ScreenPicture().take("opening-cancelled");
             assertTrue(IDE.openEditor(EditorFixture.page(), file) instanceof DocumentEditor);
         } finally {

@@ -46,6 +46,8 @@ class LibrarySpeed {
     private static final int DEVICES = Integer.getInteger("ferrule.speed.devices", 20_000);
     private static final int FEW_DEVICES = 40;
     private static final int PAGES = 200;
+    private static final int EDITS = 10;
+    private static final int AFTERWARDS_MS = 500;
 
     private final Robot robot = new Robot();
     private final Display display = Display.getCurrent();
@@ -88,19 +90,20 @@ class LibrarySpeed {
         byte[] content = file.readAllBytes();
         say("read alone", once(() -> new JsonDocuments().read(content, file.getName())));
         say("read alone again", once(() -> new JsonDocuments().read(content, file.getName())));
-        say("few devices opened, the first library of all", once(() -> openAndTellPauses(few)));
-        say("open, until all is painted", once(() -> openAndTellPauses(file)));
+        sayWithPauses("few devices opened, the first library of all", () -> open(few));
+        sayWithPauses("open, until all is painted", () -> open(file));
         robot.waitForJobs();
         say("heap after opening", heap());
         EditorFixture.page().closeAllEditors(false);
         robot.settle();
-        say("open again, until all is painted", once(() -> openAndTellPauses(file)));
+        sayWithPauses("open again, until all is painted", () -> open(file));
         robot.waitForJobs();
         new ScreenPicture().take("speed-library");
         assertTrue(table().isVisible());
         scroll();
         filter();
         sort();
+        select();
         edit();
         say("heap at the end", heap());
     }
@@ -111,11 +114,12 @@ class LibrarySpeed {
         return times.words();
     }
 
-    private void openAndTellPauses(IFile opened) {
+    /** Tells too how long the display gives no answer meanwhile, and just after. */
+    private void sayWithPauses(String what, Runnable action) {
         try (Pulse pulse = new Pulse(display)) {
-            open(opened);
-            robot.settle();
-            say("longest time without an answer to the user meanwhile", pulse.longestMs() + " ms");
+            String words = once(action);
+            robot.pause(AFTERWARDS_MS);
+            say(what, words + "; longest time without an answer to the user " + pulse.words());
         }
     }
 
@@ -186,32 +190,39 @@ class LibrarySpeed {
 
     private void sort() {
         for (String title : new String[] { "Name", "Largest diameter" }) {
-            Times times = new Times();
-            times.take(() -> {
-                grid().moveLines(() -> grid().listing().sortBy(column(title)));
+            sayWithPauses("sort by " + title.toLowerCase(Locale.ROOT), () -> {
+                grid().sortBy(column(title));
                 table().update();
             });
-            say("sort by " + title.toLowerCase(Locale.ROOT), times.words());
         }
-        grid().moveLines(() -> grid().listing().sortBy(column("Largest diameter")));
-        grid().moveLines(() -> grid().listing().sortBy(column("Largest diameter")));
+        grid().sortBy(column("Largest diameter"));
+        grid().sortBy(column("Largest diameter"));
+    }
+
+    private void select() {
+        table().setFocus();
+        sayWithPauses("all rows selected", grid()::selectAll);
+        sayWithPauses("all rows copied", () -> robot.keys(SWT.CTRL, 'c'));
+        grid().select(grid().listing().all().get(0).parts());
     }
 
     private void edit() {
+        sayWithPauses("first edit of a name, until painted", () -> edit(0));
         Times times = new Times();
-        DeviceLibrary library = (DeviceLibrary) editor.session().document().orElseThrow();
-        for (int i = 0; i < 10; i++) {
+        for (int i = 1; i < EDITS; i++) {
             int number = i;
-            times.take(() -> {
-                editor.session().set(library.getDevices().get(number * 100), Literals.DEVICE_PARTS__NAME,
-                        "name " + number);
-                robot.settle();
-                table().update();
-            });
+            times.take(() -> edit(number));
         }
         say("edit of a name, until painted", times.words());
         say("checked after the edits, within", once(robot::waitForJobs));
         editor.session().undo();
+    }
+
+    private void edit(int number) {
+        DeviceLibrary library = (DeviceLibrary) editor.session().document().orElseThrow();
+        editor.session().set(library.getDevices().get(number * 100), Literals.DEVICE_PARTS__NAME, "name " + number);
+        robot.settle();
+        table().update();
     }
 
     private static String heap() {
