@@ -69,12 +69,11 @@ public final class PartSection {
         form = new FieldForm(session, toolkit, grid);
         fields.accept(form);
         form.onReflow(() -> Reflow.around(managed, grid));
-        if (part != null) {
-            addStating(section);
-        }
+        addStating(section);
         section.setClient(client);
     }
 
+    /** Where nothing can be stated the button is not seen; it gives heads that stand side by side the same height. */
     private void addStating(Section section) {
         stating = toolkit.createButton(section, "", SWT.PUSH);
         stating.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> state()));
@@ -124,15 +123,15 @@ public final class PartSection {
         EObject shown = object();
         if (form.object() != shown) {
             form.show(shown);
+        } else {
+            form.refreshMeanings();
         }
         blocks.forEach(block -> block.show(shown));
         picks.forEach(button -> button.setEnabled(shown != null && session.editable()));
-        if (stating != null) {
-            stating.setText(shown == null ? "State" : "Leave out");
-            stating.setVisible(shown == null || !part.isRequired());
-            stating.setEnabled(session.editable());
-            stating.getParent().layout();
-        }
+        stating.setText(shown == null ? "Fill in" : "Leave out");
+        stating.setVisible(part != null && (shown == null || !part.isRequired()));
+        stating.setEnabled(session.editable());
+        stating.getParent().layout();
     }
 
     /** Puts the cursor where a feature of an object stands, if that is here. */
