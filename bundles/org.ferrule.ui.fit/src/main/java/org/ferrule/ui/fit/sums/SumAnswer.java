@@ -14,6 +14,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.custom.StyleRange;
 import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.ferrule.calc.result.CalculationText;
 import org.ferrule.chart.drawing.EvidenceDrawing;
@@ -22,6 +23,7 @@ import org.ferrule.fit.evidence.Evidence;
 import org.ferrule.picture.Caption;
 import org.ferrule.ui.fit.answer.ShownUnits;
 import org.ferrule.ui.look.Colours;
+import org.ferrule.ui.look.ThemeChange;
 import org.ferrule.ui.picture.PictureCanvas;
 import org.ferrule.ui.picture.PictureOwner;
 
@@ -42,6 +44,18 @@ public final class SumAnswer {
         text.setAlwaysShowScrollBars(false);
         picture = new PictureCanvas(parts);
         picture.ownedBy(this::owner);
+        parts.addListener(SWT.Resize, event -> turn());
+        ThemeChange.ground(parts);
+        ThemeChange.ground(text);
+    }
+
+    /** In a low view the picture stands beside the words, where it finds more room than below them. */
+    private void turn() {
+        Point room = parts.getSize();
+        int wanted = room.x > room.y ? SWT.HORIZONTAL : SWT.VERTICAL;
+        if (parts.getOrientation() != wanted) {
+            parts.setOrientation(wanted);
+        }
     }
 
     /** The picture leaves the program with the value, and what it rests on. */
