@@ -25,7 +25,7 @@ import org.eclipse.swt.widgets.Text;
 /** Chooses the revision to compare with, and filters the differences. */
 final class RevisionBar {
 
-    private static final String ANOTHER = "another file\u2026";
+    private static final String ANOTHER = "another file...";
 
     private final Combo choice;
     private final Text filter;
