@@ -35,7 +35,9 @@ public final class CellWords {
             return source();
         }
         String title = ModelLabels.feature(attribute);
-        return RowColumn.<Shown>of(title, Math.max(characters(attribute), title.length() + 2), row -> of(row.complete(), attribute))
+        return RowColumn
+                .<Shown>of(title, Math.max(characters(attribute), title.length() + 2),
+                        row -> of(row.complete(), attribute))
                 .explained(ModelLabels.description(attribute))
                 .mutedWhen(row -> row.own().filter(own -> own.eIsSet(attribute)).isEmpty());
     }

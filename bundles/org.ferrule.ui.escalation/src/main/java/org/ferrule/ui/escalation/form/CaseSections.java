@@ -78,7 +78,8 @@ final class CaseSections {
                     form.dimension(Literals.THROUGH_EXTENSION__PROTRUSION);
                 }));
         adding.section(column, "To be delivered", null,
-                form -> form.named(Literals.CASE_DOCUMENT__DELIVER, devices::name).proposing(devices.proposals(device -> true))
+                form -> form.named(Literals.CASE_DOCUMENT__DELIVER, devices::name)
+                        .proposing(devices.proposals(device -> true))
                         .explained("Id of the device that has to arrive; Ctrl+Space proposes"));
         adding.section(column, "Access", Literals.CASE_DOCUMENT__ACCESS, form -> {
             form.text(Literals.ACCESS__SITE);

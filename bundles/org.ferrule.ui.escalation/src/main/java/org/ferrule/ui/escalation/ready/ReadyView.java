@@ -67,7 +67,8 @@ public final class ReadyView extends ViewPart {
         }
         table.show(cases);
         legend.setText(cases.isEmpty() ? NONE : Stream.of(ReadyMark.values()).map(ReadyMark::words)
-                .collect(Collectors.joining("    ")) + "    nothing: not among its techniques    Each case by itself: two may count on one box.");
+                .collect(Collectors.joining("    "))
+                + "    nothing: not among its techniques    Each case by itself: two may count on one box.");
         legend.setToolTipText(legend.getText());
         legend.getParent().layout();
     }

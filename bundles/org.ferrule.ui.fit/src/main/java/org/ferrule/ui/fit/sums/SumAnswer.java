@@ -14,7 +14,6 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.custom.StyleRange;
 import org.eclipse.swt.custom.StyledText;
-import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.ferrule.calc.result.CalculationText;
 import org.ferrule.chart.drawing.EvidenceDrawing;
@@ -22,6 +21,7 @@ import org.ferrule.chart.words.ReasonWords;
 import org.ferrule.fit.evidence.Evidence;
 import org.ferrule.picture.Caption;
 import org.ferrule.ui.fit.answer.ShownUnits;
+import org.ferrule.ui.fit.follow.TurningSash;
 import org.ferrule.ui.look.Colours;
 import org.ferrule.ui.look.ThemeChange;
 import org.ferrule.ui.picture.PictureCanvas;
@@ -31,31 +31,23 @@ import org.ferrule.ui.picture.PictureOwner;
 public final class SumAnswer {
 
     private static final int MARGIN = 6;
+    /** A section across is as high as wide: it soon finds more room beside the words than below them. */
+    private static final double BESIDE_ABOVE = 1.5;
 
     private final SashForm parts;
     private final StyledText text;
     private final PictureCanvas picture;
 
     SumAnswer(Composite parent) {
-        parts = new SashForm(parent, SWT.VERTICAL | SWT.SMOOTH);
+        parts = TurningSash.in(parent, BESIDE_ABOVE);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(parts);
         text = new StyledText(parts, SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL | SWT.MULTI);
         text.setMargins(MARGIN, MARGIN, MARGIN, MARGIN);
         text.setAlwaysShowScrollBars(false);
         picture = new PictureCanvas(parts);
         picture.ownedBy(this::owner);
-        parts.addListener(SWT.Resize, event -> turn());
         ThemeChange.ground(parts);
         ThemeChange.ground(text);
-    }
-
-    /** In a low view the picture stands beside the words, where it finds more room than below them. */
-    private void turn() {
-        Point room = parts.getSize();
-        int wanted = room.x > room.y ? SWT.HORIZONTAL : SWT.VERTICAL;
-        if (parts.getOrientation() != wanted) {
-            parts.setOrientation(wanted);
-        }
     }
 
     /** The picture leaves the program with the value, and what it rests on. */

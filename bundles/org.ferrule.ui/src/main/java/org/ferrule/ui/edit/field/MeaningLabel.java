@@ -24,9 +24,6 @@ final class MeaningLabel {
     private static final int LEAST_TEXT_CHARACTERS = 12;
     private static final int LEAST_CHARACTERS = 8;
     private static final int CHARACTERS = 32;
-    private static final int ID_CHARACTERS = 20;
-    private static final int LEAST_ID_CHARACTERS = 17;
-
     private static final String ELLIPSIS = "\u2026";
 
     private final Label label;
@@ -51,8 +48,7 @@ final class MeaningLabel {
                 .hint(wide(text, CHARACTERS), SWT.DEFAULT).minSize(wide(text, LEAST_CHARACTERS), SWT.DEFAULT)
                 .applyTo(label);
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false)
-                .hint(wide(text, names ? ID_CHARACTERS : TEXT_CHARACTERS), SWT.DEFAULT)
-                .minSize(wide(text, names ? LEAST_ID_CHARACTERS : LEAST_TEXT_CHARACTERS), SWT.DEFAULT)
+                .hint(wide(text, TEXT_CHARACTERS), SWT.DEFAULT).minSize(wide(text, LEAST_TEXT_CHARACTERS), SWT.DEFAULT)
                 .applyTo(text);
         label.addListener(SWT.Resize, event -> fit());
     }

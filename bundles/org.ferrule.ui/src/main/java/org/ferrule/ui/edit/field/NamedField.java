@@ -10,9 +10,13 @@ import java.util.function.UnaryOperator;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.jface.fieldassist.IContentProposalProvider;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
 
 /** A field for the id of something in another document, with the name of that beside it. */
 public final class NamedField extends TypedField {
+
+    /** Ids are longer than figures, by this part of their length. */
+    private static final int LONGER = 4;
 
     private final UnaryOperator<String> names;
     private final MeaningLabel meaning;
@@ -21,6 +25,8 @@ public final class NamedField extends TypedField {
         super(form, feature, SWT.SINGLE | SWT.BORDER, 1);
         this.names = names;
         meaning = new MeaningLabel(form, textControl(), true);
+        GridData place = (GridData) textControl().getLayoutData();
+        place.widthHint += place.widthHint / LONGER;
         placeProblems();
     }
 

@@ -21,6 +21,7 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.forms.IManagedForm;
@@ -68,6 +69,7 @@ public final class PartSection {
         GridDataFactory.fillDefaults().grab(true, false).applyTo(grid);
         form = new FieldForm(session, toolkit, grid);
         fields.accept(form);
+        ((GridData) grid.getLayoutData()).exclude = grid.getChildren().length == 0;
         form.onReflow(() -> Reflow.around(managed, grid));
         addStating(section);
         section.setClient(client);

@@ -65,9 +65,11 @@ public final class TextListBlock implements PartBlock {
         Composite block = toolkit.createComposite(parent);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(block);
         GridLayoutFactory.fillDefaults().numColumns(2).margins(1, 3).applyTo(block);
-        Label heading = toolkit.createLabel(block, label);
-        heading.setForeground(toolkit.getColors().getColor(IFormColors.TITLE));
-        GridDataFactory.fillDefaults().span(2, 1).applyTo(heading);
+        if (!label.isEmpty()) {
+            Label heading = toolkit.createLabel(block, label);
+            heading.setForeground(toolkit.getColors().getColor(IFormColors.TITLE));
+            GridDataFactory.fillDefaults().span(2, 1).applyTo(heading);
+        }
         table = toolkit.createTable(block, SWT.MULTI | SWT.BORDER | SWT.V_SCROLL);
         GridDataFactory.fillDefaults().grab(true, true).hint(150, HEIGHT).applyTo(table);
         addButtons(toolkit, block);
