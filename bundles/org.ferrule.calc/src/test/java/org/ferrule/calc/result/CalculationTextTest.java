@@ -50,7 +50,8 @@ class CalculationTextTest {
         "rssHighMm, root sum square high: 2 mm",
         "totalDeg, total: 2 degrees", "n, n: 2" })
     void aNameIsReadAsWordsAndItsUnit(String name, String line) {
-        Calculation answer = Calculation.of("It", BigDecimal.ONE, "1", BASIS).with(Detail.of(name, BigDecimal.valueOf(2)));
+        Calculation answer = Calculation.of("It", BigDecimal.ONE, "1", BASIS)
+                .with(Detail.of(name, BigDecimal.valueOf(2)));
         assertEquals("  " + line, CalculationText.write(answer).get(1));
     }
 

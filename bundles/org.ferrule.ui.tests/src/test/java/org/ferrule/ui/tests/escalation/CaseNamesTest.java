@@ -63,7 +63,7 @@ class CaseNamesTest {
         fixture.robot().waitFor("the name", () -> "Guide catheter 7 Fr, backup-type left curve, 100 cm".equals(name()));
         fixture.robot().replace(guide(), "no-such-guide");
         fixture.robot().key(SWT.CR);
-        fixture.robot().waitFor("no name", () -> name() == null);
+        fixture.robot().waitFor("no name", () -> name().isEmpty());
     }
 
     @Test

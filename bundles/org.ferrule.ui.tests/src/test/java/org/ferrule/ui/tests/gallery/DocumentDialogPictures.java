@@ -12,7 +12,6 @@ import java.nio.file.Path;
 import java.util.stream.Stream;
 
 import org.eclipse.core.commands.common.CommandException;
-import org.eclipse.core.resources.IProject;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.eclipse.swt.SWT;
@@ -46,13 +45,11 @@ final class DocumentDialogPictures {
     private final Camera camera;
     private final Robot robot;
     private final EditorPictures editors;
-    private final IProject demo;
 
-    DocumentDialogPictures(Camera camera, EditorPictures editors, IProject demo) {
+    DocumentDialogPictures(Camera camera, EditorPictures editors) {
         this.camera = camera;
         this.robot = camera.robot();
         this.editors = editors;
-        this.demo = demo;
     }
 
     void take() {

@@ -95,7 +95,7 @@ class ScreenGallery {
         editors.take();
         new ViewPictures(camera, editors, demo).take();
         new DialogPictures(camera, demo).take();
-        new DocumentDialogPictures(camera, editors, demo).take();
+        new DocumentDialogPictures(camera, editors).take();
         new HelpPictures(camera).take();
     }
 }
