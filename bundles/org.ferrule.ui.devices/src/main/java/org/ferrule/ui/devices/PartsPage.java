@@ -77,7 +77,7 @@ class PartsPage extends DocumentPage {
         GridLayoutFactory.fillDefaults().margins(8, 0).applyTo(details);
         hint = toolkit.createLabel(details, "", SWT.WRAP);
         ThemeChange.text(hint, Colours::muted);
-        hint.setText(ModelLabels.description(layout.feature()) + " There is none yet: press Add.");
+        hint.setText(ModelLabels.description(layout.feature()) + " Nothing is listed yet: press Add.");
         GridDataFactory.fillDefaults().grab(true, false).hint(HINT_WIDTH, SWT.DEFAULT).applyTo(hint);
         scroller.setContent(details);
         scroller.addListener(SWT.Resize, event -> makeRoom());

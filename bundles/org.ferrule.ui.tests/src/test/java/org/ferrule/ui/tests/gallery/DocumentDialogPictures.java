@@ -104,9 +104,12 @@ final class DocumentDialogPictures {
         camera.take("view-org.ferrule.ui.devices.revisions-filled");
     }
 
+    /** Without keys, which a tooltip that comes up would take. */
     private void type(DocumentEditor editor, String text) {
-        robot.replace(Widgets.labelled(body(editor), "Inner diameter", Text.class), text);
-        robot.key(SWT.CR);
+        Text field = Widgets.labelled(body(editor), "Inner diameter", Text.class);
+        field.setFocus();
+        field.setText(text);
+        field.notifyListeners(SWT.DefaultSelection, new Event());
         robot.settle();
     }
 

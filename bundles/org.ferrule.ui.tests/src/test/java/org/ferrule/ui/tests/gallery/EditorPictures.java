@@ -166,6 +166,7 @@ final class EditorPictures {
         Widgets.all(page, NatTable.class).findFirst().ifPresent(table -> {
             Point size = table.getSize();
             robot.clickPainted(table, size.x / 2, size.y / 2);
+            robot.moveTo(0, 0);
         });
     }
 

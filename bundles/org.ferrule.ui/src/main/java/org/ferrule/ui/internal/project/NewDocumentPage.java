@@ -33,7 +33,7 @@ final class NewDocumentPage extends WizardNewFileCreationPage {
         super("document", selection);
         this.kind = kind;
         setTitle("New " + word(kind));
-        setDescription(purpose(kind) + " The file's name ends with " + kind.suffix() + ".");
+        setDescription(purpose(kind) + "\nThe file's name ends with " + kind.suffix() + ".");
         setFileName("new" + kind.suffix());
     }
 
