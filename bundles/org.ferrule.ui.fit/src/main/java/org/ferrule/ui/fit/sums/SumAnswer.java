@@ -46,8 +46,13 @@ public final class SumAnswer {
         text.setAlwaysShowScrollBars(false);
         picture = new PictureCanvas(parts);
         picture.ownedBy(this::owner);
-        ThemeChange.ground(parts);
-        ThemeChange.ground(text);
+        ThemeChange.follow(text, this::colour);
+    }
+
+    /** In the dark the ground of a sash is not that of the views. */
+    private void colour() {
+        text.setBackground(Colours.dark() ? Colours.paper() : text.getParent().getBackground());
+        text.setForeground(Colours.text());
     }
 
     /** The picture leaves the program with the value, and what it rests on. */
