@@ -30,7 +30,7 @@ final class EffectTable {
         this.changes = changes;
         Table table = new Table(parent, SWT.VIRTUAL | SWT.BORDER | SWT.FULL_SELECTION | SWT.H_SCROLL | SWT.V_SCROLL);
         table.setHeaderVisible(true);
-        GridDataFactory.fillDefaults().grab(true, true).hint(980, 300).applyTo(table);
+        GridDataFactory.fillDefaults().grab(true, true).hint(1180, 320).applyTo(table);
         images = new VerdictImages(table);
         column(table, "Chart", 190);
         column(table, "Outer device", 240);
