@@ -187,9 +187,9 @@ class CalcCommandTest {
         assertTrue(stack.out().contains("Nominal gap: 1 in\n  between 0.8 in and 1.2 in"), stack::out);
         Run capstan = Run.of("calc", "capstan", "--friction", "0", "--bend", "90deg", "--bend", "90 deg");
         assertTrue(capstan.out().contains("Share that arrives: 1\n"), capstan::out);
-        assertTrue(capstan.out().contains("arrivingBehindEachBend: 1, 1\n"), capstan::out);
+        assertTrue(capstan.out().contains("arriving behind each bend: 1, 1\n"), capstan::out);
         Run pack = Run.of("calc", "pack", "1mm");
-        assertTrue(pack.out().contains("positions:\n    x 0, y 0, diameter 1\n"), pack::out);
+        assertTrue(pack.out().contains("positions, in mm:\n    x 0, y 0, diameter 1\n"), pack::out);
         Run reach = Run.of("calc", "reach", "--device", "142cm", "--guide", "100cm", "--needed", "30cm");
         assertTrue(reach.out().contains("reaches: yes\n"), reach::out);
         Run stiffness = Run.of("calc", "stiffness", "--outer", "1mm", "--modulus", "193 GPa", "--neighbour", "9474");

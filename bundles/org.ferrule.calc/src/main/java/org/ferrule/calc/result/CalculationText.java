@@ -39,10 +39,11 @@ public final class CalculationText {
 
     private static List<String> lines(Detail detail) {
         if (detail.value() instanceof DetailValue.Items items && isOfGroups(items)) {
-            return Stream.concat(Stream.of("  " + detail.name() + ":"),
+            return Stream.concat(Stream.of("  " + DetailWords.of(detail.name()).words() + ":"),
                     items.values().stream().map(item -> "    " + text(item))).toList();
         }
-        return List.of("  " + detail.name() + ": " + text(detail.value()));
+        DetailWords words = DetailWords.of(detail.name());
+        return List.of("  " + words.words() + ": " + text(detail.value()) + words.unit());
     }
 
     private static boolean isOfGroups(DetailValue.Items items) {
@@ -59,8 +60,13 @@ public final class CalculationText {
         } else if (value instanceof DetailValue.Items items) {
             return items.values().stream().map(CalculationText::text).collect(Collectors.joining(", "));
         }
-        return ((DetailValue.Group) value).values().stream().map(part -> part.name() + " " + text(part.value()))
+        return ((DetailValue.Group) value).values().stream().map(CalculationText::part)
                 .collect(Collectors.joining(", "));
+    }
+
+    private static String part(Detail detail) {
+        DetailWords words = DetailWords.of(detail.name());
+        return words.words() + " " + text(detail.value()) + words.unit();
     }
 
     private static String number(BigDecimal value) {

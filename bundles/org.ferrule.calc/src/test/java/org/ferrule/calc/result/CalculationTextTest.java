@@ -38,8 +38,21 @@ class CalculationTextTest {
                         List.of(Detail.of("x", BigDecimal.ZERO), Detail.of("y", BigDecimal.ONE)),
                         List.of(Detail.of("x", BigDecimal.TEN)))));
         assertEquals(
-                List.of("Places: 1", "  angles: 1, 10", "  names: a, b", "  positions:", "    x 0, y 1", "    x 10"),
+                List.of("Places: 1", "  angles: 1, 10", "  names: a, b", "  positions, in mm:", "    x 0, y 1",
+                        "    x 10"),
                 CalculationText.write(answer).subList(0, 6));
+    }
+
+    /** Names are those of the JSON; people read words and units. */
+    @ParameterizedTest
+    @CsvSource({ "belowRatedBurst, below rated burst: 2", "inVivoLowMm, in vivo low: 2 mm", "atForceN, at force: 2 N",
+        "thinWallMPa, thin wall: 2 MPa", "clearanceMlPerMin, clearance: 2 mL/min",
+        "rssHighMm, root sum square high: 2 mm",
+        "totalDeg, total: 2 degrees", "n, n: 2" })
+    void aNameIsReadAsWordsAndItsUnit(String name, String line) {
+        Calculation answer = Calculation.of("It", BigDecimal.ONE, "1", BASIS)
+                .with(Detail.of(name, BigDecimal.valueOf(2)));
+        assertEquals("  " + line, CalculationText.write(answer).get(1));
     }
 
     @Test

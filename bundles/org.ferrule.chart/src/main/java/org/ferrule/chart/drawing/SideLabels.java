@@ -34,7 +34,7 @@ final class SideLabels {
     void draw(PictureBuilder g, List<SideLabel> labels, Box beside) {
         List<SideLabel> ordered = labels.stream().sorted(Comparator.comparingDouble(l -> l.place().yMm())).toList();
         List<List<String>> lines = fitted(ordered, beside);
-        List<Double> heights = heights(lines);
+        List<Double> heights = heights(lines, gap(lines, beside));
         List<Double> middles = Spread.middles(ordered.stream().map(l -> l.place().yMm()).toList(), heights,
                 beside.yMm(), beside.bottomMm());
         for (int i = 0; i < ordered.size(); i++) {
@@ -67,14 +67,20 @@ final class SideLabels {
     /** Where there is no room for all lines of all labels, each has one. */
     private List<List<String>> fitted(List<SideLabel> labels, Box beside) {
         List<List<String>> whole = labels.stream().map(this::fitted).toList();
-        double needed = heights(whole).stream().mapToDouble(Double::doubleValue).sum();
+        double needed = heights(whole, GAP_MM).stream().mapToDouble(Double::doubleValue).sum();
         return needed <= beside.heightMm() ? whole
                 : labels.stream().map(l -> List.of(layout.shorten(String.join(" ", l.lines()), style,
                         zones.right() - x))).toList();
     }
 
-    private List<Double> heights(List<List<String>> lines) {
-        return lines.stream().map(l -> l.size() * leading() + GAP_MM).toList();
+    /** Where there is too little room the labels close up, rather than reach beyond what they stand beside. */
+    private double gap(List<List<String>> lines, Box beside) {
+        double words = heights(lines, 0).stream().mapToDouble(Double::doubleValue).sum();
+        return Math.max(0, Math.min(GAP_MM, (beside.heightMm() - words) / Math.max(1, lines.size())));
+    }
+
+    private List<Double> heights(List<List<String>> lines, double gap) {
+        return lines.stream().map(l -> l.size() * leading() + gap).toList();
     }
 
     private List<String> fitted(SideLabel label) {

@@ -86,6 +86,20 @@ class ReasonWordsTest {
         assertEquals(words, said(SampleReasons.of(code)));
     }
 
+    /** A footnote for each device that leaves another share would fill the paper, one row of cells a page. */
+    @ParameterizedTest
+    @CsvSource({ "0.0901, 0.0672", "0.0231, 0.1999" })
+    void devicesThatLeaveTooLittleFlowShareAFootnote(double one, double other) {
+        assertEquals(flowNote(one), flowNote(other));
+        assertTrue(flowNote(one).startsWith("Flow for contrast: even at best less than 30 % of"), flowNote(one));
+    }
+
+    private static String flowNote(double share) {
+        ReasonCode code = ReasonCode.FLOW_TOO_LOW;
+        return WORDS.note(Reason.of(code, name("contrast"), Reason.share(share), Reason.share(0.3),
+                source(SourceRef.NONE)), SampleReasons.answer(code), SampleReasons.PAIR);
+    }
+
     @Test
     void roundsDevicesUpAndLumensDown() {
         assertEquals("Lutra balloon, balloon: “0.82 mm” is taken as 0.79 mm to 0.91 mm (Sheet 12, rev. B, p. 4)",

@@ -29,6 +29,11 @@ public record SourceRef(String title, String revision, String page) {
         return title.isEmpty();
     }
 
+    /** Returns the words for where something stands in a source: a number is that of a page, other words are kept. */
+    public static String place(String page) {
+        return !page.isEmpty() && Character.isDigit(page.charAt(0)) ? "p. " + page : page;
+    }
+
     @Override
     public String toString() {
         StringBuilder text = new StringBuilder(title);
@@ -36,7 +41,7 @@ public record SourceRef(String title, String revision, String page) {
             text.append(", rev. ").append(revision);
         }
         if (!page.isEmpty()) {
-            text.append(", p. ").append(page);
+            text.append(", ").append(place(page));
         }
         return text.toString();
     }

@@ -89,6 +89,7 @@ class DeviceTest {
     @Test
     void sourceSaysRevisionAndPageWhereItHasThem() {
         assertEquals("Labels, rev. 2, p. 7", new SourceRef("Labels", "2", "7").toString());
+        assertEquals("Labels, rev. 2, table 3", new SourceRef("Labels", "2", "table 3").toString());
         assertEquals("Labels", new SourceRef("Labels", "", "").toString());
         assertTrue(SourceRef.NONE.isNone());
     }

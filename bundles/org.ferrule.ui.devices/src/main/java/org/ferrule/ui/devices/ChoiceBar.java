@@ -28,6 +28,7 @@ import org.ferrule.ui.devices.sheet.Choice;
 import org.ferrule.ui.devices.sheet.Listing;
 import org.ferrule.ui.devices.sheet.SheetColumn;
 import org.ferrule.ui.devices.sheet.Trait;
+import org.ferrule.ui.look.Pressed;
 import org.ferrule.ui.look.WrapRow;
 
 /** The buttons that choose rows by their traits, put them into groups, and show or hide columns. */
@@ -61,6 +62,7 @@ final class ChoiceBar {
         Stream.of(Trait.values()).filter(trait -> trait.applies(list)).forEach(trait -> traits.put(trait,
                 new MenuButton(bar, trait.title(), "Shows only some", menu -> fill(menu, trait))));
         problems = new Button(bar, SWT.TOGGLE);
+        Pressed.mark(problems);
         problems.setText("With problems");
         problems.setToolTipText("Shows only what something is wrong or doubtful with");
         problems.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
@@ -72,6 +74,7 @@ final class ChoiceBar {
         new MenuButton(bar, "Columns", "Shows and hides columns; they are moved by dragging their heads",
                 this::fillColumns);
         Button only = new Button(bar, SWT.TOGGLE);
+        Pressed.mark(only);
         only.setText("Table only");
         only.setToolTipText("Gives the table the whole width");
         only.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> alone.accept(only.getSelection())));

@@ -15,7 +15,9 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.forms.IManagedForm;
 import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.ferrule.model.Document;
@@ -26,15 +28,20 @@ import org.ferrule.ui.devices.part.Shown;
 import org.ferrule.ui.document.DocumentChange;
 import org.ferrule.ui.edit.DocumentEditor;
 import org.ferrule.ui.edit.DocumentPage;
+import org.ferrule.ui.look.Colours;
+import org.ferrule.ui.look.ModelLabels;
+import org.ferrule.ui.look.ThemeChange;
 
 /** A page of one kind of parts of a document: the list, and beside it the form of the one that is selected. */
 class PartsPage extends DocumentPage {
 
     private static final int LIST_SHARE = 54;
+    private static final int HINT_WIDTH = 200;
 
     private final PartLayout layout;
     private PartList list;
     private ScrolledComposite scroller;
+    private Label hint;
 
     PartsPage(DocumentEditor editor, String title, PartLayout layout) {
         super(editor, layout.feature().getName(), title);
@@ -68,6 +75,10 @@ class PartsPage extends DocumentPage {
         scroller.setShowFocusedControl(true);
         Composite details = toolkit.createComposite(scroller);
         GridLayoutFactory.fillDefaults().margins(8, 0).applyTo(details);
+        hint = toolkit.createLabel(details, "", SWT.WRAP);
+        ThemeChange.text(hint, Colours::muted);
+        hint.setText(ModelLabels.description(layout.feature()) + " Nothing is listed yet: press Add.");
+        GridDataFactory.fillDefaults().grab(true, false).hint(HINT_WIDTH, SWT.DEFAULT).applyTo(hint);
         scroller.setContent(details);
         scroller.addListener(SWT.Resize, event -> makeRoom());
         return details;
@@ -82,6 +93,9 @@ class PartsPage extends DocumentPage {
     /** Shows the document as it is now. */
     void refresh() {
         list.show(Shown.of(document()));
+        boolean none = ((List<?>) document().eGet(layout.feature())).isEmpty();
+        hint.setVisible(none);
+        ((GridData) hint.getLayoutData()).exclude = !none;
         makeRoom();
     }
 

@@ -18,8 +18,7 @@ final class Pruning {
     private static final Set<String> KEPT_AT_TOP = Set.of("org.eclipse.ui.preferencePages.Workbench");
     private static final Set<String> KEPT_BELOW = Set.of("org.eclipse.ui.preferencePages.Views",
             "org.eclipse.ui.preferencePages.ColorsAndFonts", "org.eclipse.ui.preferencePages.Keys",
-            "org.eclipse.ui.preferencePages.FileStates", "org.eclipse.ui.preferencePages.Editors",
-            "org.eclipse.ui.preferencePages.GeneralTextEditor");
+            "org.eclipse.ui.preferencePages.FileStates");
     private static final String OURS = "org.ferrule.";
 
     void prune() {

@@ -17,6 +17,8 @@ import org.eclipse.ui.PlatformUI;
 /** Colours that follow the theme. Nobody needs to dispose of them. */
 public final class Colours {
 
+    /** The platform's red is hardly read as small letters on white. */
+    private static final Color ERROR_ON_LIGHT = new Color(0xB4, 0x23, 0x18);
     private static final Color MUTED_ON_DARK = new Color(0x9A, 0xA0, 0xA8);
     /** What the platform's dark theme gives tables and trees. */
     private static final Color DARK_PAPER = new Color(0x2F, 0x2F, 0x2F);
@@ -27,7 +29,7 @@ public final class Colours {
 
     /** Returns the colour of texts that say what is wrong. */
     public static Color error() {
-        return registered(JFacePreferences.ERROR_COLOR);
+        return dark() ? registered(JFacePreferences.ERROR_COLOR) : ERROR_ON_LIGHT;
     }
 
     /** Returns the colour of texts that only accompany others. The dark theme has none that stands back. */

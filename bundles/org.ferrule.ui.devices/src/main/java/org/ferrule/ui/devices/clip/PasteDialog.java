@@ -53,7 +53,7 @@ public final class PasteDialog extends TitleAreaDialog {
     @Override
     protected Point getInitialSize() {
         Point usual = super.getInitialSize();
-        return new Point(Math.max(usual.x, 760), Math.max(usual.y, 520));
+        return new Point(Math.max(usual.x, 960), Math.max(usual.y, 520));
     }
 
     @Override
@@ -66,7 +66,7 @@ public final class PasteDialog extends TitleAreaDialog {
             modes.put(each, radio(body, each));
         }
         table = new RowTable<>(body, SWT.SINGLE, columns());
-        GridDataFactory.fillDefaults().grab(true, true).hint(680, 220).applyTo(table.control());
+        GridDataFactory.fillDefaults().grab(true, true).hint(880, 220).applyTo(table.control());
         leaveOut = new Button(body, SWT.CHECK);
         leaveOut.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> updateButtons()));
         GridDataFactory.fillDefaults().applyTo(leaveOut);

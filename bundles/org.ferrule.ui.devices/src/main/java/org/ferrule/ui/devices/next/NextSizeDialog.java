@@ -82,7 +82,8 @@ public final class NextSizeDialog extends TitleAreaDialog {
         if (!keepsakes.isEmpty()) {
             createKept(body);
         }
-        setTitle("The next size after " + next.device().getId());
+        setTitle("The next size after "
+                + Optional.ofNullable(next.device().getName()).orElse(next.device().getId()));
         steps.stream().findFirst().ifPresentOrElse(this::propose, this::proposeNothing);
         return area;
     }
@@ -160,16 +161,19 @@ public final class NextSizeDialog extends TitleAreaDialog {
     }
 
     private void check() {
-        Optional<String> problem = texts.entrySet().stream()
-                .flatMap(entry -> problem(entry.getKey(), entry.getValue().getText()).stream()).findFirst();
-        setErrorMessage(problem.orElse(null));
-        setMessage("Nothing has been added yet. Compare every figure with the label of the new size.");
+        Optional<SizeField> wrong = texts.keySet().stream().filter(field -> problem(field).isPresent()).findFirst();
+        Optional<String> problem = wrong.flatMap(this::problem);
+        boolean missing = wrong.filter(field -> texts.get(field).getText().isBlank()).isPresent();
+        setErrorMessage(missing ? null : problem.orElse(null));
+        setMessage(missing ? wrong.get().title() + ": type it as it is to be for the new size."
+                : "Nothing has been added yet. Compare every figure with the label of the new size.");
         if (getButton(IDialogConstants.OK_ID) != null) {
             getButton(IDialogConstants.OK_ID).setEnabled(problem.isEmpty());
         }
     }
 
-    private Optional<String> problem(SizeField field, String text) {
+    private Optional<String> problem(SizeField field) {
+        String text = texts.get(field).getText();
         if (field == SizeField.ID && next.isTaken(text.strip())) {
             return Optional.of("Id: this id is taken already");
         }

@@ -23,6 +23,8 @@ public final class CellWords {
     private static final int FIGURE_CHARACTERS = 14;
     private static final int NAME_CHARACTERS = 18;
     private static final int SOURCE_CHARACTERS = 34;
+    private static final int TITLE_CHARACTERS = 30;
+    private static final int SHORT_CHARACTERS = 10;
 
     private CellWords() {
     }
@@ -33,10 +35,21 @@ public final class CellWords {
             return source();
         }
         String title = ModelLabels.feature(attribute);
-        int least = Features.isFigure(attribute) ? FIGURE_CHARACTERS : NAME_CHARACTERS;
-        return RowColumn.<Shown>of(title, Math.max(least, title.length() + 2), row -> of(row.complete(), attribute))
+        return RowColumn
+                .<Shown>of(title, Math.max(characters(attribute), title.length() + 2),
+                        row -> of(row.complete(), attribute))
                 .explained(ModelLabels.description(attribute))
                 .mutedWhen(row -> row.own().filter(own -> own.eIsSet(attribute)).isEmpty());
+    }
+
+    private static int characters(EAttribute attribute) {
+        if (attribute == Literals.SOURCE__TITLE) {
+            return TITLE_CHARACTERS;
+        }
+        if (attribute == Literals.SOURCE__ID || attribute == Literals.SOURCE__REVISION) {
+            return SHORT_CHARACTERS;
+        }
+        return Features.isFigure(attribute) ? FIGURE_CHARACTERS : NAME_CHARACTERS;
     }
 
     /** The column of sources tells their titles; that of what holds a part stands back. */

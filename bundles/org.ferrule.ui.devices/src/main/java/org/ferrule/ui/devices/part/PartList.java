@@ -23,6 +23,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.ferrule.ui.devices.table.RowTable;
 import org.ferrule.ui.edit.order.ElementMoves;
+import org.ferrule.ui.look.ColumnRoom;
 import org.ferrule.ui.look.ModelLabels;
 
 /** A list of parts with buttons, and the form of the part that is selected. */
@@ -49,6 +50,7 @@ public final class PartList implements PartView {
         this.growing = growing;
         GridLayoutFactory.fillDefaults().numColumns(2).spacing(6, 6).applyTo(list);
         table = new RowTable<>(list, SWT.MULTI, layout.columns().stream().map(CellWords::column).toList());
+        ColumnRoom.share(table.control());
         GridDataFactory.fillDefaults().grab(true, !growing).hint(100, 60).applyTo(table.control());
         buttons = new ListButtons(context.toolkit(), list);
         buttons.add("Add", this::add).add("Delete", this::delete).add("Up", () -> step(-1)).add("Down", () -> step(1));

@@ -8,6 +8,7 @@ package org.ferrule.ui.devices.part;
 import java.util.Optional;
 
 import org.eclipse.emf.ecore.EObject;
+import org.ferrule.fit.device.SourceRef;
 import org.ferrule.model.Device;
 import org.ferrule.model.DeviceResolution;
 import org.ferrule.model.Document;
@@ -45,6 +46,6 @@ final class SourceWords {
         String title = root instanceof Document document ? document.getSources().stream()
                 .filter(source -> stater.getSource().equals(source.getId())).map(Source::getTitle)
                 .filter(name -> name != null).findFirst().orElse(stater.getSource()) : stater.getSource();
-        return stater.getPage() == null ? title : title + ", p. " + stater.getPage();
+        return stater.getPage() == null ? title : title + ", " + SourceRef.place(stater.getPage());
     }
 }

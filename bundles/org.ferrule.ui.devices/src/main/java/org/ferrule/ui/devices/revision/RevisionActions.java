@@ -35,8 +35,8 @@ final class RevisionActions {
         GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
         status = new Label(bar, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(status);
-        jump = button(bar, "Go to Field", "Shows the value in the editor; Enter does the same", this::jump);
-        take = button(bar, "Take Over", "Makes the library say what the other side says; can be undone", this::take);
+        jump = button(bar, "Go to field", "Shows the value in the editor; Enter does the same", this::jump);
+        take = button(bar, "Take over", "Makes the library say what the other side says; can be undone", this::take);
         tree.onSelect(this::update, this::jump);
     }
 

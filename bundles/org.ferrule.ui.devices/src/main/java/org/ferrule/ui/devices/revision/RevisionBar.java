@@ -25,7 +25,7 @@ import org.ferrule.ui.look.DropDown;
 /** Chooses the revision to compare with, and filters the differences. */
 final class RevisionBar {
 
-    private static final String ANOTHER = "another file\u2026";
+    private static final String ANOTHER = "another file...";
 
     private static final int WIDTH = 260;
 

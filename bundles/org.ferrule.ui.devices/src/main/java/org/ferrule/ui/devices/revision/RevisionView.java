@@ -63,7 +63,7 @@ public final class RevisionView extends ViewPart {
 
     private void compareWith(Revision revision) {
         wanted = revision;
-        actions.say("Reading " + revision.title() + "\u2026");
+        actions.say("Reading " + revision.title() + "...");
         new RevisionReading(revision, getSite().getShell().getDisplay(), (library, problem) -> {
             if (wanted == revision && !tree.viewer().getTree().isDisposed()) {
                 other = library;

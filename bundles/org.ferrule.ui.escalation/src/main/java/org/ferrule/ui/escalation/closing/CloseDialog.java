@@ -93,9 +93,9 @@ final class CloseDialog extends TitleAreaDialog {
         day.setToolTipText("The day on which it is closed: year-month-day");
         day.addModifyListener(event -> check());
         GridDataFactory.swtDefaults().hint(convertWidthInCharsToPixels(14), SWT.DEFAULT).applyTo(day);
-        label(area, "&Frozen").setToolTipText("What is written into the case, and not changed any more");
+        label(area, "&Record").setToolTipText("What is written into the case, and not changed any more");
         frozen = new Text(area, SWT.BORDER | SWT.MULTI | SWT.READ_ONLY | SWT.V_SCROLL | SWT.WRAP);
-        frozen.setText("Working out the record \u2026");
+        frozen.setText("Working out the record...");
         GridDataFactory.fillDefaults().grab(true, true).hint(WIDTH / 2, HEIGHT / 3).applyTo(frozen);
         count = box(area, "&Add the tries to the laboratory's own counts");
         take = box(area, "&Take the units that were used off the shelf");

@@ -78,7 +78,8 @@ final class CaseSections {
                     form.dimension(Literals.THROUGH_EXTENSION__PROTRUSION);
                 }));
         adding.section(column, "To be delivered", null,
-                form -> form.text(Literals.CASE_DOCUMENT__DELIVER).proposing(devices.proposals(device -> true))
+                form -> form.named(Literals.CASE_DOCUMENT__DELIVER, devices::name)
+                        .proposing(devices.proposals(device -> true))
                         .explained("Id of the device that has to arrive; Ctrl+Space proposes"));
         adding.section(column, "Access", Literals.CASE_DOCUMENT__ACCESS, form -> {
             form.text(Literals.ACCESS__SITE);
@@ -87,7 +88,7 @@ final class CaseSections {
     }
 
     private void device(FieldForm form, EAttribute feature, DeviceKind kind) {
-        form.text(feature).proposing(devices.proposals(device -> device.kind() == kind))
+        form.named(feature, devices::name).proposing(devices.proposals(device -> device.kind() == kind))
                 .explained("Id of the " + kind.word() + "; Ctrl+Space proposes those of the libraries");
     }
 
@@ -195,7 +196,8 @@ final class CaseSections {
         PartSection log = adding.section(column, "Log", null, form -> {
         });
         log.add(new ObjectsBlock(live.session(), managed, log.client(), "", Literals.CASE_DOCUMENT__LOG,
-                List.of(new ObjectColumn("Step", Literals.LOGGED_ATTEMPT__MOVE, COLUMN * 2),
+                List.of(new ObjectColumn("Step", Literals.LOGGED_ATTEMPT__MOVE, COLUMN * 2,
+                        id -> moves(null).getOrDefault(id, id)),
                         new ObjectColumn("How it ended", Literals.LOGGED_ATTEMPT__OUTCOME, COLUMN),
                         new ObjectColumn("Minutes", Literals.COSTED__MINUTES, COLUMN / 2)),
                 form -> {

@@ -34,6 +34,7 @@ import org.ferrule.ui.edit.field.FieldForm;
 import org.ferrule.ui.edit.section.PartBlock;
 import org.ferrule.ui.edit.section.Reflow;
 import org.ferrule.ui.escalation.live.LivePlan;
+import org.ferrule.ui.look.ColumnRoom;
 
 /** The boxes that were opened in a case, over all entries of its log, with the fields of the one that is selected. */
 final class UnitsBlock implements PartBlock {
@@ -84,6 +85,7 @@ final class UnitsBlock implements PartBlock {
             column.setText(titles[i]);
             column.setWidth(WIDTHS[i]);
         }
+        ColumnRoom.share(table);
     }
 
     private static Button button(FormToolkit toolkit, Composite parent, String text, Runnable work) {

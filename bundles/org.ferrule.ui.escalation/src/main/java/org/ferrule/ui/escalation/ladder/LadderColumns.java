@@ -26,7 +26,7 @@ import org.ferrule.ui.escalation.live.PlannedCase;
 /** Writes a plan: its steps, and beside or below them what must be at hand, when to stop, and what is left out. */
 final class LadderColumns {
 
-    private static final String AWAITED = "How far its figures may move is being worked out \u2026";
+    private static final String AWAITED = "How far its figures may move is being worked out...";
     private static final String NOT_PROVED = "How far its figures may move is not worked out, because no search has "
             + "proved this order the best. The command line does so with --sensitivity.";
 
@@ -64,12 +64,14 @@ final class LadderColumns {
 
     private void steps(SheetWriter writer) {
         Plan plan = planned.plan();
+        if (plan.progress().crossed() && plan.wireCheck() != WireCheck.DENIED) {
+            notice(writer, "The device is across. Nothing more is planned.", LadderInk.CARD, LadderInk.NEXT);
+            return;
+        }
         if (plan.wireCheck() == WireCheck.DENIED) {
-            notice(writer, "Nothing is planned: the wire does not lie where it has to.");
-        } else if (plan.progress().crossed()) {
-            notice(writer, "The device is across. Nothing more is planned.");
+            warning(writer, "Nothing is planned: the wire does not lie where it has to.");
         } else if (plan.rungs().isEmpty()) {
-            notice(writer, "Nothing on the ladder can be done, or is worth more than stopping.");
+            warning(writer, "Nothing on the ladder can be done, or is worth more than stopping.");
         }
         plan.looks().forEach(look -> look(writer, look));
         RungCard card = new RungCard(writer, planned, selected, folds);
@@ -77,11 +79,15 @@ final class LadderColumns {
         plan.exits().forEach(exit -> exit(writer, exit));
     }
 
-    private void notice(SheetWriter writer, String words) {
+    private void warning(SheetWriter writer, String words) {
+        notice(writer, words, LadderInk.WARN_GROUND, LadderInk.WARN);
+    }
+
+    private void notice(SheetWriter writer, String words, LadderInk ground, LadderInk edge) {
         int top = writer.bottom();
         int begun = writer.begin();
         writer.text(fonts.strong(), LadderInk.TEXT, fonts.space(0.7), words);
-        writer.end(begun, top, LadderInk.WARN_GROUND, LadderInk.WARN, LadderInk.WARN);
+        writer.end(begun, top, ground, edge, edge);
         writer.skip(0.4);
     }
 

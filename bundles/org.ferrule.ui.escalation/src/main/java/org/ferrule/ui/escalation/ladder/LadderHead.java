@@ -49,7 +49,7 @@ final class LadderHead {
         GridDataFactory.swtDefaults().align(SWT.END, SWT.BEGINNING).applyTo(side);
         size(toolkit, side, "A\u2212", "Smaller lettering", -1, resized);
         size(toolkit, side, "A+", "Larger lettering", 1, resized);
-        state = toolkit.createLabel(side, "Planning \u2026");
+        state = toolkit.createLabel(side, "Planning...");
         GridDataFactory.fillDefaults().span(2, 1).applyTo(state);
     }
 
@@ -73,7 +73,7 @@ final class LadderHead {
     void show(LivePlan live, Optional<Rung> selected) {
         wire.show(live.session().editable());
         boolean settled = !live.stale();
-        state.setText(settled ? "" : live.problems().isEmpty() ? "Planning \u2026" : "Not planned");
+        state.setText(settled ? "" : live.problems().isEmpty() ? "Planning..." : "Not planned");
         state.setToolTipText(settled ? null : "What is shown was planned before the last edit");
         if (live.stale()) {
             bars.await();

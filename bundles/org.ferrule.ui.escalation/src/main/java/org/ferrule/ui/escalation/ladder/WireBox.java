@@ -17,6 +17,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.ferrule.escalation.plan.WireCheck;
 import org.ferrule.ui.escalation.form.FactEdits;
+import org.ferrule.ui.look.Pressed;
 
 /**
  * What must be seen before everything: the wire in the distal true lumen, in two orthogonal views. The box is always
@@ -60,6 +61,7 @@ final class WireBox {
     private Button button(String text, boolean holds) {
         Button button = new Button(control, SWT.TOGGLE);
         button.setText(text);
+        Pressed.mark(button);
         button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> facts.state(WireCheck.FACT,
                 button.getSelection() ? Optional.of(holds) : Optional.empty())));
         return button;

@@ -64,7 +64,7 @@ public final class AttemptStrip {
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(120, SWT.DEFAULT)
                 .applyTo(next);
         KEYS.forEach((key, outcome) -> buttons.put(outcome, button(toolkit, outcome)));
-        close = toolkit.createButton(idle, "Close case \u2026", SWT.PUSH);
+        close = toolkit.createButton(idle, "Close case...", SWT.PUSH);
         close.setToolTipText("Writes what was planned and used into the case, as a record");
         close.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> closing.run()));
         form = new AttemptForm(toolkit, control, this::finish);

@@ -48,7 +48,7 @@ public final class ReadyView extends ViewPart {
         GridDataFactory.fillDefaults().grab(true, true).applyTo(table.control());
         legend = new Label(parent, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).indent(6, 0).hint(200, SWT.DEFAULT).applyTo(legend);
-        legend.setText("The cases of the projects are being planned \u2026");
+        legend.setText("The cases of the projects are being planned...");
         reading = new ReadyReading(display, this::show);
         Services.get(DocumentRecords.class).addListener(follower);
         reading.soon();
@@ -67,7 +67,8 @@ public final class ReadyView extends ViewPart {
         }
         table.show(cases);
         legend.setText(cases.isEmpty() ? NONE : Stream.of(ReadyMark.values()).map(ReadyMark::words)
-                .collect(Collectors.joining("    ")) + "    Each case by itself: two may count on one box.");
+                .collect(Collectors.joining("    "))
+                + "    nothing: not among its techniques    Each case by itself: two may count on one box.");
         legend.setToolTipText(legend.getText());
         legend.getParent().layout();
     }

@@ -95,7 +95,7 @@ public final class RecordPage extends DocumentPage implements PlanListener {
         Composite area = toolkit.createComposite(body);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(area);
         GridLayoutFactory.fillDefaults().numColumns(2).spacing(GAP, 4).applyTo(area);
-        head = toolkit.createLabel(area, "Reading the record \u2026", SWT.WRAP);
+        head = toolkit.createLabel(area, "Reading the record...", SWT.WRAP);
         head.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
         wrapped(head);
         copy = toolkit.createButton(area, "&Copy record", SWT.PUSH);

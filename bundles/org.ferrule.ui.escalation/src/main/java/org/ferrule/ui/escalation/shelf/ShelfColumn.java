@@ -18,7 +18,7 @@ import org.ferrule.ui.look.ModelLabels;
 /** The columns of a shelf that can be edited. */
 enum ShelfColumn {
 
-    NAME(Literals.STOCK_ITEM__NAME, 36),
+    NAME(Literals.STOCK_ITEM__NAME, 46),
     LOT(Literals.STOCK_LOT__LOT, 10),
     EXPIRY(Literals.STOCK_LOT__EXPIRY, 11),
     QUANTITY(Literals.STOCK_LOT__QUANTITY, 10),

@@ -86,9 +86,9 @@ public final class ShelfPage extends DocumentPage {
         addLot = button(toolkit, row, "Add lot", this::addLot);
         remove = button(toolkit, row, "Remove", this::remove);
         sheets = new SheetExchange(getSite().getShell(), session());
-        takeIn = button(toolkit, row, "Import \u2026", sheets::takeIn);
+        takeIn = button(toolkit, row, "Import...", sheets::takeIn);
         takeIn.setToolTipText("Takes a CSV or XLSX sheet over, after showing what it changes");
-        button(toolkit, row, "Export \u2026", sheets::export)
+        button(toolkit, row, "Export...", sheets::export)
                 .setToolTipText("Writes the shelf as a CSV or XLSX sheet, a row for each lot");
         counts = toolkit.createLabel(row, "", SWT.RIGHT);
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).applyTo(counts);

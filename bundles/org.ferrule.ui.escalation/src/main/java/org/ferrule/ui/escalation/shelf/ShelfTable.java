@@ -35,11 +35,12 @@ import org.ferrule.model.StockItem;
 import org.ferrule.model.StockLot;
 import org.ferrule.ui.document.DocumentSession;
 import org.ferrule.ui.look.Colours;
+import org.ferrule.ui.look.ColumnRoom;
 
 /** The lots of a shelf in a table whose cells are edited in place: by a double click, F2 or Enter. */
 final class ShelfTable {
 
-    private static final int STATE_CHARACTERS = 30;
+    private static final int STATE_CHARACTERS = 24;
 
     private final TableViewer viewer;
     private final LocalDate today = LocalDate.now();
@@ -60,6 +61,7 @@ final class ShelfTable {
                 column("State", pixels.convertWidthInCharsToPixels(STATE_CHARACTERS), this::state);
             }
         }
+        ColumnRoom.share(table);
         edit();
     }
 

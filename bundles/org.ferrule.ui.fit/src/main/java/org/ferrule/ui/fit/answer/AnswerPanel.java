@@ -34,6 +34,9 @@ import org.ferrule.ui.picture.PictureOwner;
  */
 public final class AnswerPanel {
 
+    /** Drawn higher than that for its width, a lengthwise section shows nothing but how far diameters are stretched. */
+    private static final double HIGHEST = 0.6;
+
     private static final int[] WEIGHTS = { 34, 42, 24 };
     private static final double STANDS_BELOW = 1.25;
 
@@ -140,7 +143,8 @@ public final class AnswerPanel {
         PhaseAnswer answer = shown.answer().in(phase);
         text.show(shown, phase);
         LongitudinalDrawing lengthwise = new LongitudinalDrawing(ReasonWords.english(ShownUnits.now()));
-        along.draw((width, height) -> lengthwise.ofPair(shown.question(), answer, phase, width, height));
+        along.draw((width, height) -> lengthwise.ofPair(shown.question(), answer, phase, width,
+                Math.min(height, HIGHEST * width)));
         pictures.show(shown, answer, phase);
     }
 

@@ -21,6 +21,7 @@ import org.ferrule.chart.look.VerdictLook;
 import org.ferrule.chart.words.LengthWords;
 import org.ferrule.fit.device.Phase;
 import org.ferrule.fit.passage.PhaseAnswer;
+import org.ferrule.ui.look.Pressed;
 
 /** The verdicts going in and coming out side by side; the one that is pressed is explained. */
 final class PhaseSwitch {
@@ -47,6 +48,7 @@ final class PhaseSwitch {
 
     private Button button(Phase each, Consumer<Phase> listener) {
         Button button = new Button(control, SWT.TOGGLE);
+        Pressed.mark(button);
         button.setText(name(each));
         button.setEnabled(false);
         button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {

@@ -24,6 +24,7 @@ import org.ferrule.ui.fit.beside.SidePart;
 import org.ferrule.ui.fit.matrix.MatrixContent;
 import org.ferrule.ui.fit.matrix.MatrixTable;
 import org.ferrule.ui.fit.matrix.Side;
+import org.ferrule.ui.look.ThemeChange;
 
 /** The bar above the matrix: filters by words and by verdict, which are the legend too, and the size of cells. */
 final class MatrixBar {
@@ -80,7 +81,7 @@ final class MatrixBar {
 
     private ToolBar addLooks() {
         ToolBar bar = new ToolBar(control, SWT.FLAT | SWT.RIGHT);
-        bar.setBackground(control.getBackground());
+        ThemeChange.ground(bar);
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).applyTo(bar);
         VerdictImages images = new VerdictImages(bar);
         for (VerdictLook look : VerdictLook.values()) {

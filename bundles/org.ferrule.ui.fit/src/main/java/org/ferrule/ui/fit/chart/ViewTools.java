@@ -14,6 +14,7 @@ import org.eclipse.swt.widgets.ToolItem;
 import org.ferrule.ui.fit.beside.SidePart;
 import org.ferrule.ui.fit.matrix.MatrixTable;
 import org.ferrule.ui.fit.matrix.Zoom;
+import org.ferrule.ui.look.ThemeChange;
 
 /** The tools that change how the matrix is looked at: the size of cells, and what stands beside it. */
 final class ViewTools {
@@ -29,15 +30,16 @@ final class ViewTools {
 
     ViewTools(Composite parent) {
         bar = new ToolBar(parent, SWT.FLAT);
-        bar.setBackground(parent.getBackground());
+        ThemeChange.ground(bar);
         push("\u2212", "Smaller cells", () -> zoom(-1));
         push("+", "Larger cells", () -> zoom(1));
+        new ToolItem(bar, SWT.SEPARATOR);
         sums = item(SWT.CHECK, "Sums", "How many cells of each line have each verdict; a click on a sum sorts by them",
                 this::switchSums);
         changes = item(SWT.CHECK, "Changes",
                 "Only what has changed since the last save; pressed again: since the sign-off; then all lines",
                 () -> showNextChanges.run());
-        beside = item(SWT.CHECK, "Beside", "Conditions of the chart and its sign-off beside the matrix",
+        beside = item(SWT.CHECK, "Conditions", "Conditions of the chart and its sign-off beside the matrix",
                 this::switchBeside);
     }
 

@@ -77,7 +77,7 @@ final class EffectDialog extends TitleAreaDialog {
     protected void createButtonsForButtonBar(Composite parent) {
         if (saving) {
             createButton(parent, IDialogConstants.OK_ID, "Save", true);
-            createButton(parent, IDialogConstants.CANCEL_ID, "Go Back", false);
+            createButton(parent, IDialogConstants.CANCEL_ID, "Go back", false);
         } else {
             createButton(parent, IDialogConstants.OK_ID, IDialogConstants.CLOSE_LABEL, true);
         }

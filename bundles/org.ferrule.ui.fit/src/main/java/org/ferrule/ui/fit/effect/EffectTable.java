@@ -30,11 +30,11 @@ final class EffectTable {
         this.changes = changes;
         Table table = new Table(parent, SWT.VIRTUAL | SWT.BORDER | SWT.FULL_SELECTION | SWT.H_SCROLL | SWT.V_SCROLL);
         table.setHeaderVisible(true);
-        GridDataFactory.fillDefaults().grab(true, true).hint(860, 260).applyTo(table);
+        GridDataFactory.fillDefaults().grab(true, true).hint(1180, 320).applyTo(table);
         images = new VerdictImages(table);
-        column(table, "Chart", 120);
-        column(table, "Outer device", 170);
-        column(table, "Inner device", 170);
+        column(table, "Chart", 190);
+        column(table, "Outer device", 240);
+        column(table, "Inner device", 220);
         column(table, "As saved", 110);
         column(table, "After the edit", 110);
         column(table, "Why", 460);

@@ -20,14 +20,23 @@ public final class TurningSash {
 
     /** Creates an empty one, which fills its parent. */
     public static SashForm in(Composite parent) {
+        return in(parent, BESIDE_ABOVE);
+    }
+
+    /**
+     * Creates an empty one, which fills its parent.
+     *
+     * @param besideAbove how many times as wide as high it is at least where its parts lie side by side
+     */
+    public static SashForm in(Composite parent, double besideAbove) {
         SashForm sash = new SashForm(parent, SWT.VERTICAL | SWT.SMOOTH);
-        sash.addListener(SWT.Resize, event -> turn(sash));
+        sash.addListener(SWT.Resize, event -> turn(sash, besideAbove));
         return sash;
     }
 
-    private static void turn(SashForm sash) {
+    private static void turn(SashForm sash, double besideAbove) {
         Point size = sash.getSize();
-        int orientation = size.x > BESIDE_ABOVE * size.y ? SWT.HORIZONTAL : SWT.VERTICAL;
+        int orientation = size.x > besideAbove * size.y ? SWT.HORIZONTAL : SWT.VERTICAL;
         if (sash.getOrientation() != orientation) {
             sash.setOrientation(orientation);
         }

@@ -20,6 +20,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.swt.widgets.ToolItem;
 import org.ferrule.picture.Picture;
+import org.ferrule.ui.look.ThemeChange;
 import org.ferrule.ui.picture.PictureCanvas;
 import org.ferrule.ui.picture.PictureOwner;
 
@@ -46,14 +47,14 @@ public final class PageBrowser {
     public PageBrowser(Composite parent, Runnable export) {
         control = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(3).applyTo(control);
-        ToolBar bar = new ToolBar(control, SWT.FLAT | SWT.RIGHT);
+        ToolBar bar = toolBar();
         back = item(bar, SWT.PUSH, "Previous page", () -> turnTo(page - 1));
         forward = item(bar, SWT.PUSH, "Next page", () -> turnTo(page + 1));
         new ToolItem(bar, SWT.SEPARATOR);
         wide = item(bar, SWT.CHECK, "Fit width", this::lay);
         place = new Label(control, SWT.NONE);
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).applyTo(place);
-        item(new ToolBar(control, SWT.FLAT | SWT.RIGHT), SWT.PUSH, "Export...", export);
+        item(toolBar(), SWT.PUSH, "Export...", export);
         scroller = new ScrolledComposite(control, SWT.V_SCROLL | SWT.BORDER);
         GridDataFactory.fillDefaults().grab(true, true).span(3, 1).applyTo(scroller);
         scroller.setExpandHorizontal(true);
@@ -64,6 +65,12 @@ public final class PageBrowser {
         canvas.ownedBy(() -> PictureOwner.PAGE);
         canvas.addListener(SWT.KeyDown, this::key);
         bar.addListener(SWT.KeyDown, this::key);
+    }
+
+    private ToolBar toolBar() {
+        ToolBar bar = new ToolBar(control, SWT.FLAT | SWT.RIGHT);
+        ThemeChange.ground(bar);
+        return bar;
     }
 
     private static ToolItem item(ToolBar bar, int style, String text, Runnable work) {

@@ -48,6 +48,28 @@ public final class LibraryDevices {
         return bearers == 1 ? device.device().id() : device.library() + "!" + device.device().id();
     }
 
+    /** Returns the name of the device that is referred to; empty where there is none. */
+    public String name(String reference) {
+        int mark = reference.indexOf('!');
+        String id = reference.substring(mark + 1);
+        return paths.get().stream().filter(path -> mark < 0 || path.equals(reference.substring(0, mark)))
+                .flatMap(path -> libraries.apply(path).stream()).flatMap(library -> library.getDevices().stream())
+                .filter(device -> id.equals(device.getId()) && device.getName() != null).findFirst()
+                .map(device -> device.getName()).orElse("");
+    }
+
+    /** Returns a reference with the name of its device behind it. */
+    public String referenceAndName(String reference) {
+        String name = name(reference);
+        return name.isEmpty() ? reference : reference + "  \u2013  " + name;
+    }
+
+    /** Returns the name of a device in the place of its reference, where it has one. */
+    public String nameOrReference(String reference) {
+        String name = name(reference);
+        return name.isEmpty() ? reference : name;
+    }
+
     /** Proposes references; a text that is a reference already is no reason to offer only that one. */
     public IContentProposalProvider proposals(Predicate<Device> offered) {
         Supplier<List<CataloguedDevice>> devices = this::all;

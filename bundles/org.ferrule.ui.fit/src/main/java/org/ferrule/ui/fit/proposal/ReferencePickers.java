@@ -29,6 +29,9 @@ import org.ferrule.ui.look.ModelLabels;
 /** The dialogs in which documents, devices and lines of text are picked for a document. */
 public final class ReferencePickers {
 
+    private static final int PICK_CHARACTERS = 90;
+    private static final int PICK_LINES = 18;
+
     private final LibraryDevices devices;
     private final IFile from;
     private final Shell shell;
@@ -114,6 +117,7 @@ public final class ReferencePickers {
         dialog.setMessage("Type a part of the name; * stands for any letters:");
         dialog.setMultipleSelection(several);
         dialog.setElements(offered);
+        dialog.setSize(PICK_CHARACTERS, PICK_LINES);
         return dialog.open() == Window.OK ? List.of(dialog.getResult()) : List.of();
     }
 }

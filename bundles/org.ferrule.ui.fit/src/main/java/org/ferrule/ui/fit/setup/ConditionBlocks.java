@@ -55,7 +55,8 @@ final class ConditionBlocks {
     }
 
     private PartBlock inside() {
-        List<ObjectColumn> columns = List.of(new ObjectColumn("Device", Literals.OCCUPANT__DEVICE, WIDE),
+        List<ObjectColumn> columns = List.of(new ObjectColumn("Device", Literals.OCCUPANT__DEVICE, WIDE,
+                devices::nameOrReference),
                 new ObjectColumn("Tip beyond", Literals.OCCUPANT__TIP_AHEAD, NARROW),
                 new ObjectColumn("Used", Literals.OCCUPANT__USED, NARROW));
         return new ObjectsBlock(session, managed, section.client(),
@@ -92,7 +93,7 @@ final class ConditionBlocks {
     }
 
     private void reference(FieldForm form, EAttribute feature, Predicate<Device> offered) {
-        explained(form.text(feature).proposing(devices.proposals(offered)), feature);
+        explained(form.named(feature, devices::name).proposing(devices.proposals(offered)), feature);
     }
 
     private static void explained(Field field, EAttribute feature) {

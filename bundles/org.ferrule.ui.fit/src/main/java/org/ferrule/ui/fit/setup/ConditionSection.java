@@ -33,7 +33,7 @@ public final class ConditionSection {
         PartSection section = new PartSection(session, managed, column, "Conditions",
                 Literals.FIT_CHART__CONDITIONS, form -> {
                     form.choice(Literals.CONDITIONS__DIRECTION);
-                    form.text(Literals.CONDITIONS__WIRE).proposing(devices.proposals(WIRES))
+                    form.named(Literals.CONDITIONS__WIRE, devices::name).proposing(devices.proposals(WIRES))
                             .explained("Id of the wire that the devices run on");
                     form.dimension(Literals.CONDITIONS__REACH);
                     form.flag(Literals.CONDITIONS__AFTER_INFLATION)

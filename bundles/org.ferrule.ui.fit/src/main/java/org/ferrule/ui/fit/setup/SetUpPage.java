@@ -77,6 +77,11 @@ public final class SetUpPage extends DocumentPage {
         section.add(new TextListBlock(session(), managed.getToolkit(), section.client(), label, feature, adding));
     }
 
+    private void addDevices(PartSection section, String label, EAttribute feature) {
+        section.add(new TextListBlock(session(), managed.getToolkit(), section.client(), label, feature,
+                there -> pickers.devices(there, device -> true, true), devices::referenceAndName));
+    }
+
     private void addChart(Composite column) {
         section(column, "Chart", null, form -> {
             form.text(Literals.DOCUMENT__TITLE);
@@ -102,9 +107,8 @@ public final class SetUpPage extends DocumentPage {
             form.choice(Literals.AXIS__GROUP_BY);
             form.choice(Literals.AXIS__SORT_BY);
         });
-        addList(section, "Only these devices", Literals.AXIS__DEVICES,
-                there -> pickers.devices(there, device -> true, true));
-        addList(section, "Hidden", Literals.AXIS__HIDDEN, there -> pickers.devices(there, device -> true, true));
+        addDevices(section, "Only these devices", Literals.AXIS__DEVICES);
+        addDevices(section, "Hidden", Literals.AXIS__HIDDEN);
     }
 
     private void addConditions(Composite column) {

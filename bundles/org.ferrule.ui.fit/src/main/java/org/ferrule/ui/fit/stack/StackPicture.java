@@ -21,6 +21,9 @@ import org.ferrule.ui.picture.PictureOwner;
 /** A section along all devices of a stack. */
 final class StackPicture {
 
+    /** Drawn higher than that for its width, nothing of it would be clearer. */
+    private static final double HIGHEST = 0.8;
+
     private static final String LEVEL = "level:";
 
     private final PictureCanvas canvas;
@@ -55,7 +58,8 @@ final class StackPicture {
     void show(AnsweredStack answered, Phase phase, int device) {
         drawn = Optional.of(answered);
         StackDrawing drawing = new StackDrawing(ReasonWords.english(ShownUnits.first()));
-        canvas.draw((width, height) -> drawing.of(answered.answer(), phase, width, height));
+        canvas.draw((width, height) -> drawing.of(answered.answer(), phase, width,
+                Math.min(height, HIGHEST * width)));
         canvas.highlight(device < 0 ? null : LEVEL + answered.levels().get(device));
     }
 

@@ -21,7 +21,9 @@ import org.ferrule.chart.words.ReasonWords;
 import org.ferrule.fit.evidence.Evidence;
 import org.ferrule.picture.Caption;
 import org.ferrule.ui.fit.answer.ShownUnits;
+import org.ferrule.ui.fit.follow.TurningSash;
 import org.ferrule.ui.look.Colours;
+import org.ferrule.ui.look.ThemeChange;
 import org.ferrule.ui.picture.PictureCanvas;
 import org.ferrule.ui.picture.PictureOwner;
 
@@ -29,19 +31,28 @@ import org.ferrule.ui.picture.PictureOwner;
 public final class SumAnswer {
 
     private static final int MARGIN = 6;
+    /** A section across is as high as wide: it soon finds more room beside the words than below them. */
+    private static final double BESIDE_ABOVE = 1.5;
 
     private final SashForm parts;
     private final StyledText text;
     private final PictureCanvas picture;
 
     SumAnswer(Composite parent) {
-        parts = new SashForm(parent, SWT.VERTICAL | SWT.SMOOTH);
+        parts = TurningSash.in(parent, BESIDE_ABOVE);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(parts);
         text = new StyledText(parts, SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL | SWT.MULTI);
         text.setMargins(MARGIN, MARGIN, MARGIN, MARGIN);
         text.setAlwaysShowScrollBars(false);
         picture = new PictureCanvas(parts);
         picture.ownedBy(this::owner);
+        ThemeChange.follow(text, this::colour);
+    }
+
+    /** In the dark the ground of a sash is not that of the views. */
+    private void colour() {
+        text.setBackground(Colours.dark() ? Colours.paper() : text.getParent().getBackground());
+        text.setForeground(Colours.text());
     }
 
     /** The picture leaves the program with the value, and what it rests on. */

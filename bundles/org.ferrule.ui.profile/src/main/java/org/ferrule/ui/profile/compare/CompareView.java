@@ -73,14 +73,14 @@ public final class CompareView extends FollowingView {
     }
 
     private void addActions() {
-        Action across = new Action("Zoom Diameters Too", IAction.AS_CHECK_BOX) {
+        Action across = new Action("Zoom diameters too", IAction.AS_CHECK_BOX) {
             @Override
             public void run() {
                 plot.zoomAcross(isChecked());
             }
         };
         across.setToolTipText("Plus, minus and the wheel change the range of diameters as well as the length in sight");
-        Action all = action("Fit All", plot::fitAll);
+        Action all = action("Fit all", plot::fitAll);
         all.setToolTipText("Show the whole length of all devices");
         IToolBarManager bar = getViewSite().getActionBars().getToolBarManager();
         bar.add(all);

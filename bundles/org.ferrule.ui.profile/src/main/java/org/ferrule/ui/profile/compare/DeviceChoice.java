@@ -36,6 +36,8 @@ import org.ferrule.ui.look.Icons;
 /** Devices of a project, chosen one after the other: added, removed, moved up. */
 public final class DeviceChoice {
 
+    private static final int DIALOG_CHARACTERS = 90;
+    private static final int DIALOG_LINES = 18;
     private static final int ROWS = 4;
 
     private final Table table;
@@ -151,6 +153,7 @@ public final class DeviceChoice {
         dialog.setTitle(title);
         dialog.setMessage("Type a part of the name; * stands for any letters:");
         dialog.setMultipleSelection(true);
+        dialog.setSize(DIALOG_CHARACTERS, DIALOG_LINES);
         dialog.setElements(project.catalogue().devices().stream().filter(device -> offered.test(device.device()))
                 .filter(device -> chosen.stream().noneMatch(device::isCalled)).toArray());
         if (dialog.open() == Window.OK) {

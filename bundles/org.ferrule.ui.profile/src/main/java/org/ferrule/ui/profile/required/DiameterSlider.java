@@ -44,7 +44,7 @@ final class DiameterSlider {
         scale.setPageIncrement(PAGE);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(scale);
         back = new Button(row, SWT.PUSH);
-        back.setText("As Printed");
+        back.setText("As printed");
         words = new Label(row, SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).span(2, 1)
                 .hint(200, WORDS_HEIGHT * (words.computeSize(SWT.DEFAULT, SWT.DEFAULT).y + 2)).applyTo(words);

@@ -131,7 +131,8 @@ class FieldAssistTest {
         assertEquals(List.of("ifu"), proposed());
         choose(0);
         robot.waitFor("the source", () -> "ifu".equals(library.device("hol-6").getSections().get(1).getSource()));
-        assertTrue(labels().anyMatch(text -> text.equals("Instructions for use (invented)")));
+        assertTrue(Widgets.all(library.body(), Label.class).map(Label::getToolTipText)
+                .anyMatch("Instructions for use (invented)"::equals));
         robot.keys(SWT.CTRL, 'z');
         robot.waitFor("no source", () -> library.device("hol-6").getSections().get(1).getSource() == null);
     }

@@ -117,7 +117,7 @@ class RevisionTest {
     @Test
     void singleValueIsTakenOverAndUndone() {
         clickFirst();
-        press("Take Over");
+        press("Take over");
         robot.waitFor("the former value", () -> body().equals("2.06 mm"));
         robot.waitFor("no difference", () -> tree().getItemCount() == 0);
         tree().setFocus();

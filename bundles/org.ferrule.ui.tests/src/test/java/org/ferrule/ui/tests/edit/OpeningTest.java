@@ -64,7 +64,7 @@ class OpeningTest {
     @Test
     void brokenDocumentOpensAsTextAtItsFirstProblem() throws CoreException {
         open(BROKEN);
-        fixture.robot().click(Widgets.button(fixture.body(), "Open as Text"));
+        fixture.robot().click(Widgets.button(fixture.body(), "Open as text"));
         fixture.robot().waitFor("a text editor",
                 () -> EditorFixture.page().getActiveEditor() instanceof ITextEditor);
         ITextEditor text = (ITextEditor) EditorFixture.page().getActiveEditor();

@@ -68,7 +68,7 @@ class ClosingTest {
     }
 
     private Shell ask() {
-        fixture.robot().clickUntil("the dialog", Widgets.button(page(), "Close case \u2026"),
+        fixture.robot().clickUntil("the dialog", Widgets.button(page(), "Close case..."),
                 () -> dialog().isPresent());
         return dialog().orElseThrow();
     }
@@ -119,7 +119,7 @@ class ClosingTest {
         assertTrue(techniques.session().dirty() && shelf.session().dirty() && fixture.editor().session().dirty());
         fixture.waitForPlan();
         new ScreenPicture().take("closed-case");
-        assertFalse(Widgets.button(page(), "Close case \u2026").isEnabled());
+        assertFalse(Widgets.button(page(), "Close case...").isEnabled());
         techniques.session().undo();
         shelf.session().undo();
         fixture.editor().session().undo();

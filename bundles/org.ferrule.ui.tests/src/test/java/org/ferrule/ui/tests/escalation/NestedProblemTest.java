@@ -102,7 +102,7 @@ class NestedProblemTest {
                 () -> marker.getAttribute(IMarker.LOCATION, ""));
         DocumentEditor editor = follow(marker);
         assertEquals("Try 1", selected(editor));
-        Button state = Widgets.button(body(editor), "State");
+        Button state = Widgets.button(body(editor), "Fill in");
         fixture.robot().waitFor("the focus", state::isFocusControl);
         new ScreenPicture().take("problem-of-a-try");
         PlannedTry first = ((TechniqueLibrary) editor.session().document().orElseThrow()).getTechniques().get(0)

@@ -46,12 +46,12 @@ class BesideTest {
         fixture = ChartFixture.ofDemo(CHART);
         robot = fixture.robot();
         robot.waitForJobs();
-        robot.pressUntil("the part beside", () -> press("Beside"), () -> fixture.editor().matrix().side().isOpen());
+        robot.pressUntil("the part beside", () -> press("Conditions"), () -> fixture.editor().matrix().side().isOpen());
     }
 
     @AfterEach
     void close() throws CoreException {
-        robot.pressUntil("no part beside", () -> press("Beside"), () -> !fixture.editor().matrix().side().isOpen());
+        robot.pressUntil("no part beside", () -> press("Conditions"), () -> !fixture.editor().matrix().side().isOpen());
         fixture.close();
     }
 
@@ -137,7 +137,7 @@ class BesideTest {
     @Test
     void isFoldedAwayByTheSameTool() {
         int narrow = fixture.table().control().getSize().x;
-        press("Beside");
+        press("Conditions");
         robot.waitFor("room for the matrix", () -> fixture.table().control().getSize().x > narrow);
         assertFalse(fixture.editor().matrix().side().isOpen());
     }

@@ -87,11 +87,12 @@ class ConditionsTest {
         return Widgets.labelled(page(), INSIDE, Table.class);
     }
 
-    private void addDevice(String id) {
+    /** A device that the libraries have is listed by its name. */
+    private void addDevice(String id, String shown) {
         click(Widgets.button(inside().getParent(), "Add"));
         robot.replace(field("Device"), id);
         robot.key(SWT.CR);
-        robot.waitFor("the device", () -> inside().getItem(0).getText().equals(id));
+        robot.waitFor("the device", () -> inside().getItem(0).getText().equals(shown));
     }
 
     private Conditions conditions() {
@@ -109,7 +110,7 @@ class ConditionsTest {
     @Test
     void aDeviceInsideNarrowsTheCellsAndUndoWidensThemAgain() {
         long alone = clearance();
-        addDevice("dun-sc-250-15");
+        addDevice("dun-sc-250-15", "Semi-compliant balloon 2.50 x 15 mm");
         robot.waitFor("an answer with it", () -> conditions().inside().size() == 1
                 && !fixture.editor().answers().stale());
         new ScreenPicture().take("setup-device-inside");
@@ -123,7 +124,7 @@ class ConditionsTest {
 
     @Test
     void anUnknownDeviceIsAnErrorBelowItsField() throws CoreException {
-        addDevice("no-such-device");
+        addDevice("no-such-device", "no-such-device");
         robot.waitFor("words below the field", () -> Widgets.all(page(), StyledText.class)
                 .anyMatch(text -> text.getText().contains("no-such-device")));
         fixture.editor().session().save(new NullProgressMonitor());

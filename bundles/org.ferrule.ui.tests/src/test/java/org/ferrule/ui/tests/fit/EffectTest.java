@@ -125,7 +125,7 @@ class EffectTest {
     @Test
     void goingBackLeavesTheFileAsItWas() {
         type("Inner diameter", "0.020 in min");
-        answer("Go Back");
+        answer("Go back");
         save();
         robot.waitFor("the list", () -> dialogs == 1 && dialog() == null);
         robot.settle();

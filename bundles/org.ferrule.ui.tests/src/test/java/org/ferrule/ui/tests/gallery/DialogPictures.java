@@ -18,8 +18,6 @@ import org.eclipse.jface.preference.PreferenceManager;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.wizard.IWizardPage;
 import org.eclipse.jface.wizard.WizardDialog;
-import org.eclipse.swt.graphics.Point;
-import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.IWorkbenchWizard;
@@ -32,7 +30,6 @@ import org.eclipse.ui.wizards.IWizardRegistry;
 
 /** Every wizard of ours with the pages that it leads to, and every preference page. */
 final class DialogPictures {
-    private static final int UNTIL_OPEN_MS = 700;
     /** Commands that open a dialog of SWT's own widgets and wait for it. */
     private static final List<String> DIALOGS = List.of("org.ferrule.ui.errorReport",
             "org.eclipse.ui.help.aboutAction");
@@ -114,33 +111,13 @@ final class DialogPictures {
     }
 
     private void dialog(String command) {
-        Shell window = shell();
-        window.getDisplay().timerExec(UNTIL_OPEN_MS, () -> takeAndClose(command, window));
-        try {
-            workbench.getService(IHandlerService.class).executeCommand(command, null);
-        } catch (CommandException e) {
-            throw new IllegalStateException(command, e);
-        }
-    }
-
-    private void takeAndClose(String command, Shell window) {
-        try {
-            dialogs(window).forEach(dialog -> centre(dialog, window.getBounds()));
-            camera.take("dialog-" + command);
-        } finally {
-            dialogs(window).forEach(Shell::close);
-        }
-    }
-
-    private static List<Shell> dialogs(Shell window) {
-        return Stream.of(window.getDisplay().getShells()).filter(shell -> shell != window && shell.isVisible())
-                .toList();
-    }
-
-    /** Some dialogs stand in the middle of the screen, which is larger than what is taken. */
-    private static void centre(Shell dialog, Rectangle frame) {
-        Point size = dialog.getSize();
-        dialog.setLocation(frame.x + (frame.width - size.x) / 2, frame.y + (frame.height - size.y) / 2);
+        camera.takeDialog("dialog-" + command, () -> {
+            try {
+                workbench.getService(IHandlerService.class).executeCommand(command, null);
+            } catch (CommandException e) {
+                throw new IllegalStateException(command, e);
+            }
+        });
     }
 
     private Shell shell() {

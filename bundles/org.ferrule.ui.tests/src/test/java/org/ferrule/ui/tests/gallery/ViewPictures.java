@@ -6,41 +6,33 @@
 package org.ferrule.ui.tests.gallery;
 
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-import org.eclipse.core.commands.Command;
-import org.eclipse.core.commands.ParameterizedCommand;
-import org.eclipse.core.commands.common.CommandException;
+import org.eclipse.core.resources.IProject;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IViewPart;
-import org.eclipse.ui.IWorkbench;
+import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
-import org.eclipse.ui.commands.ICommandService;
-import org.eclipse.ui.handlers.IHandlerService;
 import org.eclipse.ui.views.IViewDescriptor;
-import org.ferrule.ui.edit.DeviceCommand;
 import org.ferrule.ui.tests.robot.EditorFixture;
 
-/** Every view of ours, and those of the platform that the workbench offers, beside an open document. */
+/** Every view of ours, and those of the platform that the workbench offers, beside an open document and by itself. */
 final class ViewPictures {
     private static final List<String> OF_THE_PLATFORM = List.of(IPageLayout.ID_PROBLEM_VIEW, IPageLayout.ID_PROP_SHEET,
             IPageLayout.ID_OUTLINE, IPageLayout.ID_PROGRESS_VIEW);
-
-    /** Views that show nothing before they are given devices, and the commands that do. */
-    private static final Map<String, String> FILLED_BY = Map.of("org.ferrule.ui.profile.compareView",
-            "org.ferrule.ui.profile.compare", "org.ferrule.ui.profile.growthView", "org.ferrule.ui.profile.growth");
-    private static final String DEVICES = Stream.of("dun-sc-300-15", "dun-nc-300-15", "kol-twin-300-15")
-            .map(id -> "/Demo/balloons.devices.json!" + id).collect(Collectors.joining("\n"));
+    /** Views about a library; the others stand beside a chart. */
+    private static final List<String> OF_LIBRARIES = List.of("org.ferrule.ui.devices.revisions",
+            IPageLayout.ID_PROP_SHEET, IPageLayout.ID_OUTLINE);
 
     private final Camera camera;
     private final EditorPictures editors;
+    private final FilledViews filled;
 
-    ViewPictures(Camera camera, EditorPictures editors) {
+    ViewPictures(Camera camera, EditorPictures editors, IProject demo) {
         this.camera = camera;
         this.editors = editors;
+        filled = new FilledViews(camera.robot(), demo);
     }
 
     void take() {
@@ -57,26 +49,22 @@ final class ViewPictures {
         boolean there = EditorFixture.page().findView(id) != null;
         camera.take("view-" + id, () -> {
             EditorFixture.page().showView(id);
-            editors.openLargest(id.contains(".devices.") ? ".devices.json" : ".chart.json");
+            editors.openLargest(OF_LIBRARIES.contains(id) ? ".devices.json" : ".chart.json");
             activate(id);
-            fill(id);
         });
+        IViewPart view = EditorFixture.page().findView(id);
+        if (filled.fills(id)) {
+            camera.take("view-" + id + "-filled", () -> filled.fill(id, view));
+        }
+        camera.take("view-" + id + "-large", () -> state(view, IWorkbenchPage.STATE_MAXIMIZED));
+        state(view, IWorkbenchPage.STATE_RESTORED);
         if (!there) {
-            EditorFixture.page().hideView(EditorFixture.page().findView(id));
+            EditorFixture.page().hideView(view);
         }
     }
 
-    private static void fill(String id) {
-        if (FILLED_BY.containsKey(id)) {
-            IWorkbench workbench = PlatformUI.getWorkbench();
-            Command command = workbench.getService(ICommandService.class).getCommand(FILLED_BY.get(id));
-            try {
-                workbench.getService(IHandlerService.class).executeCommand(
-                        ParameterizedCommand.generateCommand(command, Map.of(DeviceCommand.DEVICES, DEVICES)), null);
-            } catch (CommandException e) {
-                throw new IllegalStateException(id, e);
-            }
-        }
+    private static void state(IViewPart view, int state) {
+        EditorFixture.page().setPartState(EditorFixture.page().getReference(view), state);
     }
 
     private static void activate(String id) throws PartInitException {

@@ -115,7 +115,7 @@ class RequiredTest {
         robot.waitFor("flipped partners", () -> view.said().contains("\u2192 fits"));
         new ScreenPicture().take("required-slid");
         assertTrue(view.said().contains("Inner catheter 4 Fr, 122 cm blocked \u2192 fits"), view.said());
-        robot.click(Widgets.first(body(), Button.class, b -> b.getText().equals("As Printed")).orElseThrow());
+        robot.click(Widgets.first(body(), Button.class, b -> b.getText().equals("As printed")).orElseThrow());
         robot.waitFor("as printed", () -> view.said().endsWith("As at the printed diameter."));
     }
 

@@ -8,9 +8,16 @@ package org.ferrule.ui.tests.project;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
+import java.util.List;
+import java.util.stream.Stream;
+
 import org.eclipse.core.runtime.preferences.InstanceScope;
+import org.eclipse.jface.preference.IPreferenceNode;
 import org.eclipse.jface.preference.PreferenceDialog;
+import org.eclipse.jface.preference.PreferenceManager;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.dialogs.PreferencesUtil;
@@ -64,5 +71,25 @@ class PreferencesTest {
         choose("As the system");
         robot.waitFor("nothing kept", () -> kept().isEmpty());
         assertFalse(Colours.dark(), "the test display has no dark desktop");
+    }
+
+    /** A page that leads to another tells the id of that, instead of its name, where it is not there. */
+    @Test
+    void noPageLeadsToAnotherThatIsNotThere() {
+        Shell window = PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell();
+        List<String> pages = PlatformUI.getWorkbench().getPreferenceManager().getElements(PreferenceManager.PRE_ORDER)
+                .stream().map(IPreferenceNode::getId).toList();
+        for (String page : pages) {
+            PreferenceDialog dialog = PreferencesUtil.createPreferenceDialogOn(window, page, null, null);
+            dialog.setBlockOnOpen(false);
+            dialog.open();
+            robot.pause(100);
+            List<String> lost = Stream.concat(
+                    Widgets.all(dialog.getShell(), Link.class).map(Link::getText),
+                    Widgets.all(dialog.getShell(), Label.class).map(Label::getText))
+                    .filter(words -> words.contains("not found")).toList();
+            dialog.close();
+            assertEquals(List.of(), lost, page);
+        }
     }
 }

@@ -46,7 +46,7 @@ final class RequiredPart {
         title.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
         title.setToolTipText(ModelLabels.description(part));
         GridDataFactory.swtDefaults().applyTo(title);
-        stating = toolkit.createButton(head, "State", SWT.PUSH);
+        stating = toolkit.createButton(head, "Fill in", SWT.PUSH);
         stating.setToolTipText("It is missing: " + ModelLabels.description(part));
         stating.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> state()));
     }

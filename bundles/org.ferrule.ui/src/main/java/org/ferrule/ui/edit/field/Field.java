@@ -148,6 +148,11 @@ public abstract class Field {
         refreshProblems();
     }
 
+    /** Shows again what the value amounts to, where other documents tell that. */
+    void refreshMeaning() {
+        // most fields show their value alone
+    }
+
     final void refreshState() {
         enable(object().isPresent() && form.session().editable());
     }

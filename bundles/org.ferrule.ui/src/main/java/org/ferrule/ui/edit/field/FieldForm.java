@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
@@ -78,6 +79,15 @@ public final class FieldForm {
     /** Adds a field for a text or a number. */
     public TextField text(EAttribute feature) {
         return add(new TextField(this, feature, false));
+    }
+
+    /**
+     * Adds a field for the id of something that is not in the document.
+     *
+     * @param names returns the name of what has an id, or an empty text; it stands beside the field
+     */
+    public NamedField named(EAttribute feature, UnaryOperator<String> names) {
+        return add(new NamedField(this, feature, names));
     }
 
     /** Adds a field of several lines for a text. */
@@ -167,6 +177,11 @@ public final class FieldForm {
     /** Sets what is to be done when a field needs more or less room than before. */
     public void onReflow(Runnable action) {
         reflow = action;
+    }
+
+    /** Shows again what the ids of other documents stand for. */
+    public void refreshMeanings() {
+        fields.forEach(Field::refreshMeaning);
     }
 
     /** Puts the cursor into the field of the feature, if the object is shown and there is such a field. */

@@ -24,12 +24,24 @@ final class MeaningLabel {
     private static final int LEAST_TEXT_CHARACTERS = 12;
     private static final int LEAST_CHARACTERS = 8;
     private static final int CHARACTERS = 32;
+    private static final String ELLIPSIS = "\u2026";
 
     private final Label label;
+    private final boolean names;
     private String words = "";
 
-    /** Creates the label and shares out the row between it and the text. */
+    /** Creates the label of a figure and shares out the row between it and the text. */
     MeaningLabel(FieldForm form, Text text) {
+        this(form, text, false);
+    }
+
+    /**
+     * Creates the label and shares out the row between it and the text.
+     *
+     * @param names whether names are shown, which may be cut
+     */
+    MeaningLabel(FieldForm form, Text text, boolean names) {
+        this.names = names;
         label = form.toolkit().createLabel(form.parent(), "");
         ThemeChange.text(label, Colours::muted);
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false)
@@ -73,10 +85,22 @@ final class MeaningLabel {
             while (room > 0 && shown.contains(FigureWords.BETWEEN_UNITS) && gc.textExtent(shown).x > room) {
                 shown = shown.substring(0, shown.lastIndexOf(FigureWords.BETWEEN_UNITS));
             }
+            return shortened(shown, room, gc).replace("&", "&&");
         } finally {
             gc.dispose();
         }
-        return shown.replace("&", "&&");
+    }
+
+    /** Only a name is cut, with a sign that it is. */
+    private String shortened(String shown, int room, GC gc) {
+        if (!names || room <= 0 || gc.textExtent(shown).x <= room) {
+            return shown;
+        }
+        int end = shown.length();
+        while (end > 0 && gc.textExtent(shown.substring(0, end) + ELLIPSIS).x > room) {
+            end--;
+        }
+        return shown.substring(0, end).stripTrailing() + ELLIPSIS;
     }
 
     String text() {

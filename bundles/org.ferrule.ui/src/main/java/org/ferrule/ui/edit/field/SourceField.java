@@ -30,7 +30,7 @@ public final class SourceField extends TypedField {
 
     SourceField(FieldForm form) {
         super(form, ModelPackage.Literals.SOURCED__SOURCE, SWT.SINGLE | SWT.BORDER, 1);
-        meaning = new MeaningLabel(form, textControl());
+        meaning = new MeaningLabel(form, textControl(), true);
         placeProblems();
         Assist.replacing(textControl(), (contents, position) -> proposals(contents.substring(0, position)),
                 this::commitDraft);

@@ -89,6 +89,11 @@ abstract class TypedField extends Field {
     }
 
     @Override
+    final void refreshMeaning() {
+        showMeaning(currentReading().value());
+    }
+
+    @Override
     void enable(boolean editable) {
         text.setEditable(editable);
         text.setEnabled(object().isPresent());

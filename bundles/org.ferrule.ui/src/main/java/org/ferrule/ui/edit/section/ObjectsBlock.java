@@ -33,6 +33,7 @@ import org.eclipse.ui.forms.IManagedForm;
 import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.ferrule.ui.document.DocumentSession;
 import org.ferrule.ui.edit.field.FieldForm;
+import org.ferrule.ui.look.ColumnRoom;
 
 /** The objects that stand in a feature, in a table, with the fields of the one that is selected. */
 public final class ObjectsBlock implements PartBlock {
@@ -75,6 +76,7 @@ public final class ObjectsBlock implements PartBlock {
         }
         table = table(block);
         buttons = toolkit.createComposite(block);
+        GridDataFactory.fillDefaults().applyTo(buttons);
         GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(buttons);
         forAll.add(button("Add", this::add));
         forSelected.add(button("Remove", this::remove));
@@ -96,6 +98,7 @@ public final class ObjectsBlock implements PartBlock {
             column.setText(each.heading());
             column.setWidth(each.width());
         }
+        ColumnRoom.share(made);
         made.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> showSelected()));
         return made;
     }
@@ -149,6 +152,8 @@ public final class ObjectsBlock implements PartBlock {
         EObject chosen = selected < 0 ? null : objects().get(selected);
         if (form.object() != chosen) {
             form.show(chosen);
+        } else {
+            form.refreshMeanings();
         }
         forSelected.forEach(button -> button.setEnabled(chosen != null && session.editable()));
         showFields(chosen != null);

@@ -81,12 +81,14 @@ public final class OptionalBlock implements PartBlock {
         EObject now = stated().orElse(null);
         if (form.object() != now) {
             form.show(now);
+        } else {
+            form.refreshMeanings();
         }
         stating.setEnabled(object != null && session.editable());
         boolean there = now != null;
         GridData data = (GridData) fields.getLayoutData();
         if (data.exclude == there || stating.getText().isEmpty()) {
-            stating.setText(there ? "Leave out" : "State");
+            stating.setText(there ? "Leave out" : "Fill in");
             stating.setToolTipText(heading);
             stating.requestLayout();
             data.exclude = !there;

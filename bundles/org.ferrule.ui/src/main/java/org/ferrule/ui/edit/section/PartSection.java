@@ -21,6 +21,7 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.forms.IManagedForm;
@@ -68,13 +69,13 @@ public final class PartSection {
         GridDataFactory.fillDefaults().grab(true, false).applyTo(grid);
         form = new FieldForm(session, toolkit, grid);
         fields.accept(form);
+        ((GridData) grid.getLayoutData()).exclude = grid.getChildren().length == 0;
         form.onReflow(() -> Reflow.around(managed, grid));
-        if (part != null) {
-            addStating(section);
-        }
+        addStating(section);
         section.setClient(client);
     }
 
+    /** Where nothing can be stated the button is not seen; it gives heads that stand side by side the same height. */
     private void addStating(Section section) {
         stating = toolkit.createButton(section, "", SWT.PUSH);
         stating.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> state()));
@@ -124,15 +125,15 @@ public final class PartSection {
         EObject shown = object();
         if (form.object() != shown) {
             form.show(shown);
+        } else {
+            form.refreshMeanings();
         }
         blocks.forEach(block -> block.show(shown));
         picks.forEach(button -> button.setEnabled(shown != null && session.editable()));
-        if (stating != null) {
-            stating.setText(shown == null ? "State" : "Leave out");
-            stating.setVisible(shown == null || !part.isRequired());
-            stating.setEnabled(session.editable());
-            stating.getParent().layout();
-        }
+        stating.setText(shown == null ? "Fill in" : "Leave out");
+        stating.setVisible(part != null && (shown == null || !part.isRequired()));
+        stating.setEnabled(session.editable());
+        stating.getParent().layout();
     }
 
     /** Puts the cursor where a feature of an object stands, if that is here. */

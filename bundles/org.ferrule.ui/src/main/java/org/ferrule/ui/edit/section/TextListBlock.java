@@ -35,6 +35,7 @@ public final class TextListBlock implements PartBlock {
     private final DocumentSession session;
     private final EAttribute feature;
     private final UnaryOperator<List<String>> adding;
+    private final UnaryOperator<String> words;
     private final Table table;
     private final List<Button> buttons = new ArrayList<>();
     private EObject object;
@@ -45,17 +46,30 @@ public final class TextListBlock implements PartBlock {
      * @param adding gets the texts that are there, and returns those that the user wants to add
      */
     public TextListBlock(DocumentSession session, FormToolkit toolkit, Composite parent, String label,
-            EAttribute feature,
-            UnaryOperator<List<String>> adding) {
+            EAttribute feature, UnaryOperator<List<String>> adding) {
+        this(session, toolkit, parent, label, feature, adding, UnaryOperator.identity());
+    }
+
+    /**
+     * Creates a list that shows other words for its texts.
+     *
+     * @param adding gets the texts that are there, and returns those that the user wants to add
+     * @param words what is shown for a text, such as an id with its name
+     */
+    public TextListBlock(DocumentSession session, FormToolkit toolkit, Composite parent, String label,
+            EAttribute feature, UnaryOperator<List<String>> adding, UnaryOperator<String> words) {
         this.session = session;
         this.feature = feature;
         this.adding = adding;
+        this.words = words;
         Composite block = toolkit.createComposite(parent);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(block);
         GridLayoutFactory.fillDefaults().numColumns(2).margins(1, 3).applyTo(block);
-        Label heading = toolkit.createLabel(block, label);
-        heading.setForeground(toolkit.getColors().getColor(IFormColors.TITLE));
-        GridDataFactory.fillDefaults().span(2, 1).applyTo(heading);
+        if (!label.isEmpty()) {
+            Label heading = toolkit.createLabel(block, label);
+            heading.setForeground(toolkit.getColors().getColor(IFormColors.TITLE));
+            GridDataFactory.fillDefaults().span(2, 1).applyTo(heading);
+        }
         table = toolkit.createTable(block, SWT.MULTI | SWT.BORDER | SWT.V_SCROLL);
         GridDataFactory.fillDefaults().grab(true, true).hint(150, HEIGHT).applyTo(table);
         addButtons(toolkit, block);
@@ -63,6 +77,7 @@ public final class TextListBlock implements PartBlock {
 
     private void addButtons(FormToolkit toolkit, Composite block) {
         Composite column = toolkit.createComposite(block);
+        GridDataFactory.fillDefaults().applyTo(column);
         GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(column);
         button(toolkit, column, "Add...", this::add);
         button(toolkit, column, "Remove", this::remove);
@@ -80,7 +95,7 @@ public final class TextListBlock implements PartBlock {
     @Override
     public void show(EObject shown) {
         object = shown;
-        List<String> texts = texts();
+        List<String> texts = texts().stream().map(words).toList();
         if (!texts.equals(List.of(table.getItems()).stream().map(TableItem::getText).toList())) {
             int[] selected = table.getSelectionIndices();
             table.removeAll();

@@ -69,7 +69,7 @@ public final class BrokenPage extends FormPage {
     }
 
     private void button(FormToolkit toolkit, Composite body, IFile file) {
-        Button open = toolkit.createButton(body, "Open as Text", SWT.PUSH);
+        Button open = toolkit.createButton(body, "Open as text", SWT.PUSH);
         GridDataFactory.swtDefaults().span(2, 1).applyTo(open);
         open.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> TextOpening.open(editor, file)));
         getManagedForm().getForm().getDisplay().asyncExec(() -> {

@@ -96,11 +96,21 @@ public class HelpView extends ViewPart {
             RichText read = PageReader.read(page.location());
             shown = page;
             painter.paint(read);
-            text.setTopIndex(0);
+            showTop();
         } catch (IOException e) {
             ILog.of(HelpView.class).error("The help page " + page.id() + " cannot be shown", e);
             text.setText("The page \u201c" + page.title() + "\u201d cannot be shown: " + e.getMessage());
         }
+    }
+
+    /** How high lines and pictures are is known when the page is painted, which may move it once more. */
+    private void showTop() {
+        text.setTopPixel(0);
+        text.getDisplay().asyncExec(() -> {
+            if (!text.isDisposed()) {
+                text.setTopPixel(0);
+            }
+        });
     }
 
     @Override

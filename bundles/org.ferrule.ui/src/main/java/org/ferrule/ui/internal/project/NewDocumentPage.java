@@ -33,7 +33,7 @@ final class NewDocumentPage extends WizardNewFileCreationPage {
         super("document", selection);
         this.kind = kind;
         setTitle("New " + word(kind));
-        setDescription("The file's name ends with " + kind.suffix() + ".");
+        setDescription(purpose(kind) + "\nThe file's name ends with " + kind.suffix() + ".");
         setFileName("new" + kind.suffix());
     }
 
@@ -45,6 +45,17 @@ final class NewDocumentPage extends WizardNewFileCreationPage {
             case TECHNIQUES -> "Technique Library";
             case CASE -> "Case";
             case SHELF -> "Shelf";
+        };
+    }
+
+    private static String purpose(DocumentKind kind) {
+        return switch (kind) {
+            case DEVICES -> "Devices with their dimensions as the makers print them, and where each figure stands.";
+            case RULES -> "How much clearance is asked for, and what is assumed where nothing is stated.";
+            case CHART -> "A matrix of outer and inner devices, and under which conditions they are asked about.";
+            case TECHNIQUES -> "Ways to get a device across a lesion, with what each takes and when to give it up.";
+            case CASE -> "What is in place, the lesion, and the plan of steps for it. Nothing about the patient.";
+            case SHELF -> "What the laboratory has: items, lots, expiry, and how many there should be.";
         };
     }
 

@@ -35,7 +35,7 @@ public class NewProject extends BasicNewResourceWizard {
     @Override
     public void addPages() {
         page = new WizardNewProjectCreationPage("project");
-        page.setTitle("Ferrule Project");
+        page.setTitle("New Project");
         page.setDescription("A folder for device libraries, rules, charts, techniques, cases and a shelf.");
         addPage(page);
     }

@@ -115,9 +115,9 @@ final class RecoveryDialog extends TitleAreaDialog {
     @Override
     protected void createButtonsForButtonBar(Composite parent) {
         createButton(parent, RESTORE, "&Restore", true);
-        createButton(parent, COMPARE, "&Compare\u2026", false);
-        createButton(parent, DISCARD, "&Discard\u2026", false);
-        createButton(parent, IDialogConstants.CANCEL_ID, "Decide &Later", false);
+        createButton(parent, COMPARE, "&Compare...", false);
+        createButton(parent, DISCARD, "&Discard...", false);
+        createButton(parent, IDialogConstants.CANCEL_ID, "Decide &later", false);
         table.setSelection(new StructuredSelection(left));
         updateButtons();
     }

@@ -90,7 +90,7 @@ final class ReportDialog extends TitleAreaDialog {
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(file);
         file.addModifyListener(event -> validate());
         Button browse = new Button(body, SWT.PUSH);
-        browse.setText("&Browse\u2026");
+        browse.setText("&Browse...");
         browse.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> browse()));
     }
 

@@ -75,10 +75,10 @@ public class WelcomePage extends EditorPart {
     private void buttons(Composite body) {
         Composite row = toolkit.createComposite(body);
         GridLayoutFactory.fillDefaults().numColumns(3).spacing(10, 0).extendedMargins(0, 0, 10, 10).applyTo(row);
-        demo = button(row, "Open the Demo", Icons.DEMO, () -> new ProjectOpening(getSite().getPage()).demo());
+        demo = button(row, "Open the demo", Icons.DEMO, () -> new ProjectOpening(getSite().getPage()).demo());
         demo.setFont(JFaceResources.getBannerFont());
-        button(row, "New Project...", Icons.PROJECT, () -> NewWizards.open(getSite(), NewWizards.NEW_PROJECT));
-        button(row, "Open Folder...", Icons.PROJECT, this::openFolder);
+        button(row, "New project...", Icons.PROJECT, () -> NewWizards.open(getSite(), NewWizards.NEW_PROJECT));
+        button(row, "Open folder...", Icons.PROJECT, this::openFolder);
     }
 
     private Button button(Composite row, String text, Icons icon, Runnable action) {
