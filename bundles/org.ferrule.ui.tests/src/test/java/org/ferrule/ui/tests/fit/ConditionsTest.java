@@ -76,6 +76,12 @@ class ConditionsTest {
         robot.settle();
     }
 
+    private void add(Table entries) {
+        Button add = Widgets.button(entries.getParent(), "Add");
+        robot.scrollTo(add);
+        robot.clickUntil("an entry", add, () -> entries.getItemCount() == 1);
+    }
+
     /** A click comes back from the display server after a while; so fields that it brings are waited for. */
     private Text field(String label) {
         robot.waitFor("the field " + label, () -> Widgets.first(page(), Label.class,
@@ -89,7 +95,7 @@ class ConditionsTest {
 
     /** A device that the libraries have is listed by its name. */
     private void addDevice(String id, String shown) {
-        click(Widgets.button(inside().getParent(), "Add"));
+        add(inside());
         robot.replace(field("Device"), id);
         robot.key(SWT.CR);
         robot.waitFor("the device", () -> inside().getItem(0).getText().equals(shown));
@@ -157,7 +163,7 @@ class ConditionsTest {
     @Test
     void aBendIsAskedAboutAsSoonAsItHasARadius() {
         Table bends = Widgets.labelled(page(), "Bends", Table.class);
-        click(Widgets.button(bends.getParent(), "Add"));
+        add(bends);
         new ScreenPicture().take("setup-bend");
         robot.replace(field("Radius"), "20 mm");
         robot.key(SWT.CR);
@@ -167,7 +173,7 @@ class ConditionsTest {
 
     @Test
     void aBentVesselHasADiameterFromWhichIsToldHowItMustStraighten() {
-        click(Widgets.button(Widgets.labelled(page(), "Bends", Table.class).getParent(), "Add"));
+        add(Widgets.labelled(page(), "Bends", Table.class));
         robot.replace(field("Radius"), "15 mm");
         robot.key(SWT.CR);
         robot.waitFor("a bend in the question", () -> conditions().bends().size() == 1);
