@@ -42,7 +42,7 @@ public final class ReasonWords {
 
     /** A reason by itself, without a full stop. */
     public String say(Reason reason, PairNames pair) {
-        return fill(reason, new Context(pair, false), "");
+        return fill(reason, Context.alone(pair), "");
     }
 
     /** A reason of an answer, without a full stop; the section that decides is named with the wire beside it. */
@@ -59,11 +59,25 @@ public final class ReasonWords {
         return new Template(template(reason, context.pair, use)).fill(place -> words(reason, place, context));
     }
 
-    /** Of which pair and which answer a reason is. */
-    private record Context(PairNames pair, boolean wireBeside) {
+    /**
+     * Of which pair and which answer a reason is.
+     *
+     * @param pair the names of its devices
+     * @param part how the section that decides is called, whose figure is that of all that lies there
+     */
+    private record Context(PairNames pair, String part) {
+
+        static Context alone(PairNames pair) {
+            return new Context(pair, "section.alone");
+        }
+
         static Context of(PhaseAnswer answer, PairNames pair) {
-            return new Context(pair, answer.reasons().stream().anyMatch(r -> r.code() == ReasonCode.OWN_WIRE_BESIDE
-                    && r.arguments().get(0).equals(Reason.name(pair.innerId()))));
+            if (answer.reasons().stream().anyMatch(r -> r.code() == ReasonCode.LIES_BESIDE)) {
+                return new Context(pair, "section.withOthers");
+            }
+            boolean wireBeside = answer.reasons().stream().anyMatch(r -> r.code() == ReasonCode.OWN_WIRE_BESIDE
+                    && r.arguments().get(0).equals(Reason.name(pair.innerId())));
+            return wireBeside ? new Context(pair, "section.withWire") : alone(pair);
         }
     }
 
@@ -156,7 +170,7 @@ public final class ReasonWords {
     private String name(Reason reason, String value, Role role, Context context) {
         return switch (role) {
             case SECTION -> section(value);
-            case PART -> context.wireBeside ? phrases.fill("section.withWire", section(value)) : section(value);
+            case PART -> phrases.fill(context.part, section(value));
             case BORE -> bore(value);
             case PLACE -> value.isEmpty() ? "" : isOfLumen(reason) ? bore(value) : section(value);
             case NAME -> context.pair.nameOf(value);

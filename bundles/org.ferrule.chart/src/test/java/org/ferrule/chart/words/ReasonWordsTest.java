@@ -134,6 +134,14 @@ class ReasonWordsTest {
                         SampleReasons.answer(ReasonCode.STOPS_SHORT, ReasonCode.OWN_WIRE_BESIDE), SampleReasons.PAIR));
     }
 
+    /** The figure is that of all together: a stent alone is not as thick as that. */
+    @Test
+    void tellsThatTheFigureHoldsForAllThatLieSideBySide() {
+        assertEquals("Stops 31.4 cm short: proximal shaft with what lies beside it 1.07 mm in a 1.02 mm lumen",
+                WORDS.say(SampleReasons.of(ReasonCode.STOPS_SHORT), SampleReasons.answer(ReasonCode.STOPS_SHORT,
+                        ReasonCode.OWN_WIRE_BESIDE, ReasonCode.LIES_BESIDE), SampleReasons.PAIR));
+    }
+
     @Test
     void wireOfAnotherDeviceIsNotThatOfTheSectionThatDecides() {
         PhaseAnswer beside = new PhaseAnswer(Verdict.BLOCKED, Authority.GEOMETRY, Verdict.BLOCKED, Optional.empty(),
