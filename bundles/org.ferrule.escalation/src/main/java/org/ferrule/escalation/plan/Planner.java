@@ -68,8 +68,8 @@ public final class Planner {
             Outfitter outfitter) {
         List<LeftOut> leftOut = new Leftovers(ladder, progress, wireCheck, survey, maker,
                 new RemedySearch(instruments, outfitter)).of(rungs, excluded, problem);
-        return new Plan(file, ladder, progress, wireCheck, without(Axis.DIAGNOSE), rungs, leftOut,
-                without(Axis.LEAVE), bailOut(progress, outfitter),
+        return new Plan(file, ladder, progress, wireCheck, offered(Axis.DIAGNOSE, progress), rungs, leftOut,
+                offered(Axis.LEAVE, progress), bailOut(progress, outfitter),
                 new Delivery(file, outfitter).answer(progress.system()), stops(file, rungs), problem, order);
     }
 
@@ -88,8 +88,11 @@ public final class Planner {
         return ids;
     }
 
-    /** Techniques of that axis that are not tried, but looked at or ended with. */
-    private List<Technique> without(Axis axis) {
+    /** Techniques of that axis that are not tried, but looked at or ended with; none once the device is across. */
+    private List<Technique> offered(Axis axis, Progress progress) {
+        if (progress.crossed()) {
+            return List.of();
+        }
         return ladder.techniques().stream().filter(t -> t.axis() == axis && t.tries().isEmpty()).toList();
     }
 

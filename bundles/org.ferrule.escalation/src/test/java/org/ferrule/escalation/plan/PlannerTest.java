@@ -301,9 +301,14 @@ class PlannerTest {
     @Test
     void whatIsAcrossNeedsNoPlan() {
         Attempt crossed = new Attempt("small", Outcome.CROSSED, Costs.NONE, List.of(), "");
-        Plan plan = plan(stocked(), Cases.usual().logging(crossed), ladder(List.of(), SMALL, LARGE));
+        Ladder ladder = ladder(List.of(), SMALL, LARGE, Moves.technique("look", Axis.DIAGNOSE, List.of()),
+                Moves.technique("leave", Axis.LEAVE, List.of()));
+        assertEquals(1, plan(stocked(), Cases.usual(), ladder).looks().size());
+        Plan plan = plan(stocked(), Cases.usual().logging(crossed), ladder);
         assertTrue(plan.progress().crossed());
         assertEquals(List.of(), plan.rungs());
+        assertEquals(List.of(), plan.looks());
+        assertEquals(List.of(), plan.exits());
         assertEquals(Why.NOT_NEEDED, leftOut(plan, "large").why());
     }
 

@@ -64,12 +64,10 @@ final class LadderColumns {
 
     private void steps(SheetWriter writer) {
         Plan plan = planned.plan();
-        if (plan.progress().crossed() && plan.wireCheck() != WireCheck.DENIED) {
-            notice(writer, "The device is across. Nothing more is planned.", LadderInk.CARD, LadderInk.NEXT);
-            return;
-        }
         if (plan.wireCheck() == WireCheck.DENIED) {
             warning(writer, "Nothing is planned: the wire does not lie where it has to.");
+        } else if (plan.progress().crossed()) {
+            notice(writer, "The device is across. Nothing more is planned.", LadderInk.CARD, LadderInk.NEXT);
         } else if (plan.rungs().isEmpty()) {
             warning(writer, "Nothing on the ladder can be done, or is worth more than stopping.");
         }
