@@ -29,6 +29,7 @@ record DetailWords(String words, String unit) {
         units.put("MlPerMin", "mL/min");
         units.put("MgPerDl", "mg/dL");
         units.put("NPerMm", "N/mm");
+        units.put("Nmm2", "N mm\u00b2");
         units.put("MPa", "MPa");
         units.put("Atm", "atm");
         units.put("Deg", "degrees");

@@ -47,7 +47,7 @@ class CalculationTextTest {
     @ParameterizedTest
     @CsvSource({ "belowRatedBurst, below rated burst: 2", "inVivoLowMm, in vivo low: 2 mm", "atForceN, at force: 2 N",
         "thinWallMPa, thin wall: 2 MPa", "clearanceMlPerMin, clearance: 2 mL/min",
-        "rssHighMm, root sum square high: 2 mm",
+        "rssHighMm, root sum square high: 2 mm", "stiffnessNmm2, stiffness: 2 N mm\u00b2",
         "totalDeg, total: 2 degrees", "n, n: 2" })
     void aNameIsReadAsWordsAndItsUnit(String name, String line) {
         Calculation answer = Calculation.of("It", BigDecimal.ONE, "1", BASIS)

@@ -82,7 +82,7 @@ public final class DropDown {
     /** Offers entries and chooses one by its index; below zero chooses none. */
     public void show(List<String> newWords, int newChosen) {
         words = List.copyOf(newWords);
-        chosen = newChosen < words.size() ? newChosen : -1;
+        chosen = newChosen < words.size() ? Math.max(-1, newChosen) : -1;
         refresh();
     }
 

@@ -5,14 +5,19 @@
 
 package org.ferrule.ui.fit.passage;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 import org.eclipse.swt.widgets.Composite;
 import org.ferrule.fit.rules.RuleSet;
 import org.ferrule.ui.look.DropDown;
 
-/** By which rule set of a project labels become intervals: shown by its title, known by its path in the project. */
+/**
+ * By which rule set of a project labels become intervals: known by its path in the project, and shown by its title, with
+ * the path where a copy has the same title.
+ */
 public final class RulesChoice {
 
     private static final int LEAST_WIDTH = 80;
@@ -28,8 +33,10 @@ public final class RulesChoice {
     /** Offers the rule sets of a project and chooses one by its path; if it is not there, the only one or none. */
     public void show(ProjectDevices project, String path) {
         paths = paths(project);
-        list.show(project.rules().entrySet().stream().map(RulesChoice::title).toList(),
-                paths.size() == 1 ? 0 : paths.indexOf(path));
+        List<String> titles = project.rules().entrySet().stream().map(RulesChoice::title).toList();
+        list.show(IntStream.range(0, paths.size()).mapToObj(i -> Collections.frequency(titles, titles.get(i)) == 1
+                ? titles.get(i)
+                : titles.get(i) + "  \u2013  " + paths.get(i)).toList(), paths.size() == 1 ? 0 : paths.indexOf(path));
     }
 
     /** Does the same, but chooses the first one where the path is not there. */

@@ -32,6 +32,7 @@ public final class StackView extends FollowingView {
             + "\u201cPut into Each Other\u201d from their menu.";
     private static final String ONE = "Add what lies inside.";
     private static final String NOTHING_YET = "Nothing lies in anything yet.";
+    private static final String NOT_ASKED = "Not asked yet: a field is not filled in.";
     private static final String NO_ANSWER = "The devices cannot lie like this.";
     private static final int[] WEIGHTS = { 31, 36, 33 };
     private static final double STANDS_BELOW = 1.1;
@@ -101,9 +102,14 @@ public final class StackView extends FollowingView {
     private void ask() {
         StackRequest asked = form.request();
         Optional<String> problem = form.problem();
-        if (problem.isPresent() || asked.entries().size() < 2) {
+        if (problem.isPresent()) {
             work.forget();
-            refuse(problem.orElse(asked.entries().isEmpty() ? FIRST : ONE), NOTHING_YET);
+            refuse(problem.get(), NOT_ASKED);
+            return;
+        }
+        if (asked.entries().size() < 2) {
+            work.forget();
+            refuse(asked.entries().isEmpty() ? FIRST : ONE, NOTHING_YET);
             return;
         }
         ProjectDevices project = devices();

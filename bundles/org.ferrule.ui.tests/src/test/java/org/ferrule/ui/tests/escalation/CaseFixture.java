@@ -24,6 +24,7 @@ import org.ferrule.model.CaseDocument;
 import org.ferrule.model.DocumentKind;
 import org.ferrule.ui.WorkbenchIds;
 import org.ferrule.ui.escalation.CaseEditor;
+import org.ferrule.ui.escalation.form.CasePage;
 import org.ferrule.ui.tests.robot.EditorFixture;
 import org.ferrule.ui.tests.robot.Projects;
 import org.ferrule.ui.tests.robot.Robot;
@@ -58,6 +59,17 @@ final class CaseFixture implements AutoCloseable {
         editor = (CaseEditor) IDE.openEditor(EditorFixture.page(), file(CaseSamples.CASE_FILE));
         waitForPlan();
         editor.setFocus();
+        robot.settle();
+    }
+
+    /** Opens the case, logs that its first step failed, and shows the page of the case. */
+    void openPageWithAnEntry() throws CoreException {
+        open();
+        press('f');
+        enter();
+        robot.waitFor("an entry", () -> document().getLog().size() == 1);
+        waitForPlan();
+        editor.setActivePage(CasePage.ID);
         robot.settle();
     }
 

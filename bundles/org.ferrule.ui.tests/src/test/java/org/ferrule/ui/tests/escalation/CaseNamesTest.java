@@ -15,7 +15,6 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
-import org.ferrule.ui.escalation.form.CasePage;
 import org.ferrule.ui.tests.robot.Widgets;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -29,13 +28,7 @@ class CaseNamesTest {
     @BeforeEach
     void open() throws CommandException, CoreException {
         fixture = new CaseFixture();
-        fixture.open();
-        fixture.press('f');
-        fixture.enter();
-        fixture.robot().waitFor("an entry", () -> fixture.document().getLog().size() == 1);
-        fixture.waitForPlan();
-        fixture.editor().setActivePage(CasePage.ID);
-        fixture.robot().settle();
+        fixture.openPageWithAnEntry();
     }
 
     @AfterEach

@@ -17,7 +17,6 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.ferrule.model.UsedUnit;
-import org.ferrule.ui.escalation.form.CasePage;
 import org.ferrule.ui.tests.robot.ScreenPicture;
 import org.ferrule.ui.tests.robot.Widgets;
 import org.junit.jupiter.api.AfterEach;
@@ -32,13 +31,7 @@ class UnitsTest {
     @BeforeEach
     void open() throws CommandException, CoreException {
         fixture = new CaseFixture();
-        fixture.open();
-        fixture.press('f');
-        fixture.enter();
-        fixture.robot().waitFor("an entry", () -> fixture.document().getLog().size() == 1);
-        fixture.waitForPlan();
-        fixture.editor().setActivePage(CasePage.ID);
-        fixture.robot().settle();
+        fixture.openPageWithAnEntry();
         FormToolkit.ensureVisible(Widgets.button(page(), "Add box"));
         fixture.robot().settle();
         table().select(0);

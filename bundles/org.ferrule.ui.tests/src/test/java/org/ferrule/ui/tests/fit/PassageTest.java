@@ -9,6 +9,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 
@@ -35,6 +38,7 @@ import org.ferrule.ui.fit.passage.PassageConditions.Bent;
 import org.ferrule.ui.fit.passage.PassageQuestion;
 import org.ferrule.ui.fit.passage.PassageView;
 import org.ferrule.ui.tests.robot.EditorFixture;
+import org.ferrule.ui.tests.robot.Projects;
 import org.ferrule.ui.tests.robot.Proposals;
 import org.ferrule.ui.tests.robot.ScreenPicture;
 import org.ferrule.ui.tests.robot.Widgets;
@@ -116,6 +120,20 @@ class PassageTest {
         fixture.robot().waitFor("an answer over the wire", () -> view.panel().shown().isPresent());
         assertEquals(GUIDE, view.panel().shown().orElseThrow().question().outer().device().id());
         assertEquals(BALLOON, view.panel().shown().orElseThrow().question().inner().device().id());
+    }
+
+    @Test
+    void ruleSetsOfOneTitleAreToldApartByTheirPaths() throws CoreException, IOException {
+        Combo rules = Widgets.labelled(body(), "Rules", Combo.class);
+        fixture.robot().waitFor("one rule set", () -> rules.getItemCount() == 1);
+        assertFalse(rules.getToolTipText().contains("house.rules.json"), rules::getToolTipText);
+        try (InputStream house = fixture.project().getFile("house.rules.json").getContents()) {
+            Projects.write(fixture.project(), "copy.rules.json",
+                    new String(house.readAllBytes(), StandardCharsets.UTF_8));
+        }
+        fixture.robot().waitFor("both rule sets", () -> rules.getItemCount() == 2);
+        assertTrue(rules.getItem(0).endsWith("copy.rules.json"), rules.getItem(0));
+        assertTrue(rules.getToolTipText().contains("house.rules.json"), rules::getToolTipText);
     }
 
     @Test

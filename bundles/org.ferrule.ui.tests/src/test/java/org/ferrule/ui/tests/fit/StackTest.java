@@ -160,6 +160,25 @@ class StackTest {
                 .device().id());
     }
 
+    /** A wire that was typed and not chosen must not be taken for the largest that goes. */
+    @Test
+    void wordsForAWireAreNoneUntilOneIsChosen() {
+        askSystem();
+        select(3);
+        Text wire = Widgets.labelled(body(), "Over wire", Text.class);
+        FormToolkit.ensureVisible(wire);
+        wire.setFocus();
+        robot.waitFor("the focus", wire::isFocusControl);
+        robot.keys(SWT.MOD1, 'a');
+        robot.type("w");
+        robot.waitFor("no answer", () -> view.answered().isEmpty());
+        assertTrue(view.words().startsWith("\u201cw\u201d is no device yet"), view.words());
+        new Proposals(robot, body().getShell()).choose("Workhorse guidewire .014 in, 190 cm");
+        robot.waitFor("an answer", () -> view.answered().isPresent());
+        assertTrue(view.request().entries().get(3).wire().endsWith("!hes-workhorse-190"),
+                view.request().entries().get(3).wire());
+    }
+
     private Table levels() {
         return Widgets.all(body(), Table.class).filter(any -> any != table() && any.getColumnCount() == 3).findFirst()
                 .orElseThrow();
